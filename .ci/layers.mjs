@@ -1,0 +1,93 @@
+/**
+ * Who may import whom, types included: one row per layer under src. What a row does not name is refused.
+ * A layer may always import itself, and its own style sheets.
+ */
+const data = '^shared/[^/]+[.]json$';
+const preact = ['^node_modules/preact/', '^node_modules/@preact/signals(-core)?/'];
+const signals = ['^node_modules/@preact/signals(-core)?/'];
+
+const mayImport = {
+  domain: ['^node_modules/valibot/', data],
+  store: ['^src/domain/', '^node_modules/idb/'],
+  words: ['^src/domain/'],
+  worker: ['^src/domain/'],
+  ui: preact,
+  app: [
+    '^src/(domain|store|words)/',
+    '^src/worker/protocol[.]ts$',
+    '^node_modules/workbox-window/',
+    ...signals,
+    data,
+  ],
+  screens: ['^src/(app|domain|ui|words)/', ...preact],
+  sw: ['^node_modules/workbox-(precaching|routing)/'],
+};
+
+/** @type {(row: [string, string[]]) => import('dependency-cruiser').IForbiddenRuleType} */
+const ruleOfLayer = ([layer, allowed]) => ({
+  name: `${layer}-imports-only-what-it-may`,
+  severity: 'error',
+  from: { path: `^src/${layer}/` },
+  to: { pathNot: [`^src/${layer}/`, ...allowed] },
+});
+
+/** @type {import('dependency-cruiser').IConfiguration} */
+const rules = {
+  forbidden: [
+    ...Object.entries(mayImport).map(ruleOfLayer),
+    {
+      name: 'a-screen-knows-no-other-screen',
+      comment: 'The shell shows the screens, and parts holds what several of them share.',
+      severity: 'error',
+      from: { path: '^src/screens/([^/]+)/', pathNot: '^src/screens/shell/' },
+      to: { path: '^src/screens/', pathNot: ['^src/screens/$1/', '^src/screens/parts/'] },
+    },
+    {
+      name: 'the-demo-shop-is-made-of-domain-facts',
+      severity: 'error',
+      from: { path: '^shared/' },
+      to: { pathNot: ['^shared/', '^src/domain/'] },
+    },
+    {
+      name: 'every-folder-under-src-is-a-known-layer',
+      severity: 'error',
+      from: {},
+      to: { path: '^src/[^/]+/', pathNot: `^src/(${Object.keys(mayImport).join('|')})/` },
+    },
+    {
+      name: 'only-main-imports-the-demo-shop',
+      severity: 'error',
+      from: { path: '^src/', pathNot: '^src/main[.]tsx$' },
+      to: { path: '^shared/demo/' },
+    },
+    {
+      name: 'nothing-shipped-imports-tests-or-tools',
+      severity: 'error',
+      from: { path: '^(src|shared)/' },
+      to: { path: '^(tests|[.]ci)/' },
+    },
+    { name: 'no-circles', severity: 'error', from: {}, to: { circular: true } },
+    { name: 'every-import-is-found', severity: 'error', from: {}, to: { couldNotResolve: true } },
+    {
+      name: 'shipped-code-uses-shipped-packages',
+      comment:
+        'A package that the app needs stands under dependencies; types of a build tool are no exception.',
+      severity: 'error',
+      from: { path: '^src/' },
+      to: { dependencyTypes: ['npm-dev', 'npm-no-pkg', 'npm-unknown'], pathNot: '^node_modules/vite/client' },
+    },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    exclude: { path: '[.]css$' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    enhancedResolveOptions: {
+      extensions: ['.ts', '.tsx', '.mjs', '.js', '.json', '.d.ts'],
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'types', 'default', 'browser'],
+    },
+  },
+};
+
+export default rules;
