@@ -1,0 +1,70 @@
+import { readFileSync } from 'node:fs';
+import preact from '@preact/preset-vite';
+import { defineConfig, type Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+import { contentSecurityPolicy } from './.ci/content-security-policy.mjs';
+
+const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8'));
+
+/** At build only: the development server needs inline styles and scripts. */
+const policyInBuiltPage: Plugin = {
+  name: 'content-security-policy',
+  apply: 'build',
+  transformIndexHtml: () => [
+    {
+      tag: 'meta',
+      attrs: { 'http-equiv': 'Content-Security-Policy', content: contentSecurityPolicy },
+      injectTo: 'head-prepend',
+    },
+  ],
+};
+
+export default defineConfig({
+  // Relative, so that the built folder works under any path of any host.
+  base: './',
+  define: { __APP_VERSION__: JSON.stringify(version) },
+  build: {
+    target: 'es2022',
+    // The policy refuses fonts and scripts with a data: address.
+    assetsInlineLimit: 0,
+    // A browser without module preload loads a part a moment later; that is not worth code on the first screen.
+    modulePreload: { polyfill: false },
+  },
+  worker: { format: 'es' },
+  plugins: [
+    preact(),
+    policyInBuiltPage,
+    VitePWA({
+      strategies: 'injectManifest',
+      srcDir: 'src/sw',
+      filename: 'sw.ts',
+      // Changing this later strands tablets that run the older kind: see the gotchas in DEVELOPERS.md.
+      registerType: 'prompt',
+      injectRegister: false,
+      includeManifestIcons: false,
+      manifest: {
+        name: 'Tallywright',
+        short_name: 'Tallywright',
+        description: 'The shop-floor tally of a small maker',
+        lang: 'en-GB',
+        start_url: './',
+        scope: './',
+        display: 'standalone',
+        theme_color: '#3b2a1e',
+        background_color: '#f6efe3',
+        categories: ['business', 'productivity'],
+        icons: [
+          { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
+          { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
+          { src: 'maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+          { src: 'monochrome.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'monochrome' },
+        ],
+      },
+      injectManifest: {
+        // The plugin adds the manifest itself.
+        globPatterns: ['**/*.{js,css,html,svg,png,woff2,wasm}'],
+        maximumFileSizeToCacheInBytes: 3_000_000,
+      },
+    }),
+  ],
+});
