@@ -1,0 +1,127 @@
+/** Finds a Chromium to test with, and as a last resort fetches one; a run without a browser is an error, never a skip. */
+import { execFileSync, spawnSync } from 'node:child_process';
+import { existsSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { chromium } from 'playwright-core';
+import { browserFlags } from './browser-flags.mjs';
+
+const lastResort = { name: '@sparticuz/chromium', version: '143.0.4' };
+
+/**
+ * The path of a browser that was seen to start. BROWSER_PATH or CHROME_PATH, if set, is the only one tried.
+ *
+ * @throws {Error} when the named browser does not start, or when none can be found or fetched
+ * @returns {Promise<string>}
+ */
+export async function findBrowser() {
+  const named = process.env.BROWSER_PATH || process.env.CHROME_PATH;
+  if (named) {
+    const failure = await failureToStart(named);
+    if (failure)
+      throw new Error(`BROWSER_PATH or CHROME_PATH names ${named}, which does not start: ${failure}`);
+    return named;
+  }
+  const tried = [];
+  for (const source of [installedBrowsers, playwrightBrowser, debianBrowser, packagedBrowser]) {
+    for (const path of await source()) {
+      const failure = await failureToStart(path);
+      if (!failure) return path;
+      tried.push(`${path}: ${failure}`);
+    }
+  }
+  throw new Error(
+    [
+      'No browser to test with. Install Chromium, or name one: BROWSER_PATH=/path/to/chromium npm test',
+      ...tried,
+    ].join('\n  '),
+  );
+}
+
+/** Why the browser at `path` cannot be used, in one line; undefined if it opens a page. @param {string} path */
+async function failureToStart(path) {
+  if (!existsSync(path)) return 'there is no such file';
+  try {
+    const browser = await chromium.launch({ executablePath: path, args: browserFlags, timeout: 60_000 });
+    try {
+      await browser.newPage();
+    } finally {
+      await browser.close();
+    }
+    return undefined;
+  } catch (error) {
+    return String(error).split('\n', 1)[0];
+  }
+}
+
+function installedBrowsers() {
+  /** @type {Partial<Record<NodeJS.Platform, string[]>>} */
+  const known = {
+    linux: [
+      '/usr/bin/chromium',
+      '/usr/bin/chromium-browser',
+      '/usr/bin/google-chrome-stable',
+      '/usr/bin/google-chrome',
+      '/usr/bin/microsoft-edge-stable',
+      '/snap/bin/chromium',
+    ],
+    darwin: ['Google Chrome', 'Chromium', 'Microsoft Edge'].map(
+      (app) => `/Applications/${app}.app/Contents/MacOS/${app}`,
+    ),
+    win32: [process.env.PROGRAMFILES, process.env['PROGRAMFILES(X86)'], process.env.LOCALAPPDATA]
+      .filter((folder) => folder !== undefined)
+      .flatMap((folder) => [
+        join(folder, 'Google', 'Chrome', 'Application', 'chrome.exe'),
+        join(folder, 'Microsoft', 'Edge', 'Application', 'msedge.exe'),
+      ]),
+  };
+  return (known[process.platform] ?? []).filter(existsSync);
+}
+
+/** Playwright's own download, if someone has made it. */
+function playwrightBrowser() {
+  const path = chromium.executablePath();
+  return path && existsSync(path) ? [path] : [];
+}
+
+/** On Debian as root, where it is wanted (CI or INSTALL_BROWSER=1). Ubuntu's package is only a pointer to snap. */
+function debianBrowser() {
+  const wanted = process.env.CI || process.env.INSTALL_BROWSER === '1';
+  const release = existsSync('/etc/os-release') ? readFileSync('/etc/os-release', 'utf8') : '';
+  if (!wanted || !/^ID=debian$/m.test(release) || process.getuid?.() !== 0) return [];
+  console.log('Installing Chromium from Debian …');
+  const apt = (/** @type {string[]} */ ...args) =>
+    spawnSync('apt-get', ['-o', 'DPkg::Lock::Timeout=600', ...args], {
+      stdio: ['ignore', 'ignore', 'inherit'],
+      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+    });
+  apt('update');
+  apt('install', '-y', '--no-install-recommends', 'chromium');
+  return ['/usr/bin/chromium'].filter(existsSync);
+}
+
+/** A browser from the package registry, for Linux on x64 only; kept out of package.json because of its 64 MB. */
+async function packagedBrowser() {
+  if (process.platform !== 'linux' || process.arch !== 'x64') return [];
+  const { name, version } = lastResort;
+  // Makes it unpack the system libraries that it brings along, wherever it runs.
+  process.env.AWS_LAMBDA_JS_RUNTIME ??= 'nodejs22.x';
+  try {
+    const { resolve } = createRequire(import.meta.url);
+    const installed = () => resolve(name);
+    try {
+      installed();
+    } catch {
+      console.log(`Installing ${name} ${version} …`);
+      execFileSync('npm', ['install', '--no-save', '--no-package-lock', `${name}@${version}`], {
+        stdio: 'inherit',
+      });
+    }
+    const { default: packaged } = await import(pathToFileURL(installed()).href);
+    return [await packaged.executablePath()];
+  } catch (error) {
+    console.log(`${name} cannot be had: ${String(error).split('\n', 1)[0]}`);
+    return [];
+  }
+}
