@@ -1,0 +1,55 @@
+import type { Outcome, RecountReason, TallyEvent, VoidEvent } from '../log/event.ts';
+import type { BatchId, ReasonId, RouteId, StageId, TrayId, VariantId } from '../log/ids.ts';
+import type { Grade } from '../log/place.ts';
+import type { RegisterSet } from '../set-up/register.ts';
+
+/** Where on the stage screen a tap falls, and how many pieces the screen showed there when it fell. */
+export interface Spot {
+  readonly tray: TrayId;
+  readonly stage: StageId;
+  readonly at: 'waiting' | 'held';
+  readonly grade: Grade;
+  readonly shown: number;
+}
+
+/** Everything that a person can ask of the shop. */
+export type Command =
+  | {
+      readonly kind: 'make-trays';
+      readonly variant: VariantId;
+      readonly batch: BatchId;
+      readonly pieces: number;
+      readonly trays: number;
+    }
+  | { readonly kind: 'pass'; readonly spot: Spot; readonly pieces: number }
+  | {
+      readonly kind: 'flaw';
+      readonly spot: Spot;
+      readonly pieces: number;
+      readonly reasons: readonly ReasonId[];
+      readonly outcome: Outcome;
+    }
+  | { readonly kind: 'load'; readonly spot: Spot; readonly pieces: number }
+  | { readonly kind: 'split'; readonly spot: Spot; readonly pieces: number }
+  | { readonly kind: 'join'; readonly tray: TrayId; readonly into: TrayId }
+  | {
+      readonly kind: 'recount';
+      readonly spot: Omit<Spot, 'shown'>;
+      readonly counted: number;
+      readonly why: RecountReason;
+      readonly note: string;
+    }
+  | {
+      readonly kind: 'change-route';
+      readonly route: RouteId;
+      readonly name: string;
+      readonly stages: readonly StageId[];
+      readonly destinations: ReadonlyMap<StageId, StageId>;
+    }
+  | { readonly kind: 'set'; readonly set: RegisterSet }
+  | { readonly kind: 'undo'; readonly event: TallyEvent | VoidEvent }
+  | { readonly kind: 'begin-spell'; readonly stage: StageId }
+  | { readonly kind: 'end-spell'; readonly stage: StageId };
+
+export type CommandKind = Command['kind'];
+export type CommandOf<Kind extends CommandKind> = Extract<Command, { kind: Kind }>;

@@ -1,0 +1,138 @@
+import type { Outcome, TrayFacts } from '../log/event.ts';
+import type { StageId } from '../log/ids.ts';
+import type { Place, StagePlace } from '../log/place.ts';
+import { heldAt } from '../rollup/holds.ts';
+import { placeAfter, placeSentBack, routeOfBatch, stagesBefore } from '../route/route.ts';
+import type { VariantFact } from '../set-up/facts.ts';
+import { factOf } from '../shop/registers.ts';
+import type { Shop } from '../shop/shop.ts';
+import { trayFacts } from '../shop/trays.ts';
+import type { CommandOf, Spot } from './command.ts';
+import { type Circumstances, type Decision, envelopeAt, happens, refuse } from './decision.ts';
+import { type Drawn, draw, movesOf, piecesAt } from './draw.ts';
+import { partsFitted, partsOfOutcome } from './parts.ts';
+import type { Problem } from './problem.ts';
+
+/** Pieces taken up at a stage, with all that their next place depends on. */
+interface Taken {
+  readonly of: TrayFacts;
+  readonly route: readonly StageId[];
+  readonly bill: VariantFact['bill'];
+  readonly drawn: readonly Drawn[];
+}
+
+type TakeUp =
+  | { readonly ok: true; readonly taken: Taken }
+  | { readonly ok: false; readonly problem: Problem };
+
+/**
+ * Judges whether `pieces` can be taken up. The measure is what the screen showed when the finger came down, so
+ * that a piece in the hand is never refused because another window was quicker.
+ */
+function takeUp(shop: Shop, { spot, pieces }: { spot: Spot; pieces: number }): TakeUp {
+  const record = shop.trays.get(spot.tray);
+  if (!record) return { ok: false, problem: { kind: 'no-such-tray' } };
+  const of = trayFacts(record);
+  const route = routeOfBatch(shop.registers, of.batch);
+  if (!route) return { ok: false, problem: { kind: 'no-such-batch' } };
+  if (!route.includes(spot.stage))
+    return { ok: false, problem: { kind: 'stage-off-route', stage: spot.stage } };
+  const there = Math.max(spot.shown, piecesAt(shop.positions, spot));
+  if (there <= 0) return { ok: false, problem: { kind: 'nothing-there' } };
+  if (pieces > there) return { ok: false, problem: { kind: 'too-many', there } };
+  const bill = factOf(shop.registers, { register: 'variant', id: of.variant })?.bill ?? [];
+  return { ok: true, taken: { of, route, bill, drawn: draw(shop.positions, { ...spot, pieces }) } };
+}
+
+function againOf(drawn: readonly Drawn[]): number {
+  return drawn.reduce((sum, { place, pieces }) => sum + (place.redo === null ? 0 : pieces), 0);
+}
+
+export function decidePass(shop: Shop, { spot, pieces }: CommandOf<'pass'>, at: Circumstances): Decision {
+  const result = takeUp(shop, { spot, pieces });
+  if (!result.ok) return refuse(result.problem);
+  const { of, route, bill, drawn } = result.taken;
+  const { stage } = spot;
+  return happens([
+    {
+      ...envelopeAt(at),
+      kind: 'passed',
+      of,
+      stage,
+      pieces,
+      again: againOf(drawn),
+      moves: movesOf(of.tray, { drawn, to: (place) => placeAfter(route, place) }),
+      parts: partsFitted({ bill, route, stage, pieces }),
+      elapsed: at.elapsed,
+    },
+  ]);
+}
+
+export function decideFlaw(
+  shop: Shop,
+  { spot, pieces, reasons, outcome }: CommandOf<'flaw'>,
+  at: Circumstances,
+): Decision {
+  if (reasons.length === 0) return refuse({ kind: 'no-reason' });
+  const result = takeUp(shop, { spot, pieces });
+  if (!result.ok) return refuse(result.problem);
+  const { of, route, bill, drawn } = result.taken;
+  const { stage, grade } = spot;
+  if (outcome.kind === 'sent-back' && !stagesBefore(route, stage).includes(outcome.to)) {
+    return refuse({ kind: 'not-an-earlier-stage' });
+  }
+  return happens([
+    {
+      ...envelopeAt(at),
+      kind: 'flawed',
+      of,
+      stage,
+      grade,
+      pieces,
+      again: againOf(drawn),
+      reasons: [...reasons],
+      outcome,
+      moves: movesOf(of.tray, { drawn, to: (place) => placeOfOutcome(route, { place, outcome }) }),
+      parts: partsOfOutcome({ bill, route, stage, pieces }, outcome),
+      elapsed: at.elapsed,
+    },
+  ]);
+}
+
+function placeOfOutcome(
+  route: readonly StageId[],
+  { place, outcome }: { place: StagePlace; outcome: Outcome },
+): Place {
+  switch (outcome.kind) {
+    case 'mended':
+      return placeAfter(route, place);
+    case 'second':
+      return placeAfter(route, { ...place, grade: 'second' });
+    case 'sent-back':
+      return placeSentBack(route, { place, to: outcome.to });
+    case 'scrapped':
+      return { at: 'scrapped' };
+  }
+}
+
+export function decideLoad(shop: Shop, { spot, pieces }: CommandOf<'load'>, at: Circumstances): Decision {
+  const stage = factOf(shop.registers, { register: 'stage', id: spot.stage });
+  if (stage?.kind !== 'hold') return refuse({ kind: 'no-such-stage' });
+  const free =
+    stage.capacity === null ? Number.POSITIVE_INFINITY : stage.capacity - heldAt(shop.ledger, spot.stage);
+  if (pieces > free) return refuse({ kind: 'hold-is-full', free: Math.max(0, free) });
+  const result = takeUp(shop, { spot, pieces });
+  if (!result.ok) return refuse(result.problem);
+  const { of, drawn } = result.taken;
+  const ready = at.now + stage.cureMinutes * 60_000;
+  return happens([
+    {
+      ...envelopeAt(at),
+      kind: 'hold-begun',
+      of,
+      stage: spot.stage,
+      moves: movesOf(of.tray, { drawn, to: (place) => ({ ...place, at: 'held', ready }) }),
+      elapsed: at.elapsed,
+    },
+  ]);
+}

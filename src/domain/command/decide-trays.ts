@@ -1,0 +1,153 @@
+import * as v from 'valibot';
+import type { Draft, TrayFacts } from '../log/event.ts';
+import type { BatchId, SpeciesId, VariantId } from '../log/ids.ts';
+import { trayId } from '../log/ids.ts';
+import { type Move, mostPieces, type Place } from '../log/place.ts';
+import { routeOfBatch } from '../route/route.ts';
+import { meanArrival } from '../shop/positions.ts';
+import { factOf } from '../shop/registers.ts';
+import type { Shop } from '../shop/shop.ts';
+import { trayFacts } from '../shop/trays.ts';
+import { numberOfCode, parseTrayCode, trayCode } from '../tray/tray-code.ts';
+import type { CommandOf, Spot } from './command.ts';
+import { type Circumstances, type Decision, envelopeAt, happens, refuse } from './decision.ts';
+import { draw, piecesAt, standingAt } from './draw.ts';
+import { judgeWholeNumber } from './whole-number.ts';
+
+/** Most trays made up by one tap, and most pieces on one tray. */
+export const mostTrays = 50;
+export const mostOnTray = 999;
+
+/** Codes for the next trays of a station, on from its highest number. Throws RangeError past 99,999. */
+export function nextCodes(
+  shop: Shop,
+  { letter, trays }: { letter: string; trays: number },
+): readonly string[] {
+  let highest = 0;
+  for (const { code } of shop.trays.values()) {
+    const known = code.startsWith(letter) ? parseTrayCode(code) : undefined;
+    if (known) highest = Math.max(highest, numberOfCode(known));
+  }
+  return Array.from({ length: trays }, (_, index) => trayCode(letter, highest + 1 + index));
+}
+
+interface NewTray {
+  readonly code: string;
+  readonly variant: VariantId;
+  readonly species: SpeciesId;
+  readonly batch: BatchId;
+}
+
+function newTray({ newId }: Circumstances, facts: NewTray): TrayFacts {
+  return { tray: v.parse(trayId, newId()), ...facts };
+}
+
+export function decideMakeTrays(shop: Shop, command: CommandOf<'make-trays'>, at: Circumstances): Decision {
+  const trays = judgeWholeNumber(command.trays, { least: 1, most: mostTrays });
+  if (!trays.ok) return refuse({ kind: 'number', problem: trays.problem });
+  const pieces = judgeWholeNumber(command.pieces, { least: 1, most: mostOnTray });
+  if (!pieces.ok) return refuse({ kind: 'number', problem: pieces.problem });
+  if (at.letter === null) return refuse({ kind: 'no-letter' });
+  const { variant, batch } = command;
+  const species = factOf(shop.registers, { register: 'variant', id: variant })?.species;
+  if (!species) return refuse({ kind: 'no-such-variant' });
+  const route = routeOfBatch(shop.registers, batch);
+  if (!route) return refuse({ kind: 'no-such-batch' });
+  const [stage] = route;
+  if (!stage) return refuse({ kind: 'route-is-empty' });
+  const to: Place = { at: 'waiting', stage, grade: 'first', redo: null };
+  const codes = nextCodes(shop, { letter: at.letter, trays: trays.value });
+  return happens(
+    codes.map((code): Draft => {
+      const of = newTray(at, { code, variant, species, batch });
+      const moves: Move[] = [{ tray: of.tray, from: null, to, pieces: pieces.value, since: null }];
+      return { ...envelopeAt(at), kind: 'tray-made', of, moves };
+    }),
+  );
+}
+
+/** The move out of one tray and the move into the other that bring `pieces` over at the same place. */
+function carryOver({ from, into, place, pieces, since }: CarryOver): readonly Move[] {
+  return [
+    { tray: from, from: place, to: null, pieces, since },
+    { tray: into, from: null, to: place, pieces, since },
+  ];
+}
+
+interface CarryOver {
+  readonly from: Move['tray'];
+  readonly into: Move['tray'];
+  readonly place: Place;
+  readonly pieces: number;
+  readonly since: number | null;
+}
+
+export function decideSplit(shop: Shop, { spot, pieces }: CommandOf<'split'>, at: Circumstances): Decision {
+  const record = shop.trays.get(spot.tray);
+  if (!record) return refuse({ kind: 'no-such-tray' });
+  if (at.letter === null) return refuse({ kind: 'no-letter' });
+  const of = trayFacts(record);
+  const there = piecesAt(shop.positions, spot);
+  if (there === 0) return refuse({ kind: 'nothing-there' });
+  const count = judgeWholeNumber(pieces, { least: 1, most: there });
+  if (!count.ok) return refuse({ kind: 'number', problem: count.problem });
+  const [code = ''] = nextCodes(shop, { letter: at.letter, trays: 1 });
+  const into = newTray(at, { code, variant: of.variant, species: of.species, batch: of.batch });
+  const moves = draw(shop.positions, { ...spot, pieces: count.value }).flatMap((drawn) =>
+    carryOver({ from: of.tray, into: into.tray, ...drawn }),
+  );
+  return happens([{ ...envelopeAt(at), kind: 'tray-split', of, into, moves }]);
+}
+
+export function decideJoin(shop: Shop, { tray, into }: CommandOf<'join'>, at: Circumstances): Decision {
+  if (tray === into) return refuse({ kind: 'same-tray' });
+  const [source, target] = [shop.trays.get(tray), shop.trays.get(into)];
+  if (!source || !target) return refuse({ kind: 'no-such-tray' });
+  if (source.variant !== target.variant || source.batch !== target.batch) {
+    return refuse({ kind: 'trays-differ', a: source, b: target });
+  }
+  const moves = [...(shop.positions.get(tray)?.values() ?? [])].flatMap((standing) => {
+    const { place, pieces } = standing;
+    if (pieces > 0) return carryOver({ from: tray, into, place, pieces, since: meanArrival(standing) });
+    // A count below zero goes along as it is: what the log misses is still to be recounted.
+    return pieces < 0 ? carryOver({ from: into, into: tray, place, pieces: -pieces, since: null }) : [];
+  });
+  if (moves.length === 0) return refuse({ kind: 'nothing-there' });
+  return happens([
+    { ...envelopeAt(at), kind: 'tray-joined', of: trayFacts(source), into: trayFacts(target), moves },
+  ]);
+}
+
+export function decideRecount(
+  shop: Shop,
+  { spot, counted, why, note }: CommandOf<'recount'>,
+  at: Circumstances,
+): Decision {
+  const record = shop.trays.get(spot.tray);
+  if (!record) return refuse({ kind: 'no-such-tray' });
+  const count = judgeWholeNumber(counted, { least: 0, most: mostPieces });
+  if (!count.ok) return refuse({ kind: 'number', problem: count.problem });
+  const of = trayFacts(record);
+  const moves = movesToCount(shop, { spot, counted: count.value });
+  if (moves.length === 0) return refuse({ kind: 'count-is-right' });
+  return happens([{ ...envelopeAt(at), kind: 'recounted', of, moves, why, note }]);
+}
+
+/** Brings every count below zero at the spot up to zero, then the whole to what was counted. */
+function movesToCount(shop: Shop, { spot, counted }: { spot: Omit<Spot, 'shown'>; counted: number }): Move[] {
+  const { tray, stage, grade } = spot;
+  const standings = standingAt(shop.positions, spot);
+  const moves: Move[] = standings
+    .filter(({ pieces }) => pieces < 0)
+    .map(({ place, pieces }) => ({ tray, from: null, to: place, pieces: -pieces, since: null }));
+  const there = piecesAt(shop.positions, spot);
+  if (counted < there) {
+    for (const { place, pieces, since } of draw(shop.positions, { ...spot, pieces: there - counted })) {
+      moves.push({ tray, from: place, to: null, pieces, since });
+    }
+  } else if (counted > there) {
+    const place = standings[0]?.place ?? { at: 'waiting', stage, grade, redo: null };
+    moves.push({ tray, from: null, to: place, pieces: counted - there, since: null });
+  }
+  return moves;
+}

@@ -1,0 +1,55 @@
+import type { Outcome } from '../log/event.ts';
+import type { PartId, StageId } from '../log/ids.ts';
+import type { VariantFact } from '../set-up/facts.ts';
+
+type Bill = VariantFact['bill'];
+interface PartDelta {
+  readonly part: PartId;
+  readonly pieces: number;
+}
+
+interface Leaving {
+  readonly bill: Bill;
+  readonly route: readonly StageId[];
+  readonly stage: StageId;
+  readonly pieces: number;
+}
+
+/** Parts used when pieces go on from a stage: those that the stage fits. */
+export function partsFitted({ bill, stage, pieces }: Leaving): PartDelta[] {
+  return bill
+    .filter((line) => line.stage === stage)
+    .map(({ part, each }) => ({ part, pieces: -each * pieces }));
+}
+
+/** Parts that come back when pieces are sent back from `stage` to before the stage that had fitted them. */
+export function partsReturned({ bill, route, stage, pieces }: Leaving, to: StageId): PartDelta[] {
+  const undone = new Set(route.slice(route.indexOf(to), route.indexOf(stage)));
+  return bill
+    .filter((line) => undone.has(line.stage))
+    .map(({ part, each }) => ({ part, pieces: each * pieces }));
+}
+
+/** The parts that pieces at `stage` already hold, and that a scrap could save. */
+export function partsHeld({ bill, route, stage }: Omit<Leaving, 'pieces'>): readonly PartId[] {
+  const passed = new Set(route.slice(0, Math.max(0, route.indexOf(stage))));
+  return [...new Set(bill.filter((line) => passed.has(line.stage)).map(({ part }) => part))];
+}
+
+/** What a flaw's outcome does to the stores. */
+export function partsOfOutcome(leaving: Leaving, outcome: Outcome): PartDelta[] {
+  switch (outcome.kind) {
+    case 'mended':
+    case 'second':
+      return partsFitted(leaving);
+    case 'sent-back':
+      return partsReturned(leaving, outcome.to);
+    case 'scrapped': {
+      const held = new Set(partsHeld(leaving));
+      const saved = new Set(outcome.saved.filter((part) => held.has(part)));
+      return leaving.bill
+        .filter(({ part }) => saved.has(part))
+        .map(({ part, each }) => ({ part, pieces: each * leaving.pieces }));
+    }
+  }
+}

@@ -1,0 +1,32 @@
+import type { TrayFacts } from '../log/event.ts';
+import type { StageId } from '../log/ids.ts';
+import type { TextProblem } from '../set-up/text.ts';
+import type { NumberProblem } from './whole-number.ts';
+
+/** Why a command is refused; the screens have the sentence for each. */
+export type Problem =
+  | { readonly kind: 'no-such-tray' }
+  | { readonly kind: 'no-such-batch' }
+  | { readonly kind: 'no-such-variant' }
+  | { readonly kind: 'no-such-stage' }
+  | { readonly kind: 'route-is-empty' }
+  | { readonly kind: 'stage-off-route'; readonly stage: StageId }
+  | { readonly kind: 'nothing-there' }
+  | { readonly kind: 'too-many'; readonly there: number }
+  | { readonly kind: 'no-reason' }
+  | { readonly kind: 'not-an-earlier-stage' }
+  | { readonly kind: 'hold-is-full'; readonly free: number }
+  | { readonly kind: 'count-is-right' }
+  | { readonly kind: 'trays-differ'; readonly a: TrayFacts; readonly b: TrayFacts }
+  | { readonly kind: 'same-tray' }
+  | { readonly kind: 'already-taken-back' }
+  | { readonly kind: 'cannot-be-taken-back' }
+  | { readonly kind: 'no-letter' }
+  | {
+      readonly kind: 'stage-still-holds';
+      readonly stages: readonly { readonly stage: StageId; readonly pieces: number }[];
+    }
+  | { readonly kind: 'same-name' }
+  | { readonly kind: 'no-wood' }
+  | { readonly kind: 'number'; readonly problem: NumberProblem }
+  | { readonly kind: 'text'; readonly problem: TextProblem };

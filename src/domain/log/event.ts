@@ -1,0 +1,156 @@
+import * as v from 'valibot';
+import { registerSchema } from '../set-up/register.ts';
+import { noteSchema } from '../set-up/text.ts';
+import {
+  batchId,
+  partId,
+  personId,
+  reasonId,
+  shopDayText,
+  speciesId,
+  stageId,
+  stationId,
+  trayId,
+  variantId,
+} from './ids.ts';
+import { gradeSchema, moveSchema, piecesSchema } from './place.ts';
+import { stampSchema } from './stamp.ts';
+import type { EventId } from './version-vector.ts';
+import { zoneSchema } from './zone.ts';
+
+const seq = v.pipe(v.number(), v.safeInteger(), v.minValue(1));
+
+/** What every event carries. Identity is (station, seq); `day` is the shop day, computed once at the tap. */
+const envelope = {
+  station: stationId,
+  seq,
+  stamp: stampSchema,
+  zone: zoneSchema,
+  day: shopDayText,
+  person: v.nullable(personId),
+};
+
+/** The tray an event is about, with what it was at the tap, so that no sum looks anything up. */
+export const trayFactsSchema = v.object({
+  tray: trayId,
+  code: v.pipe(v.string(), v.maxLength(12)),
+  variant: variantId,
+  species: speciesId,
+  batch: batchId,
+});
+export type TrayFacts = Readonly<v.InferOutput<typeof trayFactsSchema>>;
+
+/** Signed change of one part in the stores: negative is used, positive comes back. */
+const partDelta = v.object({ part: partId, pieces: v.pipe(v.number(), v.safeInteger()) });
+const about = { of: trayFactsSchema, moves: v.array(moveSchema) };
+/** Milliseconds since the last tap of the same spell, by a clock that cannot be set; null at a break. */
+const elapsed = v.nullable(v.pipe(v.number(), v.safeInteger(), v.minValue(0)));
+const visit = {
+  ...about,
+  stage: stageId,
+  pieces: piecesSchema,
+  /** How many of the pieces had been at the stage before and came again. */
+  again: v.pipe(v.number(), v.integer(), v.minValue(0)),
+  parts: v.array(partDelta),
+  elapsed,
+};
+
+export const outcomeSchema = v.variant('kind', [
+  v.object({ kind: v.literal('mended') }),
+  v.object({ kind: v.literal('sent-back'), to: stageId }),
+  v.object({ kind: v.literal('second') }),
+  v.object({ kind: v.literal('scrapped'), saved: v.array(partId) }),
+]);
+/** What became of a flawed piece; scrap names the parts that were saved. */
+export type Outcome = Readonly<v.InferOutput<typeof outcomeSchema>>;
+export type OutcomeKind = Outcome['kind'];
+export const outcomeKinds = [
+  'mended',
+  'sent-back',
+  'second',
+  'scrapped',
+] as const satisfies readonly OutcomeKind[];
+
+export const recountReason = v.picklist(['miscounted', 'found', 'lost', 'two-tablets']);
+export type RecountReason = v.InferOutput<typeof recountReason>;
+
+const tallyKinds = [
+  v.object({ ...envelope, kind: v.literal('tray-made'), ...about }),
+  v.object({ ...envelope, kind: v.literal('tray-split'), ...about, into: trayFactsSchema }),
+  v.object({ ...envelope, kind: v.literal('tray-joined'), ...about, into: trayFactsSchema }),
+  v.object({ ...envelope, kind: v.literal('passed'), ...visit }),
+  v.object({
+    ...envelope,
+    kind: v.literal('flawed'),
+    ...visit,
+    grade: gradeSchema,
+    reasons: v.pipe(v.array(reasonId), v.minLength(1)),
+    outcome: outcomeSchema,
+  }),
+  v.object({ ...envelope, kind: v.literal('hold-begun'), ...about, stage: stageId, elapsed }),
+  v.object({ ...envelope, kind: v.literal('recounted'), ...about, why: recountReason, note: noteSchema }),
+  v.object({ ...envelope, kind: v.literal('rerouted'), ...about }),
+] as const;
+
+const tallyEvent = v.variant('kind', tallyKinds);
+/** A fact of the tally: its deltas are added up, and a void takes them back. */
+export type TallyEvent = Readonly<v.InferOutput<typeof tallyEvent>>;
+export type TallyKind = TallyEvent['kind'];
+
+const spellKinds = [
+  v.object({ ...envelope, kind: v.literal('spell-begun'), stage: stageId }),
+  v.object({ ...envelope, kind: v.literal('spell-ended'), stage: stageId, elapsed }),
+] as const;
+export type SpellEvent = Readonly<v.InferOutput<(typeof spellKinds)[number]>>;
+
+interface Envelope extends EventId {
+  readonly stamp: v.InferOutput<typeof stampSchema>;
+  readonly zone: v.InferOutput<typeof zoneSchema>;
+  readonly day: v.InferOutput<typeof shopDayText>;
+  readonly person: v.InferOutput<typeof personId> | null;
+}
+
+/** Takes back one event, of which it carries a copy; the copy may itself be a void (undo of an undo). */
+export interface VoidEvent extends Envelope {
+  readonly kind: 'voided';
+  readonly event: TallyEvent | VoidEvent;
+}
+
+const voidEvent: v.GenericSchema<unknown, VoidEvent> = v.object({
+  ...envelope,
+  kind: v.literal('voided'),
+  event: v.lazy(() => v.union([tallyEvent, voidEvent])),
+});
+
+const setUpEvent = v.object({ ...envelope, kind: v.literal('set-up'), set: registerSchema });
+export type SetUpEvent = Readonly<v.InferOutput<typeof setUpEvent>>;
+
+export type ShopEvent = TallyEvent | SpellEvent | VoidEvent | SetUpEvent;
+export type EventKind = ShopEvent['kind'];
+
+/** Every kind this version knows. An event of another kind comes from a newer version: see read-event.ts. */
+export const eventKinds = [
+  'tray-made',
+  'tray-split',
+  'tray-joined',
+  'passed',
+  'flawed',
+  'hold-begun',
+  'recounted',
+  'rerouted',
+  'spell-begun',
+  'spell-ended',
+  'voided',
+  'set-up',
+] as const satisfies readonly EventKind[];
+
+export const envelopeSchema = v.object({ ...envelope, kind: v.string() });
+export const eventSchema = v.union([
+  v.variant('kind', [...tallyKinds, ...spellKinds, setUpEvent]),
+  voidEvent,
+]);
+
+/** An event before the store has given it station, number and stamp. */
+export type Draft<E extends ShopEvent = ShopEvent> = E extends ShopEvent
+  ? Omit<E, 'station' | 'seq' | 'stamp'>
+  : never;

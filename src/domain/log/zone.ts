@@ -1,0 +1,62 @@
+import * as v from 'valibot';
+import { type ShopDay, shopDayText } from './ids.ts';
+
+/** The shop's zone at a moment: its IANA name and minutes ahead of UTC. */
+export const zoneSchema = v.object({
+  name: v.pipe(v.string(), v.maxLength(64)),
+  offset: v.pipe(v.number(), v.integer(), v.minValue(-18 * 60), v.maxValue(18 * 60)),
+});
+export type Zone = Readonly<v.InferOutput<typeof zoneSchema>>;
+
+const formats = new Map<string, Intl.DateTimeFormat>();
+
+function formatIn(zone: string): Intl.DateTimeFormat {
+  const known = formats.get(zone);
+  if (known) return known;
+  const made = new Intl.DateTimeFormat('en-GB', {
+    timeZone: zone,
+    hourCycle: 'h23',
+    year: 'numeric',
+    month: '2-digit',
+    day: '2-digit',
+    hour: '2-digit',
+    minute: '2-digit',
+    second: '2-digit',
+  });
+  formats.set(zone, made);
+  return made;
+}
+
+/** The wall clock of `zone` at `wall` (ms UTC), written as if it were UTC, in ms to the second. */
+function localAsUtc(wall: number, zone: string): number {
+  const parts = new Map(
+    formatIn(zone)
+      .formatToParts(wall)
+      .map((part) => [part.type, Number(part.value)]),
+  );
+  const get = (name: Intl.DateTimeFormatPartTypes) => parts.get(name) ?? 0;
+  return Date.UTC(get('year'), get('month') - 1, get('day'), get('hour'), get('minute'), get('second'));
+}
+
+/** Zone name with its offset at `wall` (ms UTC). Throws RangeError for a name that the platform does not know. */
+export function zoneAt(wall: number, name: string): Zone {
+  return { name, offset: Math.round((localAsUtc(wall, name) - wall) / 60_000) };
+}
+
+/**
+ * The shop day of a moment: the calendar day in the shop's zone, begun at `startHour` (0 to 23). Days of 23
+ * and 25 hours need no care here, because only the hands of the local clock are read.
+ */
+export function shopDay(wall: number, { zone, startHour }: { zone: string; startHour: number }): ShopDay {
+  const local = localAsUtc(wall, zone) - startHour * 3_600_000;
+  return dayText(local);
+}
+
+/** The shop day `days` after `day` (before it, when negative). */
+export function dayAfter(day: ShopDay, days: number): ShopDay {
+  return dayText(Date.parse(`${day}T00:00:00Z`) + days * 86_400_000);
+}
+
+function dayText(ms: number): ShopDay {
+  return v.parse(shopDayText, new Date(ms).toISOString().slice(0, 10));
+}

@@ -1,0 +1,145 @@
+import * as v from 'valibot';
+import { partId, reasonId, routeId, shopDayText, speciesId, stageId, variantId } from '../log/ids.ts';
+import { nameSchema, noteSchema } from './text.ts';
+
+/** Shown no more for new work, but kept: the log still speaks of it. */
+const retired = v.boolean();
+const colour = v.pipe(v.string(), v.regex(/^#[0-9a-f]{6}$/));
+
+/** The drawn patterns by which woods are told apart beside their names. */
+export const grainPattern = v.picklist([
+  'straight',
+  'ray-fleck',
+  'ring-porous',
+  'cathedral',
+  'burl',
+  'curl',
+  'spalt',
+  'stripe',
+  'interlocked',
+  'pore-dots',
+]);
+export type GrainPattern = v.InferOutput<typeof grainPattern>;
+
+export const speciesFact = v.object({
+  name: nameSchema,
+  grain: grainPattern,
+  light: colour,
+  dark: colour,
+  /** Id in shared/species.json where density, movement and hazard come from; null for a wood of the maker's own. */
+  reference: v.nullable(v.string()),
+  caution: noteSchema,
+  retired,
+});
+
+export const partFact = v.object({
+  name: nameSchema,
+  sort: v.picklist(['core', 'ferrule', 'blank', 'consumable']),
+  retired,
+});
+
+/** `each` of a part goes into a piece at the stage that fits it. */
+const billLine = v.object({
+  part: partId,
+  each: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(999)),
+  stage: stageId,
+});
+
+/** Money is whole minor units (cents, pence); null is not known. */
+const money = v.nullable(v.pipe(v.number(), v.safeInteger(), v.minValue(0)));
+
+export const variantFact = v.object({
+  name: nameSchema,
+  species: speciesId,
+  ferrule: v.nullable(partId),
+  bill: v.array(billLine),
+  firstPrice: money,
+  secondPrice: money,
+  retired,
+});
+
+const stageCommon = {
+  name: nameSchema,
+  /** The flaw buttons of the stage, each in a fixed place; six at most. */
+  reasons: v.pipe(v.array(reasonId), v.maxLength(6)),
+  /** Done by the tray rather than piece by piece: the stage screen offers +5 and the rest of the tray. */
+  bulk: v.boolean(),
+  caution: noteSchema,
+  retired,
+};
+
+export const stageFact = v.variant('kind', [
+  v.object({ kind: v.literal('bench'), ...stageCommon }),
+  v.object({
+    kind: v.literal('hold'),
+    ...stageCommon,
+    /** Minutes that glue or finish needs. */
+    cureMinutes: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(90 * 24 * 60)),
+    /** Pieces that clamps or racks take at once; null is no limit. */
+    capacity: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(9999))),
+  }),
+  v.object({ kind: v.literal('check'), ...stageCommon }),
+  v.object({ kind: v.literal('record'), ...stageCommon }),
+]);
+export const stageKinds = ['bench', 'hold', 'check', 'record'] as const;
+
+export const routeFact = v.object({ name: nameSchema, stages: v.pipe(v.array(stageId), v.maxLength(60)) });
+
+export const batchFact = v.object({
+  name: nameSchema,
+  route: routeId,
+  wanted: v.array(
+    v.object({
+      variant: variantId,
+      good: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(99_999)),
+    }),
+  ),
+  due: v.nullable(shopDayText),
+  retired,
+});
+
+export const personFact = v.object({ name: nameSchema, retired });
+export const reasonFact = v.object({ name: nameSchema, retired });
+
+export const shopFact = v.object({
+  name: nameSchema,
+  zone: v.pipe(v.string(), v.maxLength(64)),
+  /** Hour at which the shop's day begins, so that work past midnight still counts to its evening. */
+  dayStartHour: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(12)),
+});
+
+/** Acts of the stage screen that a key can do, in the order of the keys 1 to 8 and on. */
+export const benchActs = [
+  'pass',
+  'flaw-1',
+  'flaw-2',
+  'flaw-3',
+  'flaw-4',
+  'flaw-5',
+  'flaw-6',
+  'next',
+  'undo',
+  'pause',
+] as const;
+export type BenchAct = (typeof benchActs)[number];
+
+export const stationFact = v.object({
+  letter: v.pipe(v.string(), v.length(1)),
+  name: nameSchema,
+  /** Keys that the maker taught this station; an act without one keeps its usual key. */
+  keys: v.array(
+    v.object({ act: v.picklist(benchActs), key: v.pipe(v.string(), v.minLength(1), v.maxLength(32)) }),
+  ),
+});
+
+export type SpeciesFact = Readonly<v.InferOutput<typeof speciesFact>>;
+export type PartFact = Readonly<v.InferOutput<typeof partFact>>;
+export type VariantFact = Readonly<v.InferOutput<typeof variantFact>>;
+export type StageFact = Readonly<v.InferOutput<typeof stageFact>>;
+export type StageKind = StageFact['kind'];
+export type RouteFact = Readonly<v.InferOutput<typeof routeFact>>;
+export type BatchFact = Readonly<v.InferOutput<typeof batchFact>>;
+export type PersonFact = Readonly<v.InferOutput<typeof personFact>>;
+export type ReasonFact = Readonly<v.InferOutput<typeof reasonFact>>;
+export type ShopFact = Readonly<v.InferOutput<typeof shopFact>>;
+export type StationFact = Readonly<v.InferOutput<typeof stationFact>>;

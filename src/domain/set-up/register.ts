@@ -1,0 +1,47 @@
+import * as v from 'valibot';
+import {
+  batchId,
+  partId,
+  personId,
+  reasonId,
+  routeId,
+  speciesId,
+  stageId,
+  stationId,
+  variantId,
+} from '../log/ids.ts';
+import {
+  batchFact,
+  partFact,
+  personFact,
+  reasonFact,
+  routeFact,
+  shopFact,
+  speciesFact,
+  stageFact,
+  stationFact,
+  variantFact,
+} from './facts.ts';
+
+/**
+ * One set-up fact: the whole new value of one register. The latest by clock stamp stands. To add a kind of
+ * set-up fact, add its schema to facts.ts and its branch here; the shop keeps it without further ado.
+ */
+export const registerSchema = v.variant('register', [
+  v.object({ register: v.literal('species'), id: speciesId, value: speciesFact }),
+  v.object({ register: v.literal('part'), id: partId, value: partFact }),
+  v.object({ register: v.literal('variant'), id: variantId, value: variantFact }),
+  v.object({ register: v.literal('stage'), id: stageId, value: stageFact }),
+  v.object({ register: v.literal('route'), id: routeId, value: routeFact }),
+  v.object({ register: v.literal('batch'), id: batchId, value: batchFact }),
+  v.object({ register: v.literal('person'), id: personId, value: personFact }),
+  v.object({ register: v.literal('reason'), id: reasonId, value: reasonFact }),
+  v.object({ register: v.literal('shop'), id: v.literal('shop'), value: shopFact }),
+  v.object({ register: v.literal('station'), id: stationId, value: stationFact }),
+]);
+
+export type RegisterSet = Readonly<v.InferOutput<typeof registerSchema>>;
+export type RegisterName = RegisterSet['register'];
+export type RegisterOf<Name extends RegisterName> = Extract<RegisterSet, { register: Name }>;
+export type IdOf<Name extends RegisterName> = RegisterOf<Name>['id'];
+export type FactOf<Name extends RegisterName> = RegisterOf<Name>['value'];

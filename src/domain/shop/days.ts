@@ -1,0 +1,67 @@
+import type { OutcomeKind } from '../log/event.ts';
+import type { ReasonId, ShopDay, SpeciesId, StageId } from '../log/ids.ts';
+import type { Grade } from '../log/place.ts';
+import { addTo, type Counter } from './counter.ts';
+import type { Projection } from './projection.ts';
+
+/**
+ * A pause longer than this (15 min in ms) between two taps is a break and not work. Common practice, no
+ * source: no stage of a handle keeps a hand from the tablet so long.
+ */
+export const longestStretch = 15 * 60_000;
+
+/** What was done on one shop day. */
+export interface DaySheet {
+  readonly passed: Counter<StageId>;
+  readonly flawed: Counter<`${StageId}|${SpeciesId}|${ReasonId}|${OutcomeKind}`>;
+  readonly outcomes: Counter<`${StageId}|${OutcomeKind}`>;
+  readonly finished: Counter<Grade>;
+  readonly made: Counter<SpeciesId>;
+  /** Milliseconds of work inside spells. */
+  readonly worked: Counter<StageId>;
+}
+
+export type Days = Map<ShopDay, DaySheet>;
+
+export const days: Projection<Days> = {
+  empty: () => new Map(),
+  add(state, { event, sign }) {
+    const sheet = state.get(event.day) ?? blankSheet();
+    enter(sheet, { event, sign });
+    if (Object.values(sheet).some((counter: Counter) => counter.size > 0)) state.set(event.day, sheet);
+    else state.delete(event.day);
+  },
+};
+
+const enter: Projection<DaySheet>['add'] = (sheet, { event, sign }) => {
+  if ('elapsed' in event && event.elapsed !== null && event.elapsed <= longestStretch) {
+    addTo(sheet.worked, { key: event.stage, by: sign * event.elapsed });
+  }
+  if (event.kind === 'passed') addTo(sheet.passed, { key: event.stage, by: sign * event.pieces });
+  if (event.kind === 'tray-made') {
+    for (const { pieces } of event.moves) addTo(sheet.made, { key: event.of.species, by: sign * pieces });
+  }
+  if (event.kind === 'flawed') {
+    const by = sign * event.pieces;
+    addTo(sheet.outcomes, { key: `${event.stage}|${event.outcome.kind}`, by });
+    for (const reason of new Set(event.reasons)) {
+      addTo(sheet.flawed, { key: `${event.stage}|${event.of.species}|${reason}|${event.outcome.kind}`, by });
+    }
+  }
+  if (event.kind === 'passed' || event.kind === 'flawed') {
+    for (const { to, pieces } of event.moves) {
+      if (to?.at === 'finished') addTo(sheet.finished, { key: to.grade, by: sign * pieces });
+    }
+  }
+};
+
+export function blankSheet(): DaySheet {
+  return {
+    passed: new Map(),
+    flawed: new Map(),
+    outcomes: new Map(),
+    finished: new Map(),
+    made: new Map(),
+    worked: new Map(),
+  };
+}

@@ -1,0 +1,58 @@
+import type { SpeciesId, StageId, VariantId } from '../log/ids.ts';
+import { atStage, type Grade, type Move } from '../log/place.ts';
+import { addTo, type Counter } from './counter.ts';
+import type { Projection } from './projection.ts';
+
+/** `stage|species`. */
+export type StageSpecies = `${StageId}|${SpeciesId}`;
+/** `stage|species|grade|waiting or held`. */
+export type WipKey = `${StageSpecies}|${Grade}|${'waiting' | 'held'}`;
+
+/**
+ * Pieces by species as sums of moves. Conserved at every moment:
+ * made + corrected = in process (sum of wip) + finished + scrapped.
+ */
+export interface Ledger {
+  readonly made: Counter<`${SpeciesId}|${VariantId}`>;
+  /** Pieces that recounts found (positive) or missed (negative). */
+  readonly corrected: Counter<`${SpeciesId}|${VariantId}`>;
+  readonly wip: Counter<WipKey>;
+  readonly finished: Counter<`${SpeciesId}|${VariantId}|${Grade}`>;
+  readonly scrapped: Counter<`${SpeciesId}|${VariantId}`>;
+}
+
+export const ledger: Projection<Ledger> = {
+  empty: () => ({
+    made: new Map(),
+    corrected: new Map(),
+    wip: new Map(),
+    finished: new Map(),
+    scrapped: new Map(),
+  }),
+  add(state, { event, sign }) {
+    if (!('moves' in event)) return;
+    const { species, variant } = event.of;
+    const outside = event.kind === 'recounted' ? state.corrected : state.made;
+    for (const move of event.moves) {
+      const by = sign * move.pieces;
+      if (!move.from) addTo(outside, { key: `${species}|${variant}`, by });
+      if (!move.to) addTo(outside, { key: `${species}|${variant}`, by: -by });
+      addAt(state, { place: move.from, of: event.of, by: -by });
+      addAt(state, { place: move.to, of: event.of, by });
+    }
+  },
+};
+
+interface At {
+  readonly place: Move['from'];
+  readonly of: { readonly species: SpeciesId; readonly variant: VariantId };
+  readonly by: number;
+}
+
+function addAt(state: Ledger, { place, of: { species, variant }, by }: At): void {
+  if (!place) return;
+  if (atStage(place)) addTo(state.wip, { key: `${place.stage}|${species}|${place.grade}|${place.at}`, by });
+  else if (place.at === 'finished')
+    addTo(state.finished, { key: `${species}|${variant}|${place.grade}`, by });
+  else addTo(state.scrapped, { key: `${species}|${variant}`, by });
+}

@@ -1,0 +1,72 @@
+import type { ShopEvent, TallyEvent } from '../log/event.ts';
+import { hasSeen, markSeen, type VersionVector } from '../log/version-vector.ts';
+import { days } from './days.ts';
+import { flaws } from './flaws.ts';
+import { ledger } from './ledger.ts';
+import { partsUsed } from './parts-used.ts';
+import { positions } from './positions.ts';
+import type { Projection, SummedEvent } from './projection.ts';
+import { type Registers, setRegister } from './registers.ts';
+import { trays } from './trays.ts';
+import { visits } from './visits.ts';
+import { enforce, isVoided, type Voids } from './voids.ts';
+
+/** Every sum that the shop keeps. To add one, write its file and its line here, and raise `shopFormat`. */
+const projections = { positions, trays, ledger, visits, flaws, days, partsUsed };
+type Projections = typeof projections;
+
+export type Sums = {
+  readonly [Name in keyof Projections]: Projections[Name] extends Projection<infer State> ? State : never;
+};
+
+/** What a log amounts to. Plain data (maps, sets, numbers, text), so that it can be kept as a snapshot. */
+export interface Shop extends Sums {
+  readonly seen: VersionVector;
+  readonly voids: Voids;
+  readonly registers: Registers;
+}
+
+/** Raised when the shape or meaning of a sum changes: an older snapshot is then dropped and the log replayed. */
+export const shopFormat = 1;
+
+const names = Object.keys(projections) as (keyof Projections)[];
+
+export function emptyShop(): Shop {
+  const sums = Object.fromEntries(names.map((name) => [name, projections[name].empty()]));
+  return { seen: new Map(), voids: new Map(), registers: new Map(), ...(sums as unknown as Sums) };
+}
+
+/**
+ * Adds one event to the shop, in place. Any order and any repetition of the same events gives the same shop.
+ * Returns false when the event was there already.
+ */
+export function addEvent(shop: Shop, event: ShopEvent): boolean {
+  if (hasSeen(shop.seen, event)) return false;
+  markSeen(shop.seen, event);
+  if (event.kind === 'set-up') setRegister(shop.registers, event);
+  else if (event.kind === 'spell-begun' || event.kind === 'spell-ended') post(shop, { event, sign: 1 });
+  else if (!isVoided(shop.voids, event)) {
+    const books = {
+      seen: shop.seen,
+      voids: shop.voids,
+      post: (tally: TallyEvent, sign: 1 | -1) => post(shop, { event: tally, sign }),
+    };
+    enforce(books, { event, sign: 1 });
+  }
+  return true;
+}
+
+function post(shop: Shop, entry: { event: SummedEvent; sign: 1 | -1 }): void {
+  for (const name of names) {
+    // Name and state belong together by construction; a mapped type cannot carry that through a loop.
+    const projection = projections[name] as Projection<unknown>;
+    projection.add(shop[name], entry);
+  }
+}
+
+/** The shop of a whole log. */
+export function shopOf(events: Iterable<ShopEvent>): Shop {
+  const shop = emptyShop();
+  for (const event of events) addEvent(shop, event);
+  return shop;
+}
