@@ -1,0 +1,73 @@
+/**
+ * Our own marks, cut as if with a chisel: a 32 × 32 field, strokes 3 wide, straight ends. A subpath in `solid` is
+ * filled instead of stroked. Marks that point along the reading direction are listed in `turning`.
+ */
+export const iconPaths = {
+  // Places
+  bench: { line: 'M3 27H29M4 27V9H11V27M28 27V13H23V27M11 14C15 14 14 19 19 19H23' },
+  trays: { line: 'M3 7H29L26 14H6ZM3 19H29L26 26H6Z' },
+  stores: { line: 'M4 4H28V28H4ZM4 16H28M13 10H19M13 22H19' },
+  plan: { line: 'M9 8H22V24H12M4 8A2.5 2.5 0 1 0 9 8A2.5 2.5 0 1 0 4 8M17 19L11.5 24L17 29' },
+  yield: { line: 'M4 4V28H29M4 8H12V14H20V20H28' },
+  day: { line: 'M3 25H29M8 25A8 8 0 0 1 24 25M16 6V11M4 12L8 16M28 12L24 16' },
+  shelf: { line: 'M2 27H30M5 27V12A3.5 3.5 0 0 1 12 12V27M20 27V8A3.5 3.5 0 0 1 27 8V27M5 20H12M20 20H27' },
+  'set-up': { line: 'M4 4H12V20H28V28H4ZM4 12H8M20 24V28' },
+
+  // Acts
+  pass: { line: 'M4 17L12 25L28 7' },
+  flaw: { line: 'M16 3L28 10V22L16 29L4 22V10ZM16 3L12 12L19 17L14 29' },
+  undo: { line: 'M11 5L4 12L11 19M4 12H20A7.5 7.5 0 0 1 20 27H10' },
+  next: { line: 'M4 16H27M18 6L28 16L18 26' },
+  back: { line: 'M28 16H5M14 6L4 16L14 26' },
+  play: { line: '', solid: 'M8 4L28 16L8 28Z' },
+  pause: { line: '', solid: 'M6 5H13V27H6ZM19 5H26V27H19Z' },
+  split: { line: 'M3 16H12L20 8H27M12 16L20 24H27M22 3L28 8L22 13M22 19L28 24L22 29' },
+  join: { line: 'M4 8H12L20 16H27M4 24H12L20 16M22 10L28 16L22 22' },
+  recount: { line: 'M6 5V27M13 5V27M20 5V27M27 5V27M2 23L30 9' },
+  search: { line: 'M4 13A9 9 0 1 0 22 13A9 9 0 1 0 4 13M19.5 19.5L29 29' },
+  plus: { line: 'M16 4V28M4 16H28' },
+  minus: { line: 'M4 16H28' },
+  pencil: { line: 'M5 27L7 19L22 4L28 10L13 25ZM18 8L24 14' },
+  retry: { line: 'M26 6V14H18M25.5 13A11 11 0 1 0 27 19' },
+  export: { line: 'M16 3V20M8 12L16 20L24 12M4 20V28H28V20' },
+  import: { line: 'M16 20V4M8 12L16 4L24 12M4 20V28H28V20' },
+  wipe: { line: 'M16 4C20 10 25 14 25 20A9 9 0 0 1 7 20C7 14 12 10 16 4Z' },
+  erase: { line: 'M11 6H29V26H11L3 16ZM15 11L24 21M24 11L15 21' },
+  enter: { line: 'M27 5V17H6M14 8L5 17L14 26' },
+  camera: { line: 'M3 10H10L13 5H19L22 10H29V26H3ZM11 17.5A5 5 0 1 0 21 17.5A5 5 0 1 0 11 17.5' },
+  label: { line: 'M4 4H16L29 17L17 29L4 16ZM10 8A2 2 0 1 0 10 12A2 2 0 1 0 10 8' },
+  more: { line: '', solid: 'M3 13H9V19H3ZM13 13H19V19H13ZM23 13H29V19H23Z' },
+  cross: { line: 'M5 5L27 27M27 5L5 27' },
+  up: { line: 'M5 22L16 10L27 22' },
+  down: { line: 'M5 10L16 22L27 10' },
+
+  // States
+  check: { line: 'M4 17L12 25L28 7' },
+  warn: { line: 'M16 3L30 28H2ZM16 12V19M16 22V25' },
+  info: { line: 'M4 4H28V28H4ZM16 14V24M16 8V11' },
+  hold: { line: 'M23 4H7V28H23M23 4V12M18 12H28M23 28V20M18 20H28' },
+  clock: { line: 'M4 16A12 12 0 1 0 28 16A12 12 0 1 0 4 16M16 8V17L22 20' },
+  person: { line: 'M10.5 10A5.5 5.5 0 1 0 21.5 10A5.5 5.5 0 1 0 10.5 10M4 29C4 21 9 19 16 19S28 21 28 29' },
+  speaker: { line: 'M4 11H10L18 4V28L10 21H4ZM22 11C25 13 25 19 22 21M25 6C31 10 31 22 25 26' },
+  'speaker-off': { line: 'M4 11H10L18 4V28L10 21H4ZM22 12L30 20M30 12L22 20' },
+  sun: {
+    line: 'M10 16A6 6 0 1 0 22 16A6 6 0 1 0 10 16M16 2V6M16 26V30M2 16H6M26 16H30M6 6L9 9M23 23L26 26M26 6L23 9M9 23L6 26',
+  },
+  moon: { line: 'M19 4A12 12 0 1 0 28 20A10 10 0 0 1 19 4Z' },
+  glare: { line: 'M4 16A12 12 0 1 0 28 16A12 12 0 1 0 4 16Z', solid: 'M16 4A12 12 0 0 1 16 28Z' },
+} as const satisfies Record<string, { line: string; solid?: string }>;
+
+/** The name of a mark. */
+export type IconName = keyof typeof iconPaths;
+
+/** Marks that point along the reading direction and turn round where people read from right to left. */
+export const turning: ReadonlySet<IconName> = new Set([
+  'undo',
+  'next',
+  'back',
+  'split',
+  'join',
+  'erase',
+  'enter',
+  'play',
+]);

@@ -1,0 +1,105 @@
+import './tabs-nav.css';
+import { useState } from 'preact/hooks';
+import { Icon } from '../icon/icon.tsx';
+import type { IconName } from '../icon/icon-paths.ts';
+import { Sheet } from '../sheet/sheet.tsx';
+
+/** One place of the app. */
+export interface Place {
+  id: string;
+  label: string;
+  icon: IconName;
+  href: string;
+  /** Something waits there; said to a screen reader, shown as a quiet peg. */
+  waiting?: string | undefined;
+}
+
+export interface TabsNavProps {
+  /** What the bar is called, for a screen reader. */
+  label: string;
+  places: readonly Place[];
+  /** The id of the place shown. */
+  current: string;
+  /** Words of the button that shows the places beyond the fourth on a phone, and of the sheet it opens. */
+  moreLabel: string;
+  closeLabel: string;
+  /** Takes over from the plain link. */
+  onGo?: ((id: string) => void) | undefined;
+}
+
+/** How many places a phone shows before the button for the others. */
+const shownOnPhone = 4;
+
+const PlaceLink = ({
+  place,
+  current,
+  onGo,
+}: {
+  place: Place;
+  current: string;
+  onGo: TabsNavProps['onGo'];
+}) => (
+  <a
+    class="place"
+    href={place.href}
+    aria-current={place.id === current ? 'page' : undefined}
+    onClick={(event) => {
+      onLeave?.();
+      if (!onGo || event.ctrlKey || event.metaKey || event.shiftKey) return;
+      event.preventDefault();
+      onGo(place.id);
+    }}
+  >
+    <Icon name={place.icon} />
+    <span class="place-label">{place.label}</span>
+    {place.waiting && (
+      <span class="place-waiting">
+        <span class="unseen">{place.waiting}</span>
+      </span>
+    )}
+  </a>
+);
+
+/** The rack of places: a rail at the side of a screen on its side, a bar at the foot of an upright one. */
+export const TabsNav = ({ label, places, current, moreLabel, closeLabel, onGo }: TabsNavProps) => {
+  const [open, setOpen] = useState(false);
+  const further = places.slice(shownOnPhone);
+  const isFurther = further.some((place) => place.id === current);
+  return (
+    <nav class="places" aria-label={label}>
+      <ul class="places-rack">
+        {places.map((place, index) => (
+          <li key={place.id} data-further={index >= shownOnPhone || undefined}>
+            <PlaceLink place={place} current={current} onGo={onGo} />
+          </li>
+        ))}
+        {further.length > 0 && (
+          <li class="places-more">
+            <button
+              type="button"
+              class="place"
+              aria-haspopup="dialog"
+              aria-expanded={open}
+              data-current={isFurther || undefined}
+              onClick={() => setOpen(true)}
+            >
+              <Icon name="more" />
+              <span class="place-label">{moreLabel}</span>
+            </button>
+          </li>
+        )}
+      </ul>
+      {open && (
+        <Sheet title={moreLabel} closeLabel={closeLabel} onClose={() => setOpen(false)} shape="whole">
+          <ul class="places-list">
+            {further.map((place) => (
+              <li key={place.id}>
+                <PlaceLink place={place} current={current} onGo={onGo} onLeave={() => setOpen(false)} />
+              </li>
+            ))}
+          </ul>
+        </Sheet>
+      )}
+    </nav>
+  );
+};

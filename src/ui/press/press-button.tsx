@@ -1,0 +1,84 @@
+import './press-button.css';
+import type { ComponentChildren } from 'preact';
+import { useId } from 'preact/hooks';
+import { Icon } from '../icon/icon.tsx';
+import type { IconName } from '../icon/icon-paths.ts';
+import { usePress } from './use-press.ts';
+
+/** What a press means: nothing special, the usual next thing, a flaw, a side matter, something that cannot be undone. */
+export type PressTone = 'plain' | 'go' | 'flaw' | 'quiet' | 'danger';
+
+/** At least 132, 96 and 56 px each way. */
+export type PressSize = 'bench' | 'bench-small' | 'normal';
+
+export interface PressButtonProps {
+  /** At most two words: a verb or a thing of the trade. */
+  label: string;
+  onAct: () => void;
+  /** A second, smaller line. */
+  detail?: ComponentChildren | undefined;
+  icon?: IconName | undefined;
+  tone?: PressTone | undefined;
+  size?: PressSize | undefined;
+  /** Ends something: deaf for 700 ms after an act. */
+  closing?: boolean | undefined;
+  /** Why it cannot be pressed now; shown in the place of the detail. The button stays in reach and does nothing. */
+  disabledReason?: string | undefined;
+  /** One of several that can be on: says so to the eye by a rim and a tick, to a screen reader as pressed. */
+  selected?: boolean | undefined;
+  /** The key that does the same, shown as a key cap. The screen listens for it. */
+  keyHint?: string | undefined;
+  /** The largest on a bench screen: takes two columns and two rows of its grid. */
+  main?: boolean | undefined;
+  /** For a screen reader, where the label alone does not tell what it acts on. Must contain the label. */
+  name?: string | undefined;
+  testId?: string | undefined;
+}
+
+const iconSize = { bench: 64, 'bench-small': 48, normal: 32 } as const;
+
+/** A button shaped like a haft: the ferrule at the start carries its tone, the whole tile is the target. */
+export const PressButton = (props: PressButtonProps) => {
+  const { label, detail, icon, tone = 'plain', size = 'normal', selected, keyHint, disabledReason } = props;
+  const id = useId();
+  const disabled = disabledReason !== undefined;
+  const handlers = usePress({ onAct: props.onAct, closing: props.closing, disabled });
+  return (
+    <button
+      {...handlers}
+      type="button"
+      class="press"
+      data-tone={tone}
+      data-size={size}
+      data-main={props.main}
+      data-testid={props.testId}
+      aria-label={props.name}
+      aria-pressed={selected}
+      aria-disabled={disabled || undefined}
+      aria-describedby={disabled ? `${id}-reason` : undefined}
+      aria-keyshortcuts={keyHint}
+    >
+      {icon && <Icon name={icon} size={iconSize[size]} />}
+      <span class="press-words">
+        <span class="press-label">{label}</span>
+        {disabled ? (
+          <span class="press-detail" id={`${id}-reason`}>
+            {disabledReason}
+          </span>
+        ) : (
+          detail && <span class="press-detail">{detail}</span>
+        )}
+      </span>
+      {keyHint && (
+        <span class="press-key" aria-hidden="true">
+          {keyHint}
+        </span>
+      )}
+      {selected && (
+        <span class="press-tick">
+          <Icon name="check" size={size === 'normal' ? 24 : 32} />
+        </span>
+      )}
+    </button>
+  );
+};
