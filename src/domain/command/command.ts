@@ -1,7 +1,8 @@
-import type { Outcome, RecountReason, TallyEvent, VoidEvent } from '../log/event.ts';
+import type { Outcome, RecountReason } from '../log/event.ts';
 import type { BatchId, ReasonId, RouteId, StageId, TrayId, VariantId } from '../log/ids.ts';
 import type { Grade } from '../log/place.ts';
 import type { RegisterSet } from '../set-up/register.ts';
+import type { Voidable } from '../shop/voids.ts';
 
 /** Where on the stage screen a tap falls, and how many pieces the screen showed there when it fell. */
 export interface Spot {
@@ -47,7 +48,7 @@ export type Command =
       readonly destinations: ReadonlyMap<StageId, StageId>;
     }
   | { readonly kind: 'set'; readonly set: RegisterSet }
-  | { readonly kind: 'undo'; readonly event: TallyEvent | VoidEvent }
+  | { readonly kind: 'undo'; readonly events: readonly Voidable[] }
   | { readonly kind: 'begin-spell'; readonly stage: StageId }
   | { readonly kind: 'end-spell'; readonly stage: StageId };
 

@@ -36,7 +36,9 @@ export function decide(shop: Shop, command: Command, at: Circumstances): Decisio
   }
 }
 
-function decideUndo(shop: Shop, { event }: CommandOf<'undo'>, at: Circumstances): Decision {
-  if (isVoided(shop.voids, event)) return refuse({ kind: 'already-taken-back' });
-  return happens([{ ...envelopeAt(at), kind: 'voided', event }]);
+/** Takes back the events of one tap together. */
+function decideUndo(shop: Shop, { events }: CommandOf<'undo'>, at: Circumstances): Decision {
+  const inForce = events.filter((event) => !isVoided(shop.voids, event));
+  if (inForce.length === 0) return refuse({ kind: 'already-taken-back' });
+  return happens(inForce.map((event) => ({ ...envelopeAt(at), kind: 'voided', event })));
 }
