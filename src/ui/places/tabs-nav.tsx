@@ -30,15 +30,15 @@ export interface TabsNavProps {
 /** How many places a phone shows before the button for the others. */
 const shownOnPhone = 4;
 
-const PlaceLink = ({
-  place,
-  current,
-  onGo,
-}: {
+interface PlaceLinkProps {
   place: Place;
   current: string;
   onGo: TabsNavProps['onGo'];
-}) => (
+  /** Puts away the sheet that the link stands in. */
+  onLeave?: () => void;
+}
+
+const PlaceLink = ({ place, current, onGo, onLeave }: PlaceLinkProps) => (
   <a
     class="place"
     href={place.href}
