@@ -1,9 +1,7 @@
 /** Finds a Chromium to test with, and as a last resort fetches one; a run without a browser is an error, never a skip. */
 import { execFileSync, spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { chromium } from 'playwright-core';
 import { browserFlags } from './browser-flags.mjs';
 
@@ -108,17 +106,13 @@ async function packagedBrowser() {
   // Makes it unpack the system libraries that it brings along, wherever it runs.
   process.env.AWS_LAMBDA_JS_RUNTIME ??= 'nodejs22.x';
   try {
-    const { resolve } = createRequire(import.meta.url);
-    const installed = () => resolve(name);
-    try {
-      installed();
-    } catch {
+    if (!existsSync(new URL(`../../node_modules/${name}/package.json`, import.meta.url))) {
       console.log(`Installing ${name} ${version} …`);
       execFileSync('npm', ['install', '--no-save', '--no-package-lock', `${name}@${version}`], {
         stdio: 'inherit',
       });
     }
-    const { default: packaged } = await import(pathToFileURL(installed()).href);
+    const { default: packaged } = await import(name);
     return [await packaged.executablePath()];
   } catch (error) {
     console.log(`${name} cannot be had: ${String(error).split('\n', 1)[0]}`);

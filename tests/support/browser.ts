@@ -1,0 +1,103 @@
+/** What a browser test needs: a browser, a page that tells of its troubles, and the app made ready to work offline. */
+import { AxeBuilder } from '@axe-core/playwright';
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type Page,
+} from 'playwright-core';
+import { inject } from 'vitest';
+import { browserFlags } from './browser-flags.mjs';
+
+/** The sizes that every screen is looked at in, in CSS pixels. */
+export const sizes = {
+  phone: { width: 390, height: 844 },
+  tablet: { width: 1280, height: 800 },
+  desk: { width: 1920, height: 1080 },
+} as const;
+export type Size = keyof typeof sizes;
+
+/** A shop in Britain; Chromium on a bare machine may have a locale that Intl refuses. */
+const place = { locale: 'en-GB', timezoneId: 'Europe/London' };
+
+function contextOptions(size: Size, more: BrowserContextOptions): BrowserContextOptions {
+  return { ...place, viewport: sizes[size], hasTouch: size !== 'desk', ...more };
+}
+
+/** A browser with nothing remembered. Close it in `afterAll`. */
+export function launchBrowser({ flags = [] }: { flags?: readonly string[] } = {}): Promise<Browser> {
+  return chromium.launch({ executablePath: inject('browserPath'), args: [...browserFlags, ...flags] });
+}
+
+/** A browser that remembers in the folder `profile`, as an installed app does: for tests that close or kill it. */
+export function launchWithProfile(
+  profile: string,
+  {
+    size = 'tablet',
+    flags = [],
+    ...more
+  }: { size?: Size; flags?: readonly string[] } & BrowserContextOptions = {},
+): Promise<BrowserContext> {
+  return chromium.launchPersistentContext(profile, {
+    executablePath: inject('browserPath'),
+    args: [...browserFlags, ...flags],
+    ...contextOptions(size, more),
+  });
+}
+
+export interface OpenPage {
+  readonly page: Page;
+  /** Errors so far: uncaught ones, those on the console (a breach of the policy among them), requests to other hosts. */
+  readonly troubles: readonly string[];
+}
+
+/** A page in a context of its own, on `url` (the served app if left out). Its context closes with the browser. */
+export async function openPage(
+  browser: Browser,
+  {
+    size = 'tablet',
+    url = inject('appUrl'),
+    ...more
+  }: { size?: Size; url?: string } & BrowserContextOptions = {},
+): Promise<OpenPage> {
+  const context = await browser.newContext(contextOptions(size, more));
+  const page = await context.newPage();
+  const troubles = watchTroubles(page, new URL(url).origin);
+  await page.goto(url);
+  return { page, troubles };
+}
+
+/** Collects what goes wrong on `page` from now on; only `origin` may be asked for anything. */
+export function watchTroubles(page: Page, origin: string): readonly string[] {
+  const troubles: string[] = [];
+  page.on('pageerror', (error) => troubles.push(`uncaught: ${error.message}`));
+  page.on('console', (message) => {
+    if (message.type() === 'error') troubles.push(`console: ${message.text()}`);
+  });
+  page.on('request', (request) => {
+    const { protocol, origin: asked } = new URL(request.url());
+    if (protocol.startsWith('http') && asked !== origin)
+      troubles.push(`asked another host: ${request.url()}`);
+  });
+  return troubles;
+}
+
+/** Waits until the whole app is kept on the device, then loads the page anew, so that the service worker serves it. */
+export async function makeReadyOffline(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+  });
+  await page.reload();
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+}
+
+/** Faults against WCAG 2.2 A and AA that a machine can find, one line each: the rule, and where. */
+export async function accessibilityFaults(page: Page): Promise<readonly string[]> {
+  const { violations } = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+    .analyze();
+  return violations.flatMap(({ id, help, nodes }) =>
+    nodes.map(({ target }) => `${id}: ${help} (${target.join(' ')})`),
+  );
+}

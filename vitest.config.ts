@@ -1,0 +1,44 @@
+import preact from '@preact/preset-vite';
+import { defineConfig } from 'vitest/config';
+import { ClosingLineReporter } from './tests/support/closing-line-reporter.ts';
+import { seedFrom } from './tests/support/seed.ts';
+
+const seed = seedFrom(process.env, Date.now() % 2 ** 31);
+
+export default defineConfig({
+  plugins: [preact()],
+  define: { __APP_VERSION__: JSON.stringify('0.0.0-test') },
+  test: {
+    env: { SEED: String(seed) },
+    reporters: [
+      { onInit: () => console.log(`Random tests use SEED=${seed}`) },
+      'default',
+      new ClosingLineReporter(),
+    ],
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.{ts,tsx}'],
+          exclude: ['tests/browser/**'],
+          setupFiles: ['tests/support/setup.ts'],
+          sequence: { groupOrder: 0 },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/support/built-app.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+          // One browser at a time, after the unit tests: what it measures should not wait for other work.
+          fileParallelism: false,
+          sequence: { groupOrder: 1 },
+        },
+      },
+    ],
+  },
+});
