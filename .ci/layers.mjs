@@ -8,7 +8,7 @@ const signals = ['^node_modules/@preact/signals(-core)?/'];
 
 const mayImport = {
   domain: ['^node_modules/valibot/', data],
-  store: ['^src/domain/', '^node_modules/idb/'],
+  store: ['^src/domain/', '^node_modules/(idb|valibot)/'],
   words: ['^src/domain/'],
   worker: ['^src/domain/'],
   ui: preact,
