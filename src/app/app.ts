@@ -1,0 +1,109 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+import * as v from 'valibot';
+import type { ShopEvent } from '../domain/log/event.ts';
+import { personId } from '../domain/log/ids.ts';
+import { openIndexedDbLog } from '../store/indexeddb-log.ts';
+import type { LogStore } from '../store/log-store.ts';
+import { removeDatabase } from '../store/shop-database.ts';
+import { systemClock } from './clock.ts';
+import { windowFeed } from './feed.ts';
+import { newId } from './new-id.ts';
+import type { Preferences, ShopChoice } from './preferences.ts';
+import { systemTimer } from './saver.ts';
+import { openSession, type Session } from './session.ts';
+import type { Updates } from './updates.ts';
+
+/** Where the shop stands: a store that cannot be read is never shown as an empty one. */
+export type Opening =
+  | { readonly kind: 'opening'; readonly waitsForOtherWindow: boolean }
+  | { readonly kind: 'open'; readonly session: Session; readonly which: ShopChoice }
+  | { readonly kind: 'failed'; readonly why: 'newer-store' | 'cannot-read'; readonly error: unknown }
+  | { readonly kind: 'outdated' };
+
+export interface App {
+  readonly opening: ReadonlySignal<Opening>;
+  readonly preferences: Preferences;
+  readonly updates: Updates;
+  readonly version: string;
+  /** Opens the demo shop, in a store of its own; made anew when `afresh` is asked for. */
+  readonly openDemo: (afresh?: boolean) => Promise<void>;
+  readonly leaveDemo: () => Promise<void>;
+  readonly tryAgain: () => Promise<void>;
+}
+
+export interface AppParts {
+  readonly preferences: Preferences;
+  readonly updates: Updates;
+  readonly version: string;
+  /** Makes the demo shop's log as of a moment (ms UTC); loaded only when it is asked for. */
+  readonly makeDemo: (now: number) => Promise<readonly ShopEvent[]>;
+}
+
+const storeNames: Record<ShopChoice, string> = { own: 'tallywright', demo: 'tallywright-demo' };
+
+/** Opens the shop that this tablet was in last. */
+export function openApp({ preferences, updates, version, makeDemo }: AppParts): App {
+  const opening = signal<Opening>({ kind: 'opening', waitsForOtherWindow: false });
+
+  async function openWhich(which: ShopChoice): Promise<void> {
+    opening.value = { kind: 'opening', waitsForOtherWindow: false };
+    try {
+      const log = await openLog(storeNames[which]);
+      if (which === 'demo') await fillDemo(log);
+      const feed = windowFeed(storeNames[which]);
+      const session = await openSession({ log, clock: systemClock, timer: systemTimer, newId, feed });
+      const person = v.safeParse(personId, preferences.person.value);
+      session.person.value = person.success ? person.output : null;
+      opening.value = { kind: 'open', session, which };
+      preferences.shop.value = which;
+    } catch (error) {
+      const why =
+        error instanceof DOMException && error.name === 'VersionError' ? 'newer-store' : 'cannot-read';
+      opening.value = { kind: 'failed', why, error };
+    }
+  }
+
+  function openLog(name: string): Promise<LogStore> {
+    return openIndexedDbLog({
+      name,
+      newStation: newId,
+      news: {
+        blocked: () => {
+          opening.value = { kind: 'opening', waitsForOtherWindow: true };
+        },
+        outdated: () => {
+          opening.value = { kind: 'outdated' };
+        },
+        lost: () => undefined,
+      },
+    });
+  }
+
+  async function fillDemo(log: LogStore): Promise<void> {
+    if ((await log.since(new Map())).events.length > 0) return;
+    const now = systemClock.now();
+    await log.merge({ entries: await makeDemo(now), now });
+  }
+
+  async function closeNow(): Promise<void> {
+    if (opening.value.kind === 'open') await opening.value.session.close();
+  }
+
+  void openWhich(preferences.shop.value);
+  return {
+    opening,
+    preferences,
+    updates,
+    version,
+    async openDemo(afresh = false) {
+      await closeNow();
+      if (afresh) await removeDatabase(storeNames.demo);
+      await openWhich('demo');
+    },
+    async leaveDemo() {
+      await closeNow();
+      await openWhich('own');
+    },
+    tryAgain: () => openWhich(preferences.shop.value),
+  };
+}

@@ -1,0 +1,213 @@
+import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import type { Command } from '../domain/command/command.ts';
+import { decide } from '../domain/command/decide.ts';
+import type { Circumstances } from '../domain/command/decision.ts';
+import type { Problem } from '../domain/command/problem.ts';
+import type { Draft, ShopEvent } from '../domain/log/event.ts';
+import type { PersonId, ShopDay, StageId, TrayId } from '../domain/log/ids.ts';
+import { shopDay, zoneAt } from '../domain/log/zone.ts';
+import { factOf } from '../domain/shop/registers.ts';
+import { addEvent, emptyShop, type Shop, shopFormat } from '../domain/shop/shop.ts';
+import type { LogStore } from '../store/log-store.ts';
+import { inForce, lastPutBack, lastUndoable, type RecentAct, withEvents } from './acts.ts';
+import type { Clock } from './clock.ts';
+import type { Feed } from './feed.ts';
+import { type Saver, saver, type Timer } from './saver.ts';
+import { afterTap, afterUndo, elapsedIn, enterStage, type Spell } from './spell.ts';
+
+export type ActResult =
+  | { readonly kind: 'saved'; readonly events: readonly ShopEvent[] }
+  | { readonly kind: 'refused'; readonly problem: Problem };
+
+/** A view of the shop. The sums behind it change in place: read it inside a signal and keep no part of it. */
+export interface ShopView {
+  readonly shop: Shop;
+  /** Events of a newer version or damaged ones, which are kept and not counted. */
+  readonly uncounted: number;
+}
+
+/** The one door between screens and shop: commands go in, signals come out. */
+export interface Session {
+  readonly view: ReadonlySignal<ShopView>;
+  readonly acts: ReadonlySignal<readonly RecentAct[]>;
+  readonly saving: Saver['saving'];
+  readonly person: Signal<PersonId | null>;
+  readonly spell: ReadonlySignal<Spell | null>;
+  readonly station: LogStore['station'];
+  /** The shop day and moment of now. */
+  readonly today: () => ShopDay;
+  readonly now: () => number;
+  readonly newId: () => string;
+  readonly act: (command: Command) => Promise<ActResult>;
+  readonly retry: () => void;
+  /** Takes back the latest act that still counts; a second call takes back the one before. */
+  readonly undoLast: () => Promise<ActResult>;
+  /** Takes back the latest undo. */
+  readonly putBack: () => Promise<ActResult>;
+  readonly canUndo: ReadonlySignal<boolean>;
+  readonly canPutBack: ReadonlySignal<boolean>;
+  readonly enterStage: (stage: StageId) => void;
+  readonly pause: () => Promise<void>;
+  /** Every event about a tray, in the order of their stamps. */
+  readonly historyOf: (tray: TrayId) => Promise<readonly ShopEvent[]>;
+  /** Reads what other windows have written. */
+  readonly refresh: () => Promise<void>;
+  readonly keepSnapshot: () => Promise<void>;
+  readonly close: () => Promise<void>;
+}
+
+export interface SessionParts {
+  readonly log: LogStore;
+  readonly clock: Clock;
+  readonly timer: Timer;
+  readonly newId: () => string;
+  readonly feed: Feed;
+}
+
+const nothingLeft: ActResult = { kind: 'refused', problem: { kind: 'already-taken-back' } };
+
+/** Acts between two snapshots: an opening replays at most so many. */
+const snapshotEvery = 200;
+/** Hour at which a shop day begins until the maker sets another. */
+const usualDayStart = 4;
+
+/** Opens the shop of a log. Rejects when the log cannot be read: that is not an empty shop. */
+export async function openSession({ log, clock, timer, newId, feed }: SessionParts): Promise<Session> {
+  const snapshot = await log.loadSnapshot();
+  // A snapshot is our own writing of this very format; any other is dropped and the log replayed.
+  const shop = snapshot?.format === shopFormat ? (snapshot.shop as Shop) : emptyShop();
+  const view = signal<ShopView>({ shop, uncounted: 0 });
+  const acts = signal<readonly RecentAct[]>(withEvents([], (await log.latestOwn(200)).events));
+  const spell = signal<Spell | null>(null);
+  const person = signal<PersonId | null>(null);
+  const keeper = saver(log, timer);
+  let sinceSnapshot = 0;
+  let queue: Promise<unknown> = Promise.resolve();
+
+  function take(events: readonly ShopEvent[], uncounted = view.value.uncounted): void {
+    const fresh = events.filter((event) => addEvent(shop, event));
+    sinceSnapshot += fresh.length;
+    const own = fresh.filter(({ station }) => station === log.station);
+    if (own.length > 0) acts.value = withEvents(acts.value, own);
+    view.value = { shop, uncounted };
+  }
+
+  async function refresh(): Promise<void> {
+    const { events, newer, damaged } = await log.since(shop.seen);
+    take(events, newer.length + damaged.length);
+  }
+
+  async function open(): Promise<void> {
+    const { events, newer, damaged } = await log.since(shop.seen);
+    for (const event of events) addEvent(shop, event);
+    sinceSnapshot = events.length;
+    view.value = { shop, uncounted: newer.length + damaged.length };
+  }
+
+  function circumstances(elapsed: number | null): Circumstances {
+    const now = clock.now();
+    const fact = factOf(shop.registers, { register: 'shop', id: 'shop' });
+    const zone = fact?.zone ?? clock.zone();
+    const letter = factOf(shop.registers, { register: 'station', id: log.station })?.letter ?? null;
+    const day = shopDay(now, { zone, startHour: fact?.dayStartHour ?? usualDayStart });
+    return { now, zone: zoneAt(now, zone), day, person: person.value, letter, elapsed, newId };
+  }
+
+  function spellOf(
+    command: Command,
+    mono: number,
+  ): { elapsed: number | null; next: Spell | null; begins: boolean } {
+    const now = spell.value;
+    if (command.kind === 'end-spell')
+      return { elapsed: now ? elapsedIn(now, mono) : null, next: null, begins: false };
+    if (command.kind !== 'pass' && command.kind !== 'flaw' && command.kind !== 'load') {
+      return { elapsed: null, next: now, begins: false };
+    }
+    const { stage } = command.spot;
+    if (now?.stage !== stage)
+      return { elapsed: null, next: afterTap(enterStage(stage, mono), mono), begins: true };
+    return { elapsed: elapsedIn(now, mono), next: afterTap(now, mono), begins: !now.begun };
+  }
+
+  async function perform(command: Command, mono: number): Promise<ActResult> {
+    const { elapsed, next, begins } = spellOf(command, mono);
+    const at = circumstances(elapsed);
+    const decision = decide(shop, command, at);
+    if (decision.kind === 'refused') return decision;
+    const { zone, day } = at;
+    const opening: readonly Draft[] =
+      begins && next ? [{ kind: 'spell-begun', stage: next.stage, zone, day, person: at.person }] : [];
+    const events = await keeper.save({ act: newId(), drafts: [...opening, ...decision.drafts], now: at.now });
+    spell.value = command.kind === 'undo' && next ? afterUndo(next) : next;
+    take(events);
+    feed.tell();
+    if (sinceSnapshot >= snapshotEvery) void keepSnapshot();
+    return { kind: 'saved', events };
+  }
+
+  /** Taps are judged one after another, each against the shop that the one before has left. */
+  function enqueue(choose: () => Command | undefined): Promise<ActResult> {
+    const mono = clock.monotonic();
+    const result = queue.then((): ActResult | Promise<ActResult> => {
+      const command = choose();
+      return command ? perform(command, mono) : nothingLeft;
+    });
+    queue = result.catch(() => undefined);
+    return result;
+  }
+  const act = (command: Command) => enqueue(() => command);
+
+  async function keepSnapshot(): Promise<void> {
+    sinceSnapshot = 0;
+    // A snapshot is a cache: without one the next opening replays more, and nothing is lost.
+    await log.saveSnapshot({ format: shopFormat, shop }).catch(() => undefined);
+  }
+
+  const takeBack = (found: RecentAct | undefined): Command | undefined =>
+    found && { kind: 'undo', events: inForce(found, shop.voids) };
+
+  await open();
+  const stopListening = feed.onNews(() => {
+    queue = queue.then(refresh).catch(() => undefined);
+  });
+
+  return {
+    view,
+    acts,
+    saving: keeper.saving,
+    person,
+    spell,
+    station: log.station,
+    today: () => circumstances(null).day,
+    now: clock.now,
+    newId,
+    act,
+    retry: keeper.retry,
+    undoLast: () => enqueue(() => takeBack(lastUndoable(acts.value, shop.voids))),
+    putBack: () => enqueue(() => takeBack(lastPutBack(acts.value, shop.voids))),
+    canUndo: computed(() => lastUndoable(acts.value, view.value.shop.voids) !== undefined),
+    canPutBack: computed(() => lastPutBack(acts.value, view.value.shop.voids) !== undefined),
+    enterStage(stage) {
+      if (spell.value?.stage !== stage) spell.value = enterStage(stage, clock.monotonic());
+    },
+    async pause() {
+      const now = spell.value;
+      if (now?.begun) await act({ kind: 'end-spell', stage: now.stage });
+      spell.value = null;
+    },
+    async historyOf(tray) {
+      const { events } = await log.ofTray(tray);
+      return events.toSorted(
+        (a, b) => a.stamp.wall - b.stamp.wall || a.stamp.tick - b.stamp.tick || a.seq - b.seq,
+      );
+    },
+    refresh,
+    keepSnapshot,
+    async close() {
+      await queue;
+      stopListening();
+      feed.close();
+      log.close();
+    },
+  };
+}

@@ -1,0 +1,49 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+import { Workbox } from 'workbox-window';
+
+/** A new version of the app: offered where nobody taps, applied only when asked. */
+export interface Updates {
+  readonly waiting: ReadonlySignal<boolean>;
+  /** Whether everything is on this tablet, so that the app opens without a network. */
+  readonly offlineReady: ReadonlySignal<boolean>;
+  readonly apply: () => void;
+}
+
+const anHour = 60 * 60 * 1000;
+
+/** Registers the service worker at `address`, looks for updates at load, on return to view and hourly. */
+export function watchUpdates(address: string): Updates {
+  const waiting = signal(false);
+  const offlineReady = signal(false);
+  const quiet: Updates = { waiting, offlineReady, apply: () => {} };
+  if (!('serviceWorker' in navigator)) return quiet;
+  const workbox = new Workbox(address, { updateViaCache: 'none' });
+  let applying = false;
+  workbox.addEventListener('waiting', () => {
+    waiting.value = true;
+  });
+  workbox.addEventListener('controlling', () => {
+    if (applying) location.reload();
+  });
+  // Without a network the registration cannot be renewed; the worker that is there goes on serving.
+  const look = () => void workbox.update().catch(() => undefined);
+  void workbox
+    .register()
+    .then(() => navigator.serviceWorker.ready)
+    .then(() => {
+      offlineReady.value = true;
+      setInterval(look, anHour);
+      document.addEventListener('visibilitychange', () => {
+        if (document.visibilityState === 'visible') look();
+      });
+    })
+    .catch(() => undefined);
+  return {
+    waiting,
+    offlineReady,
+    apply() {
+      applying = true;
+      workbox.messageSkipWaiting();
+    },
+  };
+}

@@ -1,0 +1,81 @@
+import type { ShopEvent } from '../domain/log/event.ts';
+import { atStage, type Move } from '../domain/log/place.ts';
+import type { Registers } from '../domain/shop/registers.ts';
+import { nameOf } from './names.ts';
+import { pieces } from './number-words.ts';
+import { gradesWords, outcomeWords, recountWords } from './outcome-words.ts';
+
+/** One entry of the log in plain words, for the last act and for the history of a tray. */
+export function eventWords(event: ShopEvent, registers: Registers): string {
+  const stage = (id: string) => nameOf(registers, { register: 'stage', id });
+  switch (event.kind) {
+    case 'tray-made':
+      return `Tray ${event.of.code} made up with ${pieces(total(event.moves))}`;
+    case 'tray-split':
+      return `${pieces(incoming(event.moves))} split from ${event.of.code} to ${event.into.code}`;
+    case 'tray-joined':
+      return `${event.of.code} joined to ${event.into.code} (${pieces(incoming(event.moves))})`;
+    case 'passed':
+      return `${pieces(event.pieces)} passed ${stage(event.stage)}`;
+    case 'flawed':
+      return `${flawWords(event, registers)} at ${stage(event.stage)}`;
+    case 'hold-begun':
+      return `${pieces(total(event.moves))} loaded at ${stage(event.stage)}`;
+    case 'recounted':
+      return recountSentence(event, registers);
+    case 'rerouted':
+      return event.moves.map((move) => `${pieces(move.pieces)} moved ${wayOf(move, registers)}`).join('; ');
+    case 'spell-begun':
+      return `Work begun at ${stage(event.stage)}`;
+    case 'spell-ended':
+      return `Pause at ${stage(event.stage)}`;
+    case 'voided':
+      return `${event.event.kind === 'voided' ? 'Put back' : 'Taken back'}: ${eventWords(innermost(event), registers)}`;
+    case 'set-up':
+      return `${event.set.value.name} changed in Set-up`;
+  }
+}
+
+function innermost(event: ShopEvent): ShopEvent {
+  return event.kind === 'voided' ? innermost(event.event) : event;
+}
+
+type Flawed = Extract<ShopEvent, { kind: 'flawed' }>;
+
+function flawWords({ pieces: n, reasons, outcome }: Flawed, registers: Registers): string {
+  const why = reasons.map((id) => nameOf(registers, { register: 'reason', id })).join(', ');
+  const what = outcomeWords[outcome.kind].toLowerCase();
+  const whereTo =
+    outcome.kind === 'sent-back' ? ` to ${nameOf(registers, { register: 'stage', id: outcome.to })}` : '';
+  const saved =
+    outcome.kind === 'scrapped' && outcome.saved.length > 0
+      ? `, saved ${outcome.saved.map((id) => nameOf(registers, { register: 'part', id })).join(', ')}`
+      : '';
+  return `${pieces(n)}: ${why}, ${what}${whereTo}${saved}`;
+}
+
+function recountSentence(event: Extract<ShopEvent, { kind: 'recounted' }>, registers: Registers): string {
+  const change = event.moves.reduce((sum, { from, pieces: n }) => sum + (from === null ? n : -n), 0);
+  const place = event.moves.map(({ from, to }) => from ?? to).find((each) => each !== null);
+  const where =
+    place && atStage(place) ? ` at ${nameOf(registers, { register: 'stage', id: place.stage })}` : '';
+  const signed = change > 0 ? `+${change}` : `${change}`.replace('-', '−');
+  return `${event.of.code} recounted${where}: ${signed} (${recountWords[event.why].toLowerCase()})`;
+}
+
+function wayOf({ from, to }: Move, registers: Registers): string {
+  const name = (place: Move['from']) =>
+    place && atStage(place)
+      ? `${nameOf(registers, { register: 'stage', id: place.stage })}${place.grade === 'second' ? ` (${gradesWords.second})` : ''}`
+      : '';
+  return `from ${name(from)} to ${name(to)}`;
+}
+
+function total(moves: readonly Move[]): number {
+  return moves.reduce((sum, { pieces: n }) => sum + n, 0);
+}
+
+/** Pieces that came over into the other tray. */
+function incoming(moves: readonly Move[]): number {
+  return total(moves.filter(({ from }) => from === null));
+}

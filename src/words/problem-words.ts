@@ -1,0 +1,78 @@
+import type { Problem } from '../domain/command/problem.ts';
+import type { NumberProblem } from '../domain/command/whole-number.ts';
+import type { TextProblem } from '../domain/set-up/text.ts';
+import type { Registers } from '../domain/shop/registers.ts';
+import { nameOf } from './names.ts';
+import { pieces } from './number-words.ts';
+
+/** What to say when a command is refused: what is wrong and what to do, in at most twenty words. */
+export function problemWords(problem: Problem, registers: Registers): string {
+  const stageName = (id: string) => nameOf(registers, { register: 'stage', id });
+  switch (problem.kind) {
+    case 'no-such-tray':
+      return 'This tray is not in the log any more.';
+    case 'no-such-batch':
+      return 'This batch has no route yet. Choose one in Set-up.';
+    case 'no-such-variant':
+      return 'Choose what the pieces will be.';
+    case 'no-such-stage':
+      return 'This stage holds nothing back: it has no cure time.';
+    case 'route-is-empty':
+      return 'The route needs at least one stage.';
+    case 'stage-off-route':
+      return `${stageName(problem.stage)} is not on this route any more. Move the pieces first.`;
+    case 'nothing-there':
+      return 'Nothing is left here. If you hold a piece, recount the tray.';
+    case 'too-many':
+      return `Only ${pieces(problem.there)} here.`;
+    case 'no-reason':
+      return 'Choose what is wrong.';
+    case 'not-an-earlier-stage':
+      return 'Pieces can only be sent back to an earlier stage.';
+    case 'hold-is-full':
+      return problem.free === 0 ? 'All places are taken.' : `Only ${problem.free} places are free.`;
+    case 'count-is-right':
+      return 'The log says the same: nothing to correct.';
+    case 'trays-differ':
+      return `${problem.a.code} and ${problem.b.code} differ in variant or batch and cannot be joined.`;
+    case 'same-tray':
+      return 'Choose another tray to join with.';
+    case 'already-taken-back':
+      return 'There is nothing left to take back.';
+    case 'cannot-be-taken-back':
+      return 'This entry cannot be taken back.';
+    case 'no-letter':
+      return 'This tablet has no letter yet. Give it one in Set-up.';
+    case 'stage-still-holds':
+      return `Say where the pieces go: ${problem.stages.map(({ stage, pieces: n }) => `${stageName(stage)} (${n})`).join(', ')}.`;
+    case 'same-name':
+      return 'This name is taken. Choose another.';
+    case 'no-wood':
+      return 'Choose the wood.';
+    case 'number':
+      return numberProblemWords(problem.problem);
+    case 'text':
+      return textProblemWords(problem.problem);
+  }
+}
+
+export function numberProblemWords(problem: NumberProblem): string {
+  switch (problem.kind) {
+    case 'missing':
+      return 'Enter a number.';
+    case 'not-a-number':
+      return 'This is not a number.';
+    case 'not-whole':
+      return 'Whole pieces only.';
+    case 'too-small':
+      return `At least ${problem.least}.`;
+    case 'too-large':
+      return `At most ${problem.most}.`;
+  }
+}
+
+export function textProblemWords(problem: TextProblem): string {
+  return problem.kind === 'empty'
+    ? 'Enter a name.'
+    : `${problem.length} characters: at most ${problem.most} fit.`;
+}
