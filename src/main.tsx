@@ -1,4 +1,38 @@
+import './ui/theme/theme.css';
+import { effect } from '@preact/signals';
 import { render } from 'preact';
+import { openApp } from './app/app.ts';
+import { openPreferences } from './app/preferences.ts';
+import { watchUpdates } from './app/updates.ts';
+import { AppContext } from './screens/parts/app-context.ts';
+import { Shell } from './screens/shell/shell.tsx';
+import { showTheme } from './ui/theme/theme-name.ts';
+
+/** Storage may be refused as a whole, even to look at. */
+function tabletStorage(): Storage | undefined {
+  try {
+    return localStorage;
+  } catch {
+    return undefined;
+  }
+}
+
+const preferences = openPreferences(tabletStorage());
+effect(() => showTheme(document.documentElement, preferences.theme.value));
+
+const app = openApp({
+  preferences,
+  updates: watchUpdates(import.meta.env.PROD ? 'sw.js' : ''),
+  version: __APP_VERSION__,
+  makeDemo: async (now) => (await import('../shared/demo/demo-shop.ts')).demoShop({ now }),
+});
 
 const place = document.getElementById('app');
-if (place) render(<h1>{document.title}</h1>, place);
+if (place) {
+  render(
+    <AppContext.Provider value={app}>
+      <Shell />
+    </AppContext.Provider>,
+    place,
+  );
+}

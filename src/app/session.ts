@@ -50,6 +50,8 @@ export interface Session {
   readonly pause: () => Promise<void>;
   /** Every event about a tray, in the order of their stamps. */
   readonly historyOf: (tray: TrayId) => Promise<readonly ShopEvent[]>;
+  /** Every entry that the store can still read, one line of JSON each; empty when it can read none. */
+  readonly exportLines: () => Promise<readonly string[]>;
   /** Reads what other windows have written. */
   readonly refresh: () => Promise<void>;
   readonly keepSnapshot: () => Promise<void>;
@@ -200,6 +202,10 @@ export async function openSession({ log, clock, timer, newId, feed }: SessionPar
       return events.toSorted(
         (a, b) => a.stamp.wall - b.stamp.wall || a.stamp.tick - b.stamp.tick || a.seq - b.seq,
       );
+    },
+    async exportLines() {
+      const read = await log.since(new Map()).catch(() => null);
+      return read ? [...read.events, ...read.newer].map((entry) => JSON.stringify(entry)) : [];
     },
     refresh,
     keepSnapshot,

@@ -11,12 +11,12 @@ export interface Updates {
 
 const anHour = 60 * 60 * 1000;
 
-/** Registers the service worker at `address`, looks for updates at load, on return to view and hourly. */
+/** Registers the service worker at `address` (none when empty), looks for updates at load, on return to view and hourly. */
 export function watchUpdates(address: string): Updates {
   const waiting = signal(false);
   const offlineReady = signal(false);
   const quiet: Updates = { waiting, offlineReady, apply: () => {} };
-  if (!('serviceWorker' in navigator)) return quiet;
+  if (address === '' || !('serviceWorker' in navigator)) return quiet;
   const workbox = new Workbox(address, { updateViaCache: 'none' });
   let applying = false;
   workbox.addEventListener('waiting', () => {

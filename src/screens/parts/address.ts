@@ -1,0 +1,38 @@
+import { signal } from '@preact/signals';
+
+export type PlaceName = 'bench' | 'trays' | 'yield' | 'day' | 'set-up';
+const placeNames: readonly PlaceName[] = ['bench', 'trays', 'yield', 'day', 'set-up'];
+
+/** Where in the app one is: a place and what is open in it, kept in the hash so that any host path will do. */
+export interface Address {
+  readonly place: PlaceName;
+  readonly rest: readonly string[];
+}
+
+/** Reads the hash of a location; anything unknown is the bench. */
+export function readAddress(hash: string): Address {
+  const [name, ...rest] = hash.replace(/^#\/?/, '').split('/').filter(Boolean).map(decode);
+  const place = placeNames.find((each) => each === name);
+  return place ? { place, rest } : { place: 'bench', rest: [] };
+}
+
+function decode(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+}
+
+export function hrefOf(place: PlaceName, ...rest: readonly string[]): string {
+  return `#/${[place, ...rest.map(encodeURIComponent)].join('/')}`;
+}
+
+export const address = signal<Address>(readAddress(location.hash));
+addEventListener('hashchange', () => {
+  address.value = readAddress(location.hash);
+});
+
+export function goTo(place: PlaceName, ...rest: readonly string[]): void {
+  location.hash = hrefOf(place, ...rest);
+}

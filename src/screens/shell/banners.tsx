@@ -1,0 +1,24 @@
+import { Notice } from '../../ui/notice/notice.tsx';
+import { PressButton } from '../../ui/press/press-button.tsx';
+import { shellWords as words } from '../../words/shell-words.ts';
+import { useApp, useSession } from '../parts/app-context.ts';
+
+/** What holds for every place: that this is the demo, that some entries cannot be counted. */
+export const Banners = () => {
+  const app = useApp();
+  const { uncounted } = useSession().view.value;
+  const opening = app.opening.value;
+  return (
+    <>
+      {opening.kind === 'open' && opening.which === 'demo' && (
+        <Notice
+          tone="info"
+          title={words.demoBanner}
+          testId="demo-banner"
+          actions={<PressButton label={words.leaveDemo} closing onAct={() => void app.leaveDemo()} testId="leave-demo" />}
+        />
+      )}
+      {uncounted > 0 && <Notice tone="warn" title={words.uncounted(uncounted)} />}
+    </>
+  );
+};

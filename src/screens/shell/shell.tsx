@@ -1,0 +1,99 @@
+import './shell.css';
+import { useEffect } from 'preact/hooks';
+import type { Session } from '../../app/session.ts';
+import { TabsNav } from '../../ui/places/tabs-nav.tsx';
+import { shellWords as words } from '../../words/shell-words.ts';
+import { BenchPlace } from '../bench/bench-place.tsx';
+import { type Address, address, hrefOf } from '../parts/address.ts';
+import { SessionContext, useApp, useShop } from '../parts/app-context.ts';
+import { onDemand } from '../parts/on-demand.tsx';
+import { Unsaved } from '../parts/unsaved.tsx';
+import { Welcome } from '../welcome/welcome.tsx';
+import { Banners } from './banners.tsx';
+import { StandingMessage } from './standing-message.tsx';
+
+const TraysPlace = onDemand(async () => (await import('../trays/trays-place.tsx')).TraysPlace);
+const YieldPlace = onDemand(async () => (await import('../yield/yield-place.tsx')).YieldPlace);
+const DayPlace = onDemand(async () => (await import('../day/day-place.tsx')).DayPlace);
+const SetUpPlace = onDemand(async () => (await import('../set-up/set-up-place.tsx')).SetUpPlace);
+
+/** The whole page: what stands in the way of the shop, or the shop's places. */
+export const Shell = () => {
+  const opening = useApp().opening.value;
+  if (opening.kind !== 'open') return <StandingMessage opening={opening} />;
+  return (
+    <SessionContext.Provider value={opening.session}>
+      <OpenShop key={opening.which} session={opening.session} />
+    </SessionContext.Provider>
+  );
+};
+
+const OpenShop = ({ session }: { session: Session }) => {
+  const shop = useShop();
+  useReadingOnReturn(session);
+  if (shop.registers.size === 0) return <Welcome />;
+  const now = address.value;
+  return isStageScreen(now) ? (
+    <BenchPlace />
+  ) : (
+    <div class="shell">
+      <div class="shell-screen">
+        <Banners />
+        <PlaceScreen place={now.place} />
+      </div>
+      <Places current={now.place} />
+      <div class="shell-bar">
+        <Unsaved />
+      </div>
+    </div>
+  );
+};
+
+/** A stage screen stands alone: everything on it is for the hand at the lathe. */
+const isStageScreen = ({ place, rest }: Address) => place === 'bench' && rest.length > 0;
+
+const PlaceScreen = ({ place }: { place: Address['place'] }) => {
+  switch (place) {
+    case 'bench':
+      return <BenchPlace />;
+    case 'trays':
+      return <TraysPlace />;
+    case 'yield':
+      return <YieldPlace />;
+    case 'day':
+      return <DayPlace />;
+    case 'set-up':
+      return <SetUpPlace />;
+  }
+};
+
+const Places = ({ current }: { current: Address['place'] }) => {
+  const waiting = useApp().updates.waiting.value ? words.updateWaiting : undefined;
+  return (
+    <TabsNav
+      label={words.places}
+      moreLabel={words.more}
+      closeLabel={words.close}
+      current={current}
+      places={[
+        { id: 'bench', label: words.bench, icon: 'bench', href: hrefOf('bench') },
+        { id: 'trays', label: words.trays, icon: 'trays', href: hrefOf('trays') },
+        { id: 'yield', label: words.yield, icon: 'yield', href: hrefOf('yield') },
+        { id: 'day', label: words.day, icon: 'day', href: hrefOf('day') },
+        { id: 'set-up', label: words.setUp, icon: 'set-up', href: hrefOf('set-up'), waiting },
+      ]}
+    />
+  );
+};
+
+/** Messages of other windows are lost while this one sleeps: on its return it reads for itself, and keeps a snapshot when it goes. */
+function useReadingOnReturn(session: Session): void {
+  useEffect(() => {
+    const look = () => {
+      if (document.visibilityState === 'visible') void session.refresh();
+      else void session.keepSnapshot();
+    };
+    document.addEventListener('visibilitychange', look);
+    return () => document.removeEventListener('visibilitychange', look);
+  }, [session]);
+}

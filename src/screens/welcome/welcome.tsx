@@ -1,0 +1,47 @@
+import './welcome.css';
+import { useState } from 'preact/hooks';
+import { systemClock } from '../../app/clock.ts';
+import { startShop } from '../../app/starting-shop.ts';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { PressButton } from '../../ui/press/press-button.tsx';
+import { welcomeWords as words } from '../../words/welcome-words.ts';
+import { useApp, useSession } from '../parts/app-context.ts';
+
+/** The first start: a shop of one's own, or the demo, one tap away. */
+export const Welcome = () => {
+  const app = useApp();
+  const session = useSession();
+  const [busy, setBusy] = useState(false);
+  const begin = async () => {
+    setBusy(true);
+    await startShop(session, { zone: systemClock.zone(), stationName: words.stationName });
+  };
+  return (
+    <main class="welcome" aria-busy={busy}>
+      <h1>{words.title}</h1>
+      <p class="welcome-lead">{words.lead}</p>
+      <div class="welcome-ways">
+        <PressButton
+          size="bench"
+          tone="go"
+          icon="plus"
+          label={words.newShop}
+          detail={words.newShopDetail}
+          closing
+          onAct={() => void begin()}
+          testId="new-shop"
+        />
+        <PressButton
+          size="bench"
+          icon="bench"
+          label={words.demo}
+          detail={words.demoDetail}
+          closing
+          onAct={() => void app.openDemo()}
+          testId="open-demo"
+        />
+      </div>
+      <Notice tone="warn" title={words.caution} />
+    </main>
+  );
+};

@@ -1,0 +1,45 @@
+export const shellWords = {
+  product: 'Tallywright',
+  places: 'Places',
+  bench: 'Bench',
+  trays: 'Trays',
+  yield: 'Yield',
+  day: 'Day',
+  setUp: 'Set-up',
+  more: 'More',
+  close: 'Close',
+  back: 'Back',
+  cancel: 'Cancel',
+  skip: 'Skip to the screen',
+  opening: 'Opening the shop …',
+  otherWindow: 'Another window still runs the older version. Close it, and this one opens.',
+  outdatedTitle: 'Updated in another window',
+  outdated: 'A newer version is open in another window. Nothing is lost.',
+  reload: 'Reload',
+  newerTitle: 'This shop was opened by a newer version',
+  newer: 'This window runs an older version, so it leaves the shop untouched. Reload to get the newer one.',
+  failedTitle: 'The shop could not be read',
+  failed: 'This is not an empty shop: the log could not be opened, and nothing was written. Try again, or restart the browser.',
+  tryAgain: 'Try again',
+  demoBanner: 'Demo shop: nothing here touches your own.',
+  leaveDemo: 'Leave demo',
+  updateWaiting: 'A new version is ready.',
+  uncounted: (n: number) =>
+    `${n === 1 ? '1 entry' : `${n} entries`} from a newer version or unreadable: kept, but not counted here.`,
+} as const;
+
+export const savingWords = {
+  idle: '',
+  taken: 'Taken',
+  saved: 'Saved',
+  'not-saved': 'Not saved',
+  undone: 'Taken back',
+} as const;
+
+export const notSavedWords = {
+  word: 'NOT SAVED',
+  slow: 'The tablet does not answer. The tap is kept on this screen: do not close it.',
+  failed: 'The tablet could not store the tap. It is kept on this screen: do not close it.',
+  retry: 'Try again',
+  export: 'Save a file',
+} as const;

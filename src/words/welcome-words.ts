@@ -1,0 +1,11 @@
+export const welcomeWords = {
+  title: 'Tallywright',
+  lead: 'A tally of every piece, from the blank to the shelf, by tapping at the lathe. It works without a network, and all of it stays on this tablet.',
+  newShop: 'New shop',
+  newShopDetail: 'Begins with a route for turned handles that you can change',
+  demo: 'Demo shop',
+  demoDetail: 'A batch of awl hafts half way through, to try everything on',
+  caution:
+    'Turning, dust, glue and finishes can hurt people. The cautions shown are the usual ones: your local codes, safety data sheets and licensed advice rule.',
+  stationName: (letter: string) => `Tablet ${letter}`,
+} as const;
