@@ -19,7 +19,8 @@ export const shellWords = {
   newerTitle: 'This shop was opened by a newer version',
   newer: 'This window runs an older version, so it leaves the shop untouched. Reload to get the newer one.',
   failedTitle: 'The shop could not be read',
-  failed: 'This is not an empty shop: the log could not be opened, and nothing was written. Try again, or restart the browser.',
+  failed:
+    'This is not an empty shop: the log could not be opened, and nothing was written. Try again, or restart the browser.',
   tryAgain: 'Try again',
   demoBanner: 'Demo shop: nothing here touches your own.',
   leaveDemo: 'Leave demo',

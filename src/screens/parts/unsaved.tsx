@@ -1,6 +1,6 @@
-import { useSession } from './app-context.ts';
-import { notSavedWords } from '../../words/shell-words.ts';
 import { NotSavedBar } from '../../ui/bench/not-saved-bar.tsx';
+import { notSavedWords } from '../../words/shell-words.ts';
+import { useSession } from './app-context.ts';
 import { saveFile } from './save-file.ts';
 
 /** The standing bar of a tap that is not on disk; nothing while all is well. */

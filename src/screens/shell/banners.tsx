@@ -15,7 +15,14 @@ export const Banners = () => {
           tone="info"
           title={words.demoBanner}
           testId="demo-banner"
-          actions={<PressButton label={words.leaveDemo} closing onAct={() => void app.leaveDemo()} testId="leave-demo" />}
+          actions={
+            <PressButton
+              label={words.leaveDemo}
+              closing
+              onAct={() => void app.leaveDemo()}
+              testId="leave-demo"
+            />
+          }
         />
       )}
       {uncounted > 0 && <Notice tone="warn" title={words.uncounted(uncounted)} />}

@@ -12,7 +12,11 @@ export const StandingMessage = ({ opening }: { opening: Exclude<Opening, { kind:
     case 'opening':
       return (
         <main class="standing" aria-busy="true">
-          {opening.waitsForOtherWindow ? <Notice tone="warn" title={words.otherWindow} /> : <p>{words.opening}</p>}
+          {opening.waitsForOtherWindow ? (
+            <Notice tone="warn" title={words.otherWindow} />
+          ) : (
+            <p>{words.opening}</p>
+          )}
         </main>
       );
     case 'outdated':

@@ -1,0 +1,159 @@
+import { useState } from 'preact/hooks';
+import type { Command } from '../../domain/command/command.ts';
+import type { Outcome, OutcomeKind } from '../../domain/log/event.ts';
+import type { PartId, ReasonId } from '../../domain/log/ids.ts';
+import { BenchGrid } from '../../ui/bench/bench-grid.tsx';
+import { PressButton } from '../../ui/press/press-button.tsx';
+import { benchWords as words } from '../../words/bench-words.ts';
+import { nameOf } from '../../words/names.ts';
+import { useShop } from '../parts/app-context.ts';
+import { type BenchView, outcomesFor, salvageChoices, sendBackStages, spotOf } from './bench-view.ts';
+import { HowMany } from './how-many.tsx';
+
+export interface FlawPanelProps {
+  readonly view: BenchView;
+  readonly reason: ReasonId;
+  readonly act: (command: Command) => Promise<void>;
+  readonly onDone: () => void;
+}
+
+type Step = 'outcome' | 'send-back' | 'salvage' | 'also';
+
+/** What becomes of a flawed piece: one tap, or two where a stage or the saved parts must be named. */
+export const FlawPanel = ({ view, reason, act, onDone }: FlawPanelProps) => {
+  const shop = useShop();
+  const [step, setStep] = useState<Step>('outcome');
+  const [also, setAlso] = useState<ReadonlySet<ReasonId>>(new Set());
+  const [pieces, setPieces] = useState(1);
+  const reasonName = (id: ReasonId) => nameOf(shop.registers, { register: 'reason', id });
+  const spot = spotOf(view, view.stage.kind === 'hold' && view.held[view.grade] > 0 ? 'held' : 'waiting');
+
+  const finish = (outcome: Outcome) => {
+    onDone();
+    void act({ kind: 'flaw', spot, pieces, reasons: [reason, ...also], outcome });
+  };
+  const choose = (kind: OutcomeKind) => {
+    if (kind === 'sent-back') return setStep('send-back');
+    if (kind !== 'scrapped') return finish({ kind });
+    const choices = salvageChoices(shop, view);
+    return choices.length > 1 ? setStep('salvage') : finish({ kind, saved: [] });
+  };
+
+  const question = {
+    outcome: words.whatBecomes([reason, ...also].map(reasonName).join(', ')),
+    'send-back': words.whereTo,
+    salvage: words.whatIsSaved,
+    also: words.alsoWrong,
+  }[step];
+  return (
+    <section class="flaw-panel" aria-label={question}>
+      <div class="flaw-head">
+        <h2 class="flaw-question">{question}</h2>
+        {step === 'outcome' && view.stage.bulk && spot.shown > 1 && (
+          <HowMany pieces={pieces} most={spot.shown} onPieces={setPieces} />
+        )}
+      </div>
+      <BenchGrid>
+        {step === 'outcome' && <Outcomes view={view} reason={reason} onChoose={choose} />}
+        {step === 'send-back' &&
+          sendBackStages(shop, view).map((stage) => (
+            <PressButton
+              key={stage}
+              size="bench"
+              label={nameOf(shop.registers, { register: 'stage', id: stage })}
+              onAct={() => finish({ kind: 'sent-back', to: stage })}
+              testId={`back-to-${stage}`}
+            />
+          ))}
+        {step === 'salvage' && (
+          <Salvage view={view} onSave={(saved) => finish({ kind: 'scrapped', saved: [...saved] })} />
+        )}
+        {step === 'also' &&
+          view.stage.reasons
+            .filter((each) => each !== reason)
+            .map((each) => (
+              <PressButton
+                key={each}
+                size="bench"
+                tone="flaw"
+                label={reasonName(each)}
+                selected={also.has(each)}
+                onAct={() => setAlso(toggled(also, each))}
+              />
+            ))}
+      </BenchGrid>
+      <div class="flaw-foot">
+        <PressButton
+          size="bench-small"
+          tone="quiet"
+          icon="back"
+          label={step === 'also' ? words.alsoWrongDone : words.cancel}
+          onAct={() => (step === 'outcome' ? onDone() : setStep('outcome'))}
+          testId="flaw-cancel"
+        />
+        {step === 'outcome' && view.stage.reasons.length > 1 && (
+          <PressButton
+            size="bench-small"
+            tone="quiet"
+            icon="plus"
+            label={words.alsoWrong}
+            onAct={() => setStep('also')}
+            testId="flaw-also"
+          />
+        )}
+      </div>
+    </section>
+  );
+};
+
+function toggled<Item>(set: ReadonlySet<Item>, item: Item): ReadonlySet<Item> {
+  const next = new Set(set);
+  if (!next.delete(item)) next.add(item);
+  return next;
+}
+
+interface OutcomesProps {
+  readonly view: BenchView;
+  readonly reason: ReasonId;
+  readonly onChoose: (kind: OutcomeKind) => void;
+}
+
+const Outcomes = ({ view, reason, onChoose }: OutcomesProps) => (
+  <>
+    {outcomesFor(useShop(), { view, reason }).map((kind) => (
+      <PressButton
+        key={kind}
+        size="bench"
+        tone={kind === 'scrapped' ? 'danger' : 'plain'}
+        label={words.outcomes[kind]}
+        detail={words.outcomeDetails[kind]}
+        onAct={() => onChoose(kind)}
+        testId={`outcome-${kind}`}
+      />
+    ))}
+  </>
+);
+
+const Salvage = ({ view, onSave }: { view: BenchView; onSave: (saved: readonly PartId[]) => void }) => {
+  const shop = useShop();
+  const choices = salvageChoices(shop, view);
+  const partName = (id: PartId) => nameOf(shop.registers, { register: 'part', id });
+  const label = (saved: readonly PartId[]) => {
+    if (saved.length === 0) return words.saveNone;
+    return saved.length === 1 && saved[0] ? words.saveOne(partName(saved[0])) : words.saveAll;
+  };
+  return (
+    <>
+      {choices.map((saved) => (
+        <PressButton
+          key={saved.join()}
+          size="bench"
+          label={label(saved)}
+          detail={saved.length > 1 ? saved.map(partName).join(', ') : undefined}
+          onAct={() => onSave(saved)}
+          testId={`save-${saved.length > 1 ? 'all' : (saved[0] ?? 'none')}`}
+        />
+      ))}
+    </>
+  );
+};

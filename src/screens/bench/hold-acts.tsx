@@ -1,0 +1,98 @@
+import { useState } from 'preact/hooks';
+import { BenchGrid } from '../../ui/bench/bench-grid.tsx';
+import { PressButton } from '../../ui/press/press-button.tsx';
+import { benchWords as words } from '../../words/bench-words.ts';
+import { readyIn } from '../../words/time-words.ts';
+import { spotOf } from './bench-view.ts';
+import { FlawButtons } from './flaw-buttons.tsx';
+import type { ActsProps } from './pass-acts.tsx';
+import { useKeyOf } from './use-bench-keys.ts';
+
+/** Into the clamps or onto the rack, and out again; a cure that is not over is asked about once. */
+export const HoldActs = ({ view, act, onFlaw, now }: ActsProps & { now: number }) => {
+  const [early, setEarly] = useState<number | null>(null);
+  const waiting = spotOf(view, 'waiting');
+  const held = spotOf(view, 'held');
+  const load = (pieces: number) => void act({ kind: 'load', spot: waiting, pieces });
+  const unload = (pieces: number) => {
+    setEarly(null);
+    void act({ kind: 'pass', spot: held, pieces });
+  };
+  const takeOut = (pieces: number) => (pieces > view.readyNow ? setEarly(pieces) : unload(pieces));
+  const ready = view.readyNow > 0 ? Math.min(view.readyNow, held.shown) : held.shown;
+  const key = useKeyOf('pass', () =>
+    held.shown > 0 ? takeOut(ready) : waiting.shown > 0 && load(waiting.shown),
+  );
+  const cure = view.ready === null ? undefined : readyIn(view.ready, now);
+  if (early !== null) {
+    return (
+      <section class="flaw-panel" aria-label={words.takeOutEarlyTitle}>
+        <h2 class="flaw-question">
+          {words.takeOutEarlyTitle}: {cure}
+        </h2>
+        <BenchGrid>
+          <PressButton
+            size="bench"
+            main
+            tone="go"
+            icon="hold"
+            label={words.keepCuring}
+            onAct={() => setEarly(null)}
+          />
+          <PressButton
+            size="bench"
+            tone="flaw"
+            closing
+            label={words.takeOutEarly}
+            onAct={() => unload(early)}
+            testId="take-out-early"
+          />
+        </BenchGrid>
+      </section>
+    );
+  }
+  const noneWaits = waiting.shown <= 0 ? words.nothingLeft : undefined;
+  const noneHeld = held.shown <= 0 ? words.nothingLeft : undefined;
+  return (
+    <BenchGrid>
+      <PressButton
+        size="bench"
+        main
+        tone={noneHeld ? 'plain' : 'go'}
+        icon="pass"
+        label={words.takeOutAll(Math.max(0, ready))}
+        detail={cure}
+        disabledReason={noneHeld}
+        keyHint={key}
+        closing
+        onAct={() => takeOut(ready)}
+        testId="take-out"
+      />
+      <PressButton
+        size="bench"
+        tone={noneHeld ? 'go' : 'plain'}
+        icon="hold"
+        label={words.loadAll(Math.max(0, waiting.shown))}
+        disabledReason={noneWaits}
+        closing
+        onAct={() => load(waiting.shown)}
+        testId="load-all"
+      />
+      <PressButton
+        size="bench"
+        label={words.loadAll(1)}
+        disabledReason={noneWaits}
+        onAct={() => load(1)}
+        testId="load-1"
+      />
+      <PressButton
+        size="bench"
+        label={words.takeOutAll(1)}
+        disabledReason={noneHeld}
+        onAct={() => takeOut(1)}
+        testId="take-out-1"
+      />
+      <FlawButtons view={view} disabledReason={noneHeld && noneWaits} onFlaw={onFlaw} />
+    </BenchGrid>
+  );
+};

@@ -1,0 +1,82 @@
+import type { TrayId } from '../../domain/log/ids.ts';
+import { PressButton } from '../../ui/press/press-button.tsx';
+import { benchWords as words } from '../../words/bench-words.ts';
+import { goTo } from '../parts/address.ts';
+import { useSession } from '../parts/app-context.ts';
+import type { BenchView } from './bench-view.ts';
+import { useKeyOf } from './use-bench-keys.ts';
+
+export interface StageFootProps {
+  readonly view: BenchView;
+  readonly onUndo: () => Promise<void>;
+  readonly onPutBack: () => Promise<void>;
+  readonly onNext: (tray: TrayId) => void;
+  /** Whether keys act: not while a flaw is being answered. */
+  readonly keysOn: boolean;
+}
+
+/** Undo at one end; at the other what leaves the tray. */
+export const StageFoot = ({ view, onUndo, onPutBack, onNext, keysOn }: StageFootProps) => {
+  const session = useSession();
+  const { next, stage } = view;
+  const nothing = session.canUndo.value ? undefined : words.noActYet;
+  const undoKey = useKeyOf('undo', () => keysOn && nothing === undefined && void onUndo());
+  const nextKey = useKeyOf('next', () => keysOn && next !== null && onNext(next));
+  const pauseKey = useKeyOf('pause', () => keysOn && void session.pause());
+  const running = session.spell.value?.begun ?? false;
+  return (
+    <>
+      <div class="stage-undo">
+        <PressButton
+          size="bench"
+          icon="undo"
+          label={words.undo}
+          disabledReason={nothing}
+          keyHint={undoKey}
+          onAct={() => void onUndo()}
+          testId="undo"
+        />
+        {session.canPutBack.value && (
+          <PressButton
+            size="bench-small"
+            tone="quiet"
+            label={words.putBack}
+            onAct={() => void onPutBack()}
+            testId="put-back"
+          />
+        )}
+      </div>
+      <div class="stage-leave">
+        <PressButton
+          size="bench-small"
+          icon="back"
+          label={words.back}
+          name={words.chooseTray}
+          onAct={() => goTo('bench', stage.id)}
+          testId="to-trays"
+        />
+        <PressButton
+          size="bench-small"
+          icon="pause"
+          label={words.pause}
+          disabledReason={running ? undefined : words.paused}
+          keyHint={pauseKey}
+          closing
+          onAct={() => void session.pause()}
+          testId="pause"
+        />
+        <PressButton
+          size="bench-small"
+          icon="next"
+          tone={view.waiting[view.grade] > 0 || next === null ? 'plain' : 'go'}
+          label={words.next}
+          disabledReason={next === null ? words.noNext : undefined}
+          keyHint={nextKey}
+          closing
+          onAct={() => next && onNext(next)}
+          testId="next-tray"
+        />
+      </div>
+    </>
+  );
+};

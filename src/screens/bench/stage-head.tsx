@@ -1,0 +1,67 @@
+import type { Grade } from '../../domain/log/place.ts';
+import { BigCode } from '../../ui/bench/big-code.tsx';
+import { BigCount } from '../../ui/bench/big-count.tsx';
+import { ChoiceRow } from '../../ui/field/choice-row.tsx';
+import { benchWords as words } from '../../words/bench-words.ts';
+import { nameOf } from '../../words/names.ts';
+import { gradesWords } from '../../words/outcome-words.ts';
+import { readyIn } from '../../words/time-words.ts';
+import { useShop } from '../parts/app-context.ts';
+import { useNow } from '../parts/use-now.ts';
+import { WoodName } from '../parts/wood-name.tsx';
+import type { BenchView } from './bench-view.ts';
+
+/** The tray's code and running count, readable from two metres, with what the pieces are. */
+export const StageHead = ({ view, onGrade }: { view: BenchView; onGrade: (grade: Grade) => void }) => {
+  const { registers } = useShop();
+  const now = useNow();
+  const { tray, stage, waiting, held, grade, ready } = view;
+  const hold = stage.kind === 'hold';
+  return (
+    <>
+      <div class="stage-what">
+        <h1 class="stage-name" dir="auto">
+          {stage.name}
+        </h1>
+        <BigCode code={tray.code} name={words.tray(tray.code)} testId="stage-code" />
+        <p class="stage-variant">
+          <span dir="auto">{nameOf(registers, { register: 'variant', id: tray.variant })}</span>
+          <WoodName species={tray.species} />
+        </p>
+      </div>
+      <div class="stage-counts">
+        <BigCount
+          count={waiting[grade]}
+          label={grade === 'second' ? words.seconds : words.left}
+          tone={waiting[grade] < 0 ? 'flaw' : 'plain'}
+          testId="stage-left"
+        />
+        {hold && (
+          <BigCount
+            count={held[grade]}
+            label={words.leftHeld}
+            of={ready === null ? undefined : readyIn(ready, now)}
+            tone={held[grade] < 0 ? 'flaw' : 'plain'}
+            testId="stage-held"
+          />
+        )}
+        {both(waiting, held) && (
+          <ChoiceRow
+            label={words.grade}
+            choices={(['first', 'second'] as const).map((value) => ({
+              value,
+              label: words.gradeCount(gradesWords[value], waiting[value] + held[value]),
+            }))}
+            value={grade}
+            onChoose={onGrade}
+            testId="stage-grade"
+          />
+        )}
+      </div>
+    </>
+  );
+};
+
+function both(waiting: BenchView['waiting'], held: BenchView['held']): boolean {
+  return waiting.first + held.first > 0 && waiting.second + held.second > 0;
+}

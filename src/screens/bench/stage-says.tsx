@@ -1,0 +1,40 @@
+import type { Saving } from '../../app/saver.ts';
+import { LastAct } from '../../ui/bench/last-act.tsx';
+import { SavedMark, type SavedState } from '../../ui/bench/saved-mark.tsx';
+import { benchWords as words } from '../../words/bench-words.ts';
+import { eventWords } from '../../words/event-words.ts';
+import { savingWords } from '../../words/shell-words.ts';
+import { ago } from '../../words/time-words.ts';
+import { useSession, useShop } from '../parts/app-context.ts';
+import { useNow } from '../parts/use-now.ts';
+
+/** What was done last, in words at a fixed place, and whether it is on disk; a refusal stands in its stead. */
+export const StageSays = ({ refusal }: { refusal: string }) => {
+  const session = useSession();
+  const { registers } = useShop();
+  const now = Math.max(useNow(), session.now());
+  const said = session.acts.value.at(-1)?.events.filter((event) => event.kind !== 'spell-begun') ?? [];
+  const last = said.at(-1);
+  const undone = last?.kind === 'voided';
+  return (
+    <>
+      {refusal ? (
+        <p class="stage-refusal" role="alert" data-testid="refusal">
+          {refusal}
+        </p>
+      ) : (
+        <LastAct
+          label={words.lastAct}
+          text={last ? eventWords(last, registers) : words.noActYet}
+          ago={last && ago(last.stamp.wall, now)}
+          testId="last-act"
+        />
+      )}
+      <SavedMark state={markOf(session.saving.value, undone)} words={savingWords} testId="saved-mark" />
+    </>
+  );
+};
+
+function markOf(saving: Saving, undone: boolean): SavedState {
+  return saving.kind === 'saved' && undone ? 'undone' : saving.kind;
+}

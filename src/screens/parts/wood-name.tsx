@@ -1,0 +1,17 @@
+import type { SpeciesId } from '../../domain/log/ids.ts';
+import { factOf } from '../../domain/shop/registers.ts';
+import { GrainSwatch } from '../../ui/flow/grain-swatch.tsx';
+import { useShop } from './app-context.ts';
+import './wood-name.css';
+
+/** A wood by its name and its drawn grain, never by colour alone. */
+export const WoodName = ({ species }: { species: SpeciesId }) => {
+  const fact = factOf(useShop().registers, { register: 'species', id: species });
+  if (!fact) return <span>{species}</span>;
+  return (
+    <span class="wood-name">
+      <GrainSwatch pattern={fact.grain} tones={{ ground: fact.light, line: fact.dark }} size="small" />
+      <span dir="auto">{fact.name}</span>
+    </span>
+  );
+};
