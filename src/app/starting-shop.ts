@@ -1,15 +1,12 @@
-import * as v from 'valibot';
 import starting from '../../shared/starting-shop.json';
-import { type RegisterSet, registerSchema } from '../domain/set-up/register.ts';
+import { type RegisterSet, readRegisterSets } from '../domain/set-up/register.ts';
 import { factsOf, type Registers } from '../domain/shop/registers.ts';
 import { codeLetters } from '../domain/tray/tray-code.ts';
 import type { Session } from './session.ts';
 
 /** The facts that a new shop begins with: reasons, stages, a route for turned handles and a first batch. */
 export function startingFacts(zone: string): readonly RegisterSet[] {
-  return v
-    .parse(v.array(registerSchema), starting.facts)
-    .map((set) => (set.register === 'shop' ? { ...set, value: { ...set.value, zone } } : set));
+  return readRegisterSets(starting.facts).map((set) => (set.register === 'shop' ? { ...set, value: { ...set.value, zone } } : set));
 }
 
 /** The first letter that no other station of the shop carries; the first of all when every one is taken. */

@@ -45,3 +45,8 @@ export type RegisterName = RegisterSet['register'];
 export type RegisterOf<Name extends RegisterName> = Extract<RegisterSet, { register: Name }>;
 export type IdOf<Name extends RegisterName> = RegisterOf<Name>['id'];
 export type FactOf<Name extends RegisterName> = RegisterOf<Name>['value'];
+
+/** Reads a list of set-up facts that comes as data. Throws a ValiError that names what does not fit. */
+export function readRegisterSets(raw: unknown): readonly RegisterSet[] {
+  return v.parse(v.array(registerSchema), raw);
+}

@@ -1,0 +1,60 @@
+import type { Command } from '../../src/domain/command/command.ts';
+import { decide } from '../../src/domain/command/decide.ts';
+import type { Draft, ShopEvent } from '../../src/domain/log/event.ts';
+import type { PersonId, StationId } from '../../src/domain/log/ids.ts';
+import { nextStamp, type Stamp, stampZero } from '../../src/domain/log/stamp.ts';
+import { shopDay, zoneAt } from '../../src/domain/log/zone.ts';
+import { addEvent, emptyShop, type Shop } from '../../src/domain/shop/shop.ts';
+import { demoDayStart, demoZone } from './demo-facts.ts';
+
+/** Who does something, at which station, when (ms UTC) and how long after the tap before. */
+export interface Doer {
+  readonly station: StationId;
+  readonly letter: string;
+  readonly person: PersonId | null;
+  readonly at: number;
+  readonly elapsed: number | null;
+}
+
+/** Tells the demo's story to a growing shop, through the same decisions as the app. */
+export interface Teller {
+  readonly shop: Shop;
+  readonly events: readonly ShopEvent[];
+  /** Returns the events, or none when the shop refuses the command. */
+  readonly tell: (command: Command, doer: Doer) => readonly ShopEvent[];
+}
+
+export function openTeller(): Teller {
+  const shop = emptyShop();
+  const events: ShopEvent[] = [];
+  const heads = new Map<StationId, { seq: number; stamp: Stamp }>();
+  let ids = 0;
+  const newId = () => {
+    ids += 1;
+    return `demo-${ids}`;
+  };
+
+  function tell(command: Command, { station, letter, person, at, elapsed }: Doer): readonly ShopEvent[] {
+    const zone = zoneAt(at, demoZone);
+    const day = shopDay(at, { zone: demoZone, startHour: demoDayStart });
+    const decision = decide(shop, command, { now: at, zone, day, person, letter, elapsed, newId });
+    return decision.kind === 'events' ? keep(station, { drafts: decision.drafts, at }) : [];
+  }
+
+  function keep(
+    station: StationId,
+    { drafts, at }: { drafts: readonly Draft[]; at: number },
+  ): readonly ShopEvent[] {
+    const head = heads.get(station) ?? { seq: 0, stamp: stampZero };
+    const stamp = nextStamp(head.stamp, Math.round(at));
+    const told = drafts.map(
+      (draft, index): ShopEvent => ({ station, seq: head.seq + 1 + index, stamp, ...draft }),
+    );
+    heads.set(station, { seq: head.seq + told.length, stamp });
+    for (const event of told) addEvent(shop, event);
+    events.push(...told);
+    return told;
+  }
+
+  return { shop, events, tell };
+}

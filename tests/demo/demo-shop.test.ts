@@ -1,0 +1,116 @@
+import { describe, expect, test } from 'vitest';
+import { variants, wantedForFair } from '../../shared/demo/demo-facts.ts';
+import { demoShop } from '../../shared/demo/demo-shop.ts';
+import { discWornFrom, failingWood } from '../../shared/demo/flaw-rates.ts';
+import type { ShopEvent } from '../../src/domain/log/event.ts';
+import { readEvent } from '../../src/domain/log/read-event.ts';
+import { holds } from '../../src/domain/rollup/holds.ts';
+import { yieldBySpecies } from '../../src/domain/rollup/species-yield.ts';
+import { countsToCheck } from '../../src/domain/rollup/waiting.ts';
+import { workInProcess } from '../../src/domain/rollup/wip.ts';
+import { liveStages } from '../../src/domain/route/live-stages.ts';
+import { shopOf } from '../../src/domain/shop/shop.ts';
+
+const wednesdayAfternoon = Date.UTC(2026, 2, 4, 14);
+const events = demoShop({ now: wednesdayAfternoon });
+const shop = shopOf(events);
+const stages = liveStages(shop.registers);
+
+test('the same moment and seed tell the same story, another seed tells another', () => {
+  expect(demoShop({ now: wednesdayAfternoon })).toEqual(events);
+  expect(demoShop({ now: wednesdayAfternoon, seed: 7 })).not.toEqual(events);
+});
+
+test('every event of the demo passes the schema of the log', () => {
+  expect(events.map(readEvent).filter(({ kind }) => kind !== 'known')).toEqual([]);
+});
+
+test('pieces stand at every stage of the route, and no count is below zero', () => {
+  const standing = new Set(workInProcess(shop).map(({ stage }) => stage));
+  expect(stages.filter((stage) => !standing.has(stage))).toEqual([]);
+  expect(countsToCheck(shop)).toEqual([]);
+});
+
+test('360 hafts are wanted, in six woods with two ferrules', () => {
+  expect(variants.reduce((sum, { good }) => sum + good, 0)).toBe(wantedForFair);
+  expect(new Set(variants.map(({ wood }) => wood.id)).size).toBe(6);
+  expect(new Set(variants.map(({ ferrule }) => ferrule)).size).toBe(2);
+});
+
+test('the batch is under way: some are finished as firsts and seconds, some are scrapped, most are in work', () => {
+  const woods = yieldBySpecies(shop, stages);
+  const sum = (measure: 'firsts' | 'seconds' | 'scrapped' | 'inFlight') =>
+    woods.reduce((all, wood) => all + wood[measure], 0);
+  expect(sum('firsts')).toBeGreaterThan(40);
+  expect(sum('seconds')).toBeGreaterThan(0);
+  expect(sum('scrapped')).toBeGreaterThan(5);
+  expect(sum('inFlight')).toBeGreaterThan(wantedForFair / 2);
+});
+
+test('made and corrected pieces are in work, finished or scrapped', () => {
+  for (const wood of yieldBySpecies(shop, stages)) {
+    const { made, corrected, inFlight, firsts, seconds, scrapped } = wood;
+    expect(made + corrected, wood.species).toBe(inFlight + firsts + seconds + scrapped);
+  }
+});
+
+test('one wood fails far more often than any other at rough turning', () => {
+  const shares = yieldBySpecies(shop, stages).map(({ species, stages: each }) => {
+    const { share } = each.find(({ stage }) => stage === 'rough-turn') ?? { share: { of: 0, out: 0 } };
+    return { species: `${species}`, failed: 1 - share.out / share.of };
+  });
+  const worst = shares.toSorted((a, b) => b.failed - a.failed);
+  expect(worst[0]?.species).toBe(failingWood);
+  expect(worst[0]?.failed).toBeGreaterThan(2 * (worst[1]?.failed ?? 0));
+});
+
+test('there is a signal to find: the sanding bench scratches since its disc is worn', () => {
+  const days = [...new Set(events.filter(({ kind }) => kind === 'passed').map(({ day }) => day))].sort();
+  const worn = days[discWornFrom] ?? '';
+  const rate = (wanted: (event: ShopEvent) => boolean) => {
+    const sanded = events.filter(
+      (event) =>
+        (event.kind === 'passed' || event.kind === 'flawed') && event.stage === 'sand' && wanted(event),
+    );
+    return sanded.filter(({ kind }) => kind === 'flawed').length / sanded.length;
+  };
+  expect(rate(({ day, station }) => day >= worn && station === 'demo-bench')).toBeGreaterThan(
+    3 * rate(({ day }) => day < worn),
+  );
+});
+
+test('a prized piece is a tray of one; a tray was split, two were joined, one was recounted, taps were taken back', () => {
+  const kinds = new Set(events.map(({ kind }) => kind));
+  for (const kind of ['tray-split', 'tray-joined', 'recounted', 'voided', 'spell-begun', 'spell-ended']) {
+    expect([...kinds], kind).toContain(kind);
+  }
+  expect(events.some((event) => event.kind === 'tray-made' && event.moves[0]?.pieces === 1)).toBe(true);
+});
+
+describe.each([
+  ['on a Wednesday afternoon', wednesdayAfternoon],
+  ['on a Sunday', Date.UTC(2026, 2, 8, 12)],
+  ['at three in the morning', Date.UTC(2026, 2, 5, 3)],
+  ['on the day when the clocks go back', Date.UTC(2026, 9, 25, 11)],
+  ['on the Monday after the clocks went forward', Date.UTC(2026, 2, 30, 7, 5)],
+])('opened %s', (_, now) => {
+  const log = demoShop({ now });
+
+  test('nothing has happened yet that lies ahead', () => {
+    expect(Math.max(...log.map(({ stamp }) => stamp.wall))).toBeLessThanOrEqual(now);
+  });
+
+  test('something is in clamps or on the rack', () => {
+    expect(holds(shopOf(log)).length).toBeGreaterThan(0);
+  });
+
+  test('each station numbers its events without a gap, in the order of their stamps', () => {
+    for (const station of new Set(log.map((event) => event.station))) {
+      const own = log.filter((event) => event.station === station);
+      expect(own.map(({ seq }) => seq)).toEqual(own.map((_each, index) => index + 1));
+      expect(own.map(({ stamp }) => stamp.wall)).toEqual(
+        own.map(({ stamp }) => stamp.wall).toSorted((a, b) => a - b),
+      );
+    }
+  });
+});
