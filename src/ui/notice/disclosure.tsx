@@ -1,0 +1,18 @@
+import './disclosure.css';
+import type { ComponentChildren } from 'preact';
+
+export interface DisclosureProps {
+  summary: ComponentChildren;
+  children: ComponentChildren;
+  /** Open at first. */
+  open?: boolean | undefined;
+  testId?: string | undefined;
+}
+
+/** What is behind a line, one tap away. */
+export const Disclosure = ({ summary, children, open, testId }: DisclosureProps) => (
+  <details class="disclosure" open={open} data-testid={testId}>
+    <summary class="disclosure-summary">{summary}</summary>
+    <div class="disclosure-body">{children}</div>
+  </details>
+);
