@@ -1,5 +1,6 @@
 import { useEffect, useMemo } from 'preact/hooks';
-import { openTonePlayer, type ToneName } from '../../ui/sound/tone-player.ts';
+import type { ToneName } from '../../ui/sound/tone-plans.ts';
+import { openTonePlayer } from '../../ui/sound/tone-player.ts';
 import { vibrate } from '../../ui/sound/vibrate.ts';
 import { useApp } from './app-context.ts';
 
