@@ -14,6 +14,8 @@ const keptActs = 60;
 export function withEvents(acts: readonly RecentAct[], events: readonly ShopEvent[]): readonly RecentAct[] {
   const next = [...acts];
   for (const event of events) {
+    // Beginning or ending a spell is no act that a person would speak of.
+    if (event.kind === 'spell-begun' || event.kind === 'spell-ended') continue;
     const last = next.at(-1);
     const [first] = last?.events ?? [];
     if (last && first && compareStamps(first.stamp, event.stamp) === 0) {

@@ -6,7 +6,9 @@ import type { Session } from './session.ts';
 
 /** The facts that a new shop begins with: reasons, stages, a route for turned handles and a first batch. */
 export function startingFacts(zone: string): readonly RegisterSet[] {
-  return readRegisterSets(starting.facts).map((set) => (set.register === 'shop' ? { ...set, value: { ...set.value, zone } } : set));
+  return readRegisterSets(starting.facts).map((set) =>
+    set.register === 'shop' ? { ...set, value: { ...set.value, zone } } : set,
+  );
 }
 
 /** The first letter that no other station of the shop carries; the first of all when every one is taken. */

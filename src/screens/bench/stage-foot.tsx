@@ -11,18 +11,16 @@ export interface StageFootProps {
   readonly onUndo: () => Promise<void>;
   readonly onPutBack: () => Promise<void>;
   readonly onNext: (tray: TrayId) => void;
-  /** Whether keys act: not while a flaw is being answered. */
-  readonly keysOn: boolean;
 }
 
 /** Undo at one end; at the other what leaves the tray. */
-export const StageFoot = ({ view, onUndo, onPutBack, onNext, keysOn }: StageFootProps) => {
+export const StageFoot = ({ view, onUndo, onPutBack, onNext }: StageFootProps) => {
   const session = useSession();
   const { next, stage } = view;
   const nothing = session.canUndo.value ? undefined : words.noActYet;
-  const undoKey = useKeyOf('undo', () => keysOn && nothing === undefined && void onUndo());
-  const nextKey = useKeyOf('next', () => keysOn && next !== null && onNext(next));
-  const pauseKey = useKeyOf('pause', () => keysOn && void session.pause());
+  const undoKey = useKeyOf('undo', () => nothing === undefined && void onUndo());
+  const nextKey = useKeyOf('next', () => next !== null && onNext(next));
+  const pauseKey = useKeyOf('pause', () => void session.pause());
   const running = session.spell.value?.begun ?? false;
   return (
     <>
@@ -59,7 +57,7 @@ export const StageFoot = ({ view, onUndo, onPutBack, onNext, keysOn }: StageFoot
           size="bench-small"
           icon="pause"
           label={words.pause}
-          disabledReason={running ? undefined : words.paused}
+          disabledReason={running ? undefined : words.notRunning}
           keyHint={pauseKey}
           closing
           onAct={() => void session.pause()}

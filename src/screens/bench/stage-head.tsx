@@ -20,19 +20,17 @@ export const StageHead = ({ view, onGrade }: { view: BenchView; onGrade: (grade:
   return (
     <>
       <div class="stage-what">
-        <h1 class="stage-name" dir="auto">
-          {stage.name}
-        </h1>
         <BigCode code={tray.code} name={words.tray(tray.code)} testId="stage-code" />
-        <p class="stage-variant">
+        <div class="stage-variant">
+          <h1 dir="auto">{stage.name}</h1>
           <span dir="auto">{nameOf(registers, { register: 'variant', id: tray.variant })}</span>
           <WoodName species={tray.species} />
-        </p>
+        </div>
       </div>
       <div class="stage-counts">
         <BigCount
           count={waiting[grade]}
-          label={grade === 'second' ? words.seconds : words.left}
+          label={grade === 'second' ? words.seconds : hold ? words.leftToLoad : words.left}
           tone={waiting[grade] < 0 ? 'flaw' : 'plain'}
           testId="stage-left"
         />

@@ -13,7 +13,7 @@ export const StageSays = ({ refusal }: { refusal: string }) => {
   const session = useSession();
   const { registers } = useShop();
   const now = Math.max(useNow(), session.now());
-  const said = session.acts.value.at(-1)?.events.filter((event) => event.kind !== 'spell-begun') ?? [];
+  const said = session.acts.value.at(-1)?.events ?? [];
   const last = said.at(-1);
   const undone = last?.kind === 'voided';
   return (

@@ -74,9 +74,7 @@ export const StageScreen = ({ stage, tray }: StageScreenProps) => {
         )
       }
       says={<StageSays refusal={refusal} />}
-      foot={
-        <StageFoot view={view} onUndo={undo} onPutBack={putBack} onNext={leaveTo} keysOn={flaw === null} />
-      }
+      foot={flaw === null && <StageFoot view={view} onUndo={undo} onPutBack={putBack} onNext={leaveTo} />}
       bar={session.saving.value.kind === 'not-saved' ? <Unsaved /> : undefined}
     />
   );

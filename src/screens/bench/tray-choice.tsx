@@ -7,7 +7,7 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { benchWords as words } from '../../words/bench-words.ts';
 import { nameOf } from '../../words/names.ts';
-import { ago, readyIn } from '../../words/time-words.ts';
+import { duration, readyIn } from '../../words/time-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
 import { useNow } from '../parts/use-now.ts';
@@ -63,7 +63,7 @@ const TrayTile = ({ at }: { at: AtStage }) => {
           <WoodName species={tray.species} />
           <span>{countWords(at)}</span>
           {ready !== undefined && <span>{readyIn(ready, now)}</span>}
-          {since !== null && <span>{words.since(ago(since, now))}</span>}
+          {since !== null && <span>{words.since(duration(now - since))}</span>}
         </span>
       }
       onAct={() => goTo('bench', stage, tray.tray)}
