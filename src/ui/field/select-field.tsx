@@ -1,4 +1,5 @@
 import { useId } from 'preact/hooks';
+import { Icon } from '../icon/icon.tsx';
 import { describedBy, FieldFrame, type FieldWords, fieldIds } from './field-frame.tsx';
 
 /** One thing to choose. */
@@ -27,26 +28,29 @@ export const SelectField = <Value extends string>(props: SelectFieldProps<Value>
   };
   return (
     <FieldFrame label={label} hint={hint} error={error} ids={ids}>
-      <select
-        id={ids.slot}
-        class="slot"
-        value={value ?? ''}
-        data-testid={props.testId}
-        aria-invalid={error ? true : undefined}
-        aria-describedby={describedBy(ids, { label, hint, error })}
-        onChange={(event) => choose(event.currentTarget.value)}
-      >
-        {value === undefined && (
-          <option value="" disabled>
-            {props.nothing ?? ''}
-          </option>
-        )}
-        {options.map((option) => (
-          <option key={option.value} value={option.value}>
-            {option.label}
-          </option>
-        ))}
-      </select>
+      <span class="slot-choice">
+        <select
+          id={ids.slot}
+          class="slot"
+          value={value ?? ''}
+          data-testid={props.testId}
+          aria-invalid={error ? true : undefined}
+          aria-describedby={describedBy(ids, { label, hint, error })}
+          onChange={(event) => choose(event.currentTarget.value)}
+        >
+          {value === undefined && (
+            <option value="" disabled>
+              {props.nothing ?? ''}
+            </option>
+          )}
+          {options.map((option) => (
+            <option key={option.value} value={option.value}>
+              {option.label}
+            </option>
+          ))}
+        </select>
+        <Icon name="down" size={24} />
+      </span>
     </FieldFrame>
   );
 };

@@ -1,4 +1,5 @@
 import './flow-strip.css';
+import { Icon } from '../icon/icon.tsx';
 import type { GrainName, GrainTones } from './grain-patterns.ts';
 import { GrainSwatch } from './grain-swatch.tsx';
 
@@ -8,17 +9,20 @@ export interface FlowPart {
   count: number;
   /** Short, beside the count. */
   label: string;
-  /** Whole sentence for a screen reader. */
+  /** The whole of it for a screen reader: what, how many, where. */
   name: string;
   pattern: GrainName;
   tones: GrainTones;
 }
 
+/** One stage of the route, with all that stands there. */
 export interface FlowStage {
   id: string;
   name: string;
   total: number;
+  /** A few words under the name. */
   note?: string | undefined;
+  /** Something wants a look here, or things rest here by themselves. */
   tone?: 'warn' | 'hold' | undefined;
   parts: readonly FlowPart[];
 }
@@ -35,58 +39,71 @@ export interface FlowStripProps {
   testId?: string | undefined;
 }
 
-/** A piece more makes a part this much longer (rem), up to a limit: the eye compares, the figure counts. */
-const perPiece = 0.22;
-const least = 3.5;
-const longest = 22;
+/** A part is as long as its share of the most that stands anywhere; a negative count has no length but shows. */
+const shareOf = (count: number, most: number): number => (most > 0 ? Math.max(0, count) / most : 0);
 
-/** Work along a route, stage under stage: one line a stage, one grained block a part, as long as it is many. */
-export const FlowStrip = ({
-  label,
-  stages,
-  nothing,
-  onPick,
-  onPickStage,
-  selected,
-  testId,
-}: FlowStripProps) => (
-  <ol class="flow" aria-label={label} data-testid={testId}>
-    {stages.map((stage) => (
-      <li
-        key={stage.id}
-        class="flow-stage"
-        data-tone={stage.tone}
-        data-selected={stage.id === selected || undefined}
-      >
-        <button type="button" class="flow-name" onClick={() => onPickStage?.(stage.id)}>
-          <span class="flow-total figures">{stage.total}</span>
-          <span class="flow-words">
-            <span>{stage.name}</span>
-            {stage.note && <span class="flow-note">{stage.note}</span>}
-          </span>
-        </button>
-        <div class="flow-parts">
-          {stage.parts.length === 0 && <span class="flow-nothing">{nothing}</span>}
-          {stage.parts.map((part) => (
-            <button
-              type="button"
-              key={part.id}
-              class="flow-part"
-              aria-label={part.name}
-              style={{ flexBasis: `${Math.min(longest, least + perPiece * Math.max(0, part.count))}rem` }}
-              onClick={() => onPick(stage.id, part.id)}
-              data-testid={`flow-${stage.id}-${part.id}`}
-            >
-              <span class="flow-grain">
-                <GrainSwatch pattern={part.pattern} tones={part.tones} size="fill" />
-              </span>
-              <span class="flow-count">
-                <span class="figures">{part.count}</span> {part.label}
-              </span>
-            </button>
-          ))}
-        </div>
-      </li>
-    ))}
-  </ol>
-);
+const StageHead = ({ stage, onPickStage }: { stage: FlowStage } & Pick<FlowStripProps, 'onPickStage'>) => {
+  const words = (
+    <>
+      <span class="flow-total figures">
+        {stage.total}
+        {stage.tone && <Icon name={stage.tone} size={24} />}
+      </span>
+      <span class="flow-name">{stage.name}</span>
+      {stage.note && <span class="flow-note">{stage.note}</span>}
+    </>
+  );
+  if (!onPickStage) return <div class="flow-head">{words}</div>;
+  return (
+    <button type="button" class="flow-head" onClick={() => onPickStage(stage.id)}>
+      {words}
+    </button>
+  );
+};
+
+/**
+ * Work along a route, drawn as a rack: the stages in their order, and under each its parts as grained blocks, as long
+ * as they are many. Columns where there is room, one line a stage where there is not.
+ */
+export const FlowStrip = (props: FlowStripProps) => {
+  const { stages, selected, onPick, onPickStage } = props;
+  const most = Math.max(0, ...stages.flatMap((stage) => stage.parts.map((part) => part.count)));
+  return (
+    <div class="flow-room">
+      <ol class="flow" aria-label={props.label} data-testid={props.testId}>
+        {stages.map((stage) => (
+          <li
+            key={stage.id}
+            class="flow-stage"
+            data-tone={stage.tone}
+            data-selected={stage.id === selected || undefined}
+          >
+            <StageHead stage={stage} onPickStage={onPickStage} />
+            <div class="flow-parts">
+              {stage.parts.length === 0 && <span class="flow-nothing">{props.nothing}</span>}
+              {stage.parts.map((part) => (
+                <button
+                  type="button"
+                  key={part.id}
+                  class="flow-part"
+                  aria-label={part.name}
+                  style={{ '--share': shareOf(part.count, most) }}
+                  onClick={() => onPick(stage.id, part.id)}
+                  data-testid={`flow-${stage.id}-${part.id}`}
+                >
+                  <span class="flow-grain">
+                    <GrainSwatch pattern={part.pattern} tones={part.tones} size="fill" />
+                  </span>
+                  <span class="flow-plate">
+                    <span class="flow-count figures">{part.count}</span>
+                    <span>{part.label}</span>
+                  </span>
+                </button>
+              ))}
+            </div>
+          </li>
+        ))}
+      </ol>
+    </div>
+  );
+};

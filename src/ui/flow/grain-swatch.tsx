@@ -5,7 +5,7 @@ import { type GrainName, type GrainTones, grains } from './grain-patterns.ts';
 export interface GrainSwatchProps {
   pattern: GrainName;
   tones: GrainTones;
-  /** 24, 40 or 72 px square, or as large as its box. */
+  /** 28, 44 or 76 px square, or as large as its box. */
   size?: 'small' | 'normal' | 'big' | 'fill' | undefined;
 }
 

@@ -1,5 +1,6 @@
 import './disclosure.css';
 import type { ComponentChildren } from 'preact';
+import { Icon } from '../icon/icon.tsx';
 
 export interface DisclosureProps {
   summary: ComponentChildren;
@@ -12,7 +13,12 @@ export interface DisclosureProps {
 /** What is behind a line, one tap away. */
 export const Disclosure = ({ summary, children, open, testId }: DisclosureProps) => (
   <details class="disclosure" open={open} data-testid={testId}>
-    <summary class="disclosure-summary">{summary}</summary>
+    <summary class="disclosure-summary">
+      <span class="disclosure-way">
+        <Icon name="down" size={24} />
+      </span>
+      <span>{summary}</span>
+    </summary>
     <div class="disclosure-body">{children}</div>
   </details>
 );

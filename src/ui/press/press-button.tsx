@@ -24,9 +24,9 @@ export interface PressButtonProps {
   closing?: boolean | undefined;
   /** Why it cannot be pressed now; shown in the place of the detail. The button stays in reach and does nothing. */
   disabledReason?: string | undefined;
-  /** One of several that can be on: says so to the eye by a rim and a tick, to a screen reader as pressed. */
+  /** Can be on or off: on shows a second rim and a tick in the ferrule, and is read out as pressed. */
   selected?: boolean | undefined;
-  /** The key that does the same, shown as a key cap. The screen listens for it. */
+  /** The key that does the same, stamped into the ferrule. The screen listens for it. */
   keyHint?: string | undefined;
   /** The largest on a bench screen: takes two columns and two rows of its grid. */
   main?: boolean | undefined;
@@ -34,6 +34,9 @@ export interface PressButtonProps {
   name?: string | undefined;
   testId?: string | undefined;
 }
+
+/** A hint may be a sign drawn on the key instead of the key's name. */
+const isKeyName = (hint: string): boolean => /^\w+$/.test(hint);
 
 const iconSize = { bench: 64, 'bench-small': 48, normal: 32 } as const;
 
@@ -56,8 +59,16 @@ export const PressButton = (props: PressButtonProps) => {
       aria-pressed={selected}
       aria-disabled={disabled || undefined}
       aria-describedby={disabled ? `${id}-reason` : undefined}
-      aria-keyshortcuts={keyHint}
+      aria-keyshortcuts={keyHint && isKeyName(keyHint) ? keyHint : undefined}
     >
+      <span class="press-ferrule" aria-hidden="true">
+        {keyHint && (
+          <span class="press-key" data-long={keyHint.length > 2 || undefined}>
+            {keyHint}
+          </span>
+        )}
+        {selected && <Icon name="check" size={size === 'normal' ? 24 : 32} />}
+      </span>
       {icon && <Icon name={icon} size={iconSize[size]} />}
       <span class="press-words">
         <span class="press-label">{label}</span>
@@ -69,16 +80,6 @@ export const PressButton = (props: PressButtonProps) => {
           detail && <span class="press-detail">{detail}</span>
         )}
       </span>
-      {keyHint && (
-        <span class="press-key" aria-hidden="true">
-          {keyHint}
-        </span>
-      )}
-      {selected && (
-        <span class="press-tick">
-          <Icon name="check" size={size === 'normal' ? 24 : 32} />
-        </span>
-      )}
     </button>
   );
 };

@@ -13,25 +13,19 @@ export interface BarRowProps {
 }
 
 /** One bar of several that are compared with each other. */
-export const BarRow = ({ label, value, most, shown, detail, tone = 'plain', testId }: BarRowProps) => (
-  <div class="share" data-tone={tone} data-testid={testId}>
-    <span class="share-label">
-      {label}
-      {detail && <span class="share-detail"> {detail}</span>}
-    </span>
-    <span class="share-shown figures">{shown}</span>
-    <svg
-      class="share-bar"
-      viewBox="0 0 100 10"
-      preserveAspectRatio="none"
-      aria-hidden="true"
-      focusable="false"
-    >
-      <rect
-        class="share-part"
-        width={most > 0 ? Math.max(0, Math.min(100, (100 * value) / most)) : 0}
-        height="10"
-      />
-    </svg>
-  </div>
-);
+export const BarRow = ({ label, value, most, shown, detail, tone = 'plain', testId }: BarRowProps) => {
+  const share = most > 0 ? Math.min(1, Math.max(0, value / most)) : 0;
+  return (
+    <div class="share" data-tone={tone} data-testid={testId}>
+      <span class="share-label">
+        {label}
+        {detail && <span class="share-detail"> {detail}</span>}
+      </span>
+      <span class="share-shown figures">{shown}</span>
+      <svg class="share-bar" data-shape="row" aria-hidden="true" focusable="false">
+        <line class="share-foot" x1="3" x2="3" y1="0" y2="22" />
+        <rect class="share-part" width={`${100 * share}%`} height="22" />
+      </svg>
+    </div>
+  );
+};

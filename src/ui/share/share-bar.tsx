@@ -1,5 +1,6 @@
 import './share.css';
 
+/** What a bar means: nothing special, a loss, a gain, the one that is spoken of. */
 export type ShareTone = 'plain' | 'flaw' | 'saved' | 'copper';
 
 export interface ShareBarProps {
@@ -15,26 +16,24 @@ export interface ShareBarProps {
   testId?: string | undefined;
 }
 
-/** A share as a length, with its words; an interval is drawn as a bracket across it. */
-export const ShareBar = ({ label, part, whole, shown, low, high, tone = 'plain', testId }: ShareBarProps) => {
-  const share = whole > 0 ? Math.min(1, Math.max(0, part / whole)) : 0;
-  return (
-    <div class="share" data-tone={tone} data-testid={testId}>
-      <span class="share-label">{label}</span>
-      <span class="share-shown figures">{shown}</span>
-      <svg
-        class="share-bar"
-        viewBox="0 0 100 10"
-        preserveAspectRatio="none"
-        aria-hidden="true"
-        focusable="false"
-      >
-        <rect class="share-whole" width="100" height="10" />
-        <rect class="share-part" width={100 * share} height="10" />
-        {low !== undefined && high !== undefined && (
-          <rect class="share-interval" x={100 * low} width={100 * (high - low)} y="3" height="4" />
-        )}
-      </svg>
-    </div>
-  );
-};
+/** A length as an attribute of a drawing: the page's policy forbids styles written into it. */
+const percent = (share: number): string => `${100 * Math.min(1, Math.max(0, share))}%`;
+
+/** A share as a length, with its words; an interval lies under it as a bracket. */
+export const ShareBar = ({ label, part, whole, shown, low, high, tone = 'plain', testId }: ShareBarProps) => (
+  <div class="share" data-tone={tone} data-testid={testId}>
+    <span class="share-label">{label}</span>
+    <span class="share-shown figures">{shown}</span>
+    <svg class="share-bar" aria-hidden="true" focusable="false">
+      <rect class="share-whole" width="100%" height="22" />
+      <rect class="share-part" width={percent(whole > 0 ? part / whole : 0)} height="22" />
+      {low !== undefined && high !== undefined && (
+        <g class="share-interval">
+          <line x1={percent(low)} x2={percent(high)} y1="30" y2="30" />
+          <line x1={percent(low)} x2={percent(low)} y1="24" y2="36" />
+          <line x1={percent(high)} x2={percent(high)} y1="24" y2="36" />
+        </g>
+      )}
+    </svg>
+  </div>
+);

@@ -1,35 +1,37 @@
-/** One tone: frequency in Hz, length and the rest after it in ms. */
+/** One tone: its parts in Hz, all at once; its length and the rest after it in ms. */
 export interface Tone {
-  readonly hz: number;
+  readonly parts: readonly number[];
   readonly ms: number;
   readonly rest: number;
 }
 
+/** The answers to a tap. */
 export type ToneName = 'saved' | 'not-saved' | 'flaw' | 'undone';
 export type TonePlan = readonly Tone[];
 
 /**
- * The four answers to a tap. All tones lie between 700 and 3000 Hz, each plan has two below 1500 Hz for wearers of
- * ear muffs, neighbours are at least a fifth apart, and a tone lasts 150 to 350 ms: rules of the bench.
+ * Saved rises, undone falls, a flaw knocks three times, not saved is long, low and rough. All parts lie between 700
+ * and 3000 Hz, each plan has two below 1500 Hz for wearers of ear muffs, any two of a plan are a fifth of their height
+ * apart or more, and a tone lasts 150 to 350 ms: rule 20 of the rules for the bench screens.
  */
 export const tonePlans: Readonly<Record<ToneName, TonePlan>> = {
   saved: [
-    { hz: 1040, ms: 150, rest: 20 },
-    { hz: 1390, ms: 150, rest: 0 },
+    { parts: [1040], ms: 150, rest: 20 },
+    { parts: [1390], ms: 150, rest: 0 },
   ],
   flaw: [
-    { hz: 1390, ms: 150, rest: 20 },
-    { hz: 1040, ms: 150, rest: 20 },
-    { hz: 1390, ms: 150, rest: 0 },
+    { parts: [1390], ms: 150, rest: 20 },
+    { parts: [1040], ms: 150, rest: 20 },
+    { parts: [1390], ms: 150, rest: 0 },
   ],
   undone: [
-    { hz: 1390, ms: 150, rest: 20 },
-    { hz: 920, ms: 200, rest: 0 },
+    { parts: [1390], ms: 150, rest: 20 },
+    { parts: [920], ms: 200, rest: 0 },
   ],
   'not-saved': [
-    { hz: 740, ms: 350, rest: 120 },
-    { hz: 740, ms: 350, rest: 120 },
-    { hz: 740, ms: 350, rest: 0 },
+    { parts: [720, 900], ms: 350, rest: 120 },
+    { parts: [720, 900], ms: 350, rest: 120 },
+    { parts: [720, 900], ms: 350, rest: 0 },
   ],
 };
 
@@ -42,6 +44,23 @@ export const vibrations: Readonly<Record<ToneName, readonly number[]>> = {
 };
 
 /** How long a plan lasts in ms. */
-export function lengthOf(plan: TonePlan): number {
-  return plan.reduce((sum, { ms, rest }) => sum + ms + rest, 0);
+export const lengthOf = (plan: TonePlan): number => plan.reduce((sum, { ms, rest }) => sum + ms + rest, 0);
+
+/** What was last begun, and when (ms). */
+export interface Sounding {
+  readonly name: ToneName;
+  readonly at: number;
 }
+
+/** No answer follows another sooner than this: at most three a second. */
+const leastBetweenMs = 334;
+
+/**
+ * Whether an answer may begin now. Quick taps are not all answered aloud; "not saved" cuts into anything else and is
+ * cut into by nothing.
+ */
+export const mayBegin = (last: Sounding | undefined, name: ToneName, at: number): boolean => {
+  if (!last) return true;
+  const isOver = at - last.at >= Math.max(leastBetweenMs, lengthOf(tonePlans[last.name]));
+  return isOver || (name === 'not-saved' && last.name !== 'not-saved');
+};

@@ -56,9 +56,11 @@ const Head = <Row,>({
       {column.sortBy ? (
         <button type="button" class="table-sort" onClick={onSort}>
           <span>{column.head}</span>
-          <span class="table-way" data-way={way}>
-            <Icon name={way === 'descending' ? 'down' : 'up'} size={24} />
-          </span>
+          {way && (
+            <span class="table-way">
+              <Icon name={way === 'descending' ? 'down' : 'up'} size={24} />
+            </span>
+          )}
         </button>
       ) : (
         column.head
