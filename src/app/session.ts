@@ -7,7 +7,7 @@ import type { Draft, ShopEvent } from '../domain/log/event.ts';
 import type { PersonId, ShopDay, StageId, TrayId } from '../domain/log/ids.ts';
 import { shopDay, zoneAt } from '../domain/log/zone.ts';
 import { factOf } from '../domain/shop/registers.ts';
-import { addEvent, emptyShop, type Shop, shopFormat } from '../domain/shop/shop.ts';
+import { addEvent, emptyShop, hasShopOutline, type Shop, shopFormat } from '../domain/shop/shop.ts';
 import type { LogStore } from '../store/log-store.ts';
 import { inForce, lastPutBack, lastUndoable, type RecentAct, withEvents } from './acts.ts';
 import type { Clock } from './clock.ts';
@@ -76,8 +76,8 @@ const usualDayStart = 4;
 /** Opens the shop of a log. Rejects when the log cannot be read: that is not an empty shop. */
 export async function openSession({ log, clock, timer, newId, feed }: SessionParts): Promise<Session> {
   const snapshot = await log.loadSnapshot();
-  // A snapshot is our own writing of this very format; any other is dropped and the log replayed.
-  const shop = snapshot?.format === shopFormat ? (snapshot.shop as Shop) : emptyShop();
+  const kept = snapshot?.format === shopFormat ? snapshot.shop : undefined;
+  const shop = hasShopOutline(kept) ? kept : emptyShop();
   const view = signal<ShopView>({ shop, uncounted: 0 });
   const acts = signal<readonly RecentAct[]>(withEvents([], (await log.latestOwn(200)).events));
   const spell = signal<Spell | null>(null);

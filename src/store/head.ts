@@ -47,7 +47,9 @@ export function headAfterMerge(
 ): Head {
   let { stamp, seq } = head;
   for (const entry of entries) {
-    if ('stamp' in entry) stamp = witnessStamp(stamp, { seen: (entry as ShopEvent).stamp, now });
+    // A damaged entry is kept too, but it must not touch the clock.
+    const seen = v.safeParse(stampSchema, 'stamp' in entry ? entry.stamp : undefined);
+    if (seen.success) stamp = witnessStamp(stamp, { seen: seen.output, now });
     if (entry.station === head.station) seq = Math.max(seq, entry.seq);
   }
   return { ...head, stamp, seq };

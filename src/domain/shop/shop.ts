@@ -64,6 +64,22 @@ function post(shop: Shop, entry: { event: SummedEvent; sign: 1 | -1 }): void {
   }
 }
 
+/**
+ * Whether a value has the outline of a shop of this format: the same maps under the same names. What stands in
+ * them is not judged: only a snapshot that this version wrote is ever asked about.
+ */
+export function hasShopOutline(value: unknown): value is Shop {
+  return hasOutlineOf(emptyShop(), value);
+}
+
+function hasOutlineOf(model: unknown, value: unknown): boolean {
+  if (model instanceof Map) return value instanceof Map;
+  if (typeof model !== 'object' || model === null) return typeof value === typeof model;
+  if (typeof value !== 'object' || value === null || value instanceof Map) return false;
+  const found = new Map(Object.entries(value));
+  return Object.entries(model).every(([name, part]) => hasOutlineOf(part, found.get(name)));
+}
+
 /** The shop of a whole log. */
 export function shopOf(events: Iterable<ShopEvent>): Shop {
   const shop = emptyShop();

@@ -1,0 +1,57 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { shopFormat, shopOf } from '../../src/domain/shop/shop.ts';
+import type { LogEntry } from '../../src/store/log-store.ts';
+import { foreignLog, newerEvent } from '../support/drafts.ts';
+import { freshName, openTestLog } from '../support/log-makers.ts';
+import { openTestSession } from '../support/open-test-session.ts';
+
+const log = foreignLog();
+const now = Date.UTC(2026, 2, 2, 9);
+
+test('a snapshot and the tail after it make the same shop as the whole log', async () => {
+  await fc.assert(
+    fc.asyncProperty(
+      fc.nat({ max: log.length }),
+      fc.shuffledSubarray([...log], { minLength: log.length }),
+      async (cut, order) => {
+        const name = freshName();
+        const store = await openTestLog(name);
+        await store.merge({ entries: order.slice(0, cut), now });
+        const first = await openTestSession({ log: store });
+        await first.session.keepSnapshot();
+        await store.merge({ entries: order.slice(cut), now });
+        await first.session.close();
+        const again = await openTestSession({ log: await openTestLog(name) });
+        expect(again.session.view.value.shop).toEqual(shopOf(log));
+        await again.session.close();
+      },
+    ),
+    { numRuns: 25 },
+  );
+});
+
+test.each([
+  ['of another format', { format: shopFormat + 1, shop: {} }],
+  ['that is no shop', { format: shopFormat, shop: { seen: 'all of it' } }],
+  ['that is nothing', { format: shopFormat, shop: null }],
+])('a snapshot %s is dropped and the log replayed', async (_, snapshot) => {
+  const store = await openTestLog();
+  await store.merge({ entries: log, now });
+  await store.saveSnapshot(snapshot);
+  const { session } = await openTestSession({ log: store });
+  expect(session.view.value.shop).toEqual(shopOf(log));
+});
+
+test('entries that cannot be counted are still told of when the shop is opened from a snapshot', async () => {
+  const name = freshName();
+  const store = await openTestLog(name);
+  const damaged = { ...log[0], seq: 902, stamp: null } as unknown as LogEntry;
+  await store.merge({ entries: [...log, newerEvent as unknown as LogEntry, damaged], now });
+  const { session } = await openTestSession({ log: store });
+  expect(session.view.value.uncounted).toBe(2);
+  await session.keepSnapshot();
+  await session.close();
+  const again = await openTestSession({ log: await openTestLog(name) });
+  expect(again.session.view.value.uncounted).toBe(2);
+});

@@ -1,0 +1,135 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { addEvent, emptyShop } from '../../src/domain/shop/shop.ts';
+import type { LogEntry } from '../../src/store/log-store.ts';
+import { foreignLog, newerEvent, spellDraft } from '../support/drafts.ts';
+import { logMakers } from '../support/log-makers.ts';
+
+const now = Date.UTC(2026, 2, 2, 9);
+const sixYears = 6 * 365 * 86_400_000;
+const act = (name: string, stages: readonly string[], at = now) => ({
+  act: name,
+  drafts: stages.map((stage) => spellDraft(stage)),
+  now: at,
+});
+const everything = new Map();
+
+describe.each(logMakers)('a log %s', (_, make) => {
+  test('numbers its events without a gap and gives all events of one tap one stamp', async () => {
+    const log = await make();
+    await log.append(act('tap-1', ['turn', 'sand']));
+    await log.append(act('tap-2', ['sand']));
+    const { events } = await log.since(everything);
+    expect(events.map(({ seq }) => seq)).toEqual([1, 2, 3]);
+    expect(events.map(({ stamp }) => stamp)).toEqual([
+      { wall: now, tick: 0 },
+      { wall: now, tick: 0 },
+      { wall: now, tick: 1 },
+    ]);
+  });
+
+  test('a tap that is appended again adds nothing and returns what is there', async () => {
+    const log = await make();
+    const first = await log.append(act('tap-1', ['turn', 'sand']));
+    await log.append(act('tap-2', ['turn']));
+    expect(await log.append(act('tap-1', ['turn', 'sand']))).toEqual(first);
+    expect((await log.since(everything)).events).toHaveLength(3);
+  });
+
+  test('a clock that is set back six years changes nothing in the order', async () => {
+    const log = await make();
+    const [before] = await log.append(act('tap-1', ['turn']));
+    const [after] = await log.append(act('tap-2', ['turn'], now - sixYears));
+    expect(after?.seq).toBe((before?.seq ?? 0) + 1);
+    expect(after?.stamp).toEqual({ wall: now, tick: 1 });
+  });
+
+  test('merging is a union: twice, shuffled or in parts adds nothing more', async () => {
+    const foreign = foreignLog();
+    await fc.assert(
+      fc.asyncProperty(fc.shuffledSubarray([...foreign], { minLength: 0 }), async (some) => {
+        const log = await make();
+        expect(await log.merge({ entries: some, now })).toHaveLength(some.length);
+        expect(await log.merge({ entries: foreign, now })).toHaveLength(foreign.length - some.length);
+        expect(await log.merge({ entries: foreign.toReversed(), now })).toEqual([]);
+        const { events } = await log.since(everything);
+        expect(events.toSorted((a, b) => a.seq - b.seq)).toEqual(foreign);
+      }),
+      { numRuns: 15 },
+    );
+  });
+
+  test('since a version vector come the events that it has not seen, those in its gaps included', async () => {
+    const log = await make();
+    const foreign = foreignLog();
+    await log.merge({ entries: foreign, now });
+    const shop = emptyShop();
+    for (const event of foreign.filter(({ seq }) => seq !== 3 && seq < 20)) addEvent(shop, event);
+    const missing = (await log.since(shop.seen)).events.filter((event) => addEvent(shop, event));
+    expect(missing.map(({ seq }) => seq)).toEqual(
+      foreign.map(({ seq }) => seq).filter((seq) => seq === 3 || seq >= 20),
+    );
+  });
+
+  test('the history of a tray has what was taken back, and the split on both its trays', async () => {
+    const log = await make();
+    const foreign = foreignLog();
+    await log.merge({ entries: foreign, now });
+    const split = foreign.find((event) => event.kind === 'tray-split');
+    if (!split) throw new Error('the log has a split');
+    const kinds = async (tray: typeof split.of.tray) =>
+      (await log.ofTray(tray)).events.map(({ kind }) => kind);
+    expect(await kinds(split.of.tray)).toEqual([
+      'tray-made',
+      'passed',
+      'passed',
+      'voided',
+      'flawed',
+      'tray-split',
+    ]);
+    expect(await kinds(split.into.tray)).toEqual(['tray-split']);
+  });
+
+  test('the latest own events are those of this station alone, the newest last', async () => {
+    const log = await make();
+    for (const name of ['a', 'b', 'c']) await log.append(act(name, ['turn']));
+    await log.merge({ entries: foreignLog(), now });
+    expect((await log.latestOwn(2)).events.map(({ seq }) => seq)).toEqual([2, 3]);
+  });
+
+  test('a snapshot comes back as it was, maps and sets included', async () => {
+    const log = await make();
+    const shop = { sums: new Map([['turn|ash', 7]]), seen: new Set([1, 3]) };
+    expect(await log.loadSnapshot()).toBeUndefined();
+    await log.saveSnapshot({ format: 1, shop });
+    expect(await log.loadSnapshot()).toEqual({ format: 1, shop });
+  });
+
+  test('events of a newer version are kept and told apart; a damaged record is set aside, not thrown', async () => {
+    const log = await make();
+    const damaged = { ...foreignLog()[0], seq: 901, stamp: 'late' } as unknown as LogEntry;
+    await log.merge({ entries: [newerEvent as unknown as LogEntry, ...foreignLog()], now });
+    await log.merge({ entries: [damaged], now });
+    const reading = await log.since(everything);
+    expect(reading.newer).toEqual([newerEvent]);
+    expect(reading.damaged.map(({ raw }) => raw)).toEqual([damaged]);
+    expect(reading.events).toHaveLength(foreignLog().length);
+  });
+
+  test('a sequence of its own that comes back from a copy is never numbered again', async () => {
+    const log = await make();
+    await log.merge({ entries: foreignLog('station-a'), now });
+    const [event] = await log.append(act('tap-1', ['turn']));
+    expect(event?.seq).toBe(foreignLog('station-a').length + 1);
+  });
+
+  test('its clock goes on past the stamps that it has seen, but not after one that is years ahead', async () => {
+    const log = await make();
+    const [first] = foreignLog();
+    const anHourAhead = { ...first, stamp: { wall: now + 3_600_000, tick: 4 } } as LogEntry;
+    const yearsAhead = { ...first, seq: 2, stamp: { wall: now + sixYears, tick: 0 } } as LogEntry;
+    await log.merge({ entries: [yearsAhead, anHourAhead], now });
+    const [event] = await log.append(act('tap-1', ['turn']));
+    expect(event?.stamp).toEqual({ wall: now + 3_600_000, tick: 6 });
+  });
+});

@@ -1,0 +1,44 @@
+import * as v from 'valibot';
+import type { Draft, ShopEvent } from '../../src/domain/log/event.ts';
+import { personId, shopDayText, stageId } from '../../src/domain/log/ids.ts';
+import { readEvent } from '../../src/domain/log/read-event.ts';
+import { aWorkshop } from './a-shop.ts';
+
+/** The least draft there is: a spell begun at a stage. */
+export function spellDraft(stage: string, person = 'edda'): Draft {
+  return {
+    kind: 'spell-begun',
+    stage: v.parse(stageId, stage),
+    zone: { name: 'Europe/London', offset: 0 },
+    day: v.parse(shopDayText, '2026-03-02'),
+    person: v.parse(personId, person),
+  };
+}
+
+/** The log of a small shop of another station: set-up, a tray, passes, a flaw, an undo. */
+export function foreignLog(station = 'station-z'): readonly ShopEvent[] {
+  const shop = aWorkshop({ station, letter: 'C' });
+  const tray = shop.tray('ash-copper', 8);
+  shop.pass(tray, 'bore', { pieces: 3 });
+  const slip = shop.pass(tray, 'bore');
+  shop.undo(slip);
+  shop.flaw(tray, 'bore', { why: 'blown', outcome: { kind: 'scrapped', saved: [] } });
+  shop.split(tray, 'bore', { pieces: 2 });
+  return shop.log;
+}
+
+/** An event that a later version of the app might write. */
+export const newerEvent = {
+  ...spellDraft('turn'),
+  kind: 'weighed',
+  station: 'station-z',
+  seq: 900,
+  stamp: { wall: 5, tick: 0 },
+  grams: 41,
+} as const;
+
+export function known(raw: unknown): ShopEvent {
+  const read = readEvent(raw);
+  if (read.kind !== 'known') throw new Error('not an event of this version');
+  return read.event;
+}
