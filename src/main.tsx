@@ -7,6 +7,7 @@ import { watchUpdates } from './app/updates.ts';
 import { AppContext } from './screens/parts/app-context.ts';
 import { Shell } from './screens/shell/shell.tsx';
 import { showTheme } from './ui/theme/theme-name.ts';
+import { shellWords } from './words/shell-words.ts';
 
 /** Storage may be refused as a whole, even to look at. */
 function tabletStorage(): Storage | undefined {
@@ -24,6 +25,7 @@ const app = openApp({
   preferences,
   updates: watchUpdates(import.meta.env.PROD ? 'sw.js' : ''),
   version: __APP_VERSION__,
+  stationName: shellWords.stationName,
   makeDemo: async (now) => (await import('../shared/demo/demo-shop.ts')).demoShop({ now }),
 });
 

@@ -1,7 +1,6 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import * as v from 'valibot';
 import type { ShopEvent } from '../domain/log/event.ts';
-import { personId } from '../domain/log/ids.ts';
+import { personId, readId } from '../domain/log/ids.ts';
 import { openIndexedDbLog } from '../store/indexeddb-log.ts';
 import type { LogStore } from '../store/log-store.ts';
 import { removeDatabase } from '../store/shop-database.ts';
@@ -11,6 +10,7 @@ import { newId } from './new-id.ts';
 import type { Preferences, ShopChoice } from './preferences.ts';
 import { systemTimer } from './saver.ts';
 import { openSession, type Session } from './session.ts';
+import { nameStation } from './station-letter.ts';
 import type { Updates } from './updates.ts';
 
 /** Where the shop stands: a store that cannot be read is never shown as an empty one. */
@@ -35,6 +35,8 @@ export interface AppParts {
   readonly preferences: Preferences;
   readonly updates: Updates;
   readonly version: string;
+  /** Name of a station that has got a letter. */
+  readonly stationName: (letter: string) => string;
   /** Makes the demo shop's log as of a moment (ms UTC); loaded only when it is asked for. */
   readonly makeDemo: (now: number) => Promise<readonly ShopEvent[]>;
 }
@@ -42,7 +44,7 @@ export interface AppParts {
 const storeNames: Record<ShopChoice, string> = { own: 'tallywright', demo: 'tallywright-demo' };
 
 /** Opens the shop that this tablet was in last. */
-export function openApp({ preferences, updates, version, makeDemo }: AppParts): App {
+export function openApp({ preferences, updates, version, stationName, makeDemo }: AppParts): App {
   const opening = signal<Opening>({ kind: 'opening', waitsForOtherWindow: false });
 
   async function openWhich(which: ShopChoice): Promise<void> {
@@ -52,8 +54,9 @@ export function openApp({ preferences, updates, version, makeDemo }: AppParts): 
       if (which === 'demo') await fillDemo(log);
       const feed = windowFeed(storeNames[which]);
       const session = await openSession({ log, clock: systemClock, timer: systemTimer, newId, feed });
-      const person = v.safeParse(personId, preferences.person.value);
-      session.person.value = person.success ? person.output : null;
+      session.person.value = readId(personId, preferences.person.value);
+      // A new shop's station is named when the shop is begun; the demo is there already.
+      if (which === 'demo') await nameStation(session, stationName);
       opening.value = { kind: 'open', session, which };
       preferences.shop.value = which;
     } catch (error) {

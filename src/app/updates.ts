@@ -1,5 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import { Workbox } from 'workbox-window';
+import type { Workbox } from 'workbox-window';
 
 /** A new version of the app: offered where nobody taps, applied only when asked. */
 export interface Updates {
@@ -17,33 +17,36 @@ export function watchUpdates(address: string): Updates {
   const offlineReady = signal(false);
   const quiet: Updates = { waiting, offlineReady, apply: () => {} };
   if (address === '' || !('serviceWorker' in navigator)) return quiet;
-  const workbox = new Workbox(address, { updateViaCache: 'none' });
+  let workbox: Workbox | undefined;
   let applying = false;
-  workbox.addEventListener('waiting', () => {
-    waiting.value = true;
-  });
-  workbox.addEventListener('controlling', () => {
-    if (applying) location.reload();
-  });
   // Without a network the registration cannot be renewed; the worker that is there goes on serving.
-  const look = () => void workbox.update().catch(() => undefined);
-  void workbox
-    .register()
-    .then(() => navigator.serviceWorker.ready)
-    .then(() => {
-      offlineReady.value = true;
-      setInterval(look, anHour);
-      document.addEventListener('visibilitychange', () => {
-        if (document.visibilityState === 'visible') look();
-      });
-    })
-    .catch(() => undefined);
+  const look = () => void workbox?.update().catch(() => undefined);
+
+  async function register(): Promise<void> {
+    const { Workbox } = await import('workbox-window');
+    workbox = new Workbox(address, { updateViaCache: 'none' });
+    workbox.addEventListener('waiting', () => {
+      waiting.value = true;
+    });
+    workbox.addEventListener('controlling', () => {
+      if (applying) location.reload();
+    });
+    await workbox.register();
+    await navigator.serviceWorker.ready;
+    offlineReady.value = true;
+    setInterval(look, anHour);
+    document.addEventListener('visibilitychange', () => {
+      if (document.visibilityState === 'visible') look();
+    });
+  }
+
+  void register().catch(() => undefined);
   return {
     waiting,
     offlineReady,
     apply() {
       applying = true;
-      workbox.messageSkipWaiting();
+      workbox?.messageSkipWaiting();
     },
   };
 }

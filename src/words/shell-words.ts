@@ -1,5 +1,6 @@
 export const shellWords = {
   product: 'Tallywright',
+  stationName: (letter: string) => `Tablet ${letter}`,
   places: 'Places',
   bench: 'Bench',
   trays: 'Trays',

@@ -7,5 +7,4 @@ export const welcomeWords = {
   demoDetail: 'A batch of awl hafts half way through, to try everything on',
   caution:
     'Turning, dust, glue and finishes can hurt people. The cautions shown are the usual ones: your local codes, safety data sheets and licensed advice rule.',
-  stationName: (letter: string) => `Tablet ${letter}`,
 } as const;

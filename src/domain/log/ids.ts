@@ -28,3 +28,9 @@ export type ReasonId = v.InferOutput<typeof reasonId>;
 /** A shop's day as `YYYY-MM-DD`; it begins at the hour that the maker sets, in the shop's zone. */
 export const shopDayText = v.pipe(v.string(), v.regex(/^\d{4}-\d{2}-\d{2}$/), v.brand('ShopDay'));
 export type ShopDay = v.InferOutput<typeof shopDayText>;
+
+/** An id that comes from an address or from storage; null when it has not the form of one. */
+export function readId<Id>(schema: v.GenericSchema<string, Id>, raw: unknown): Id | null {
+  const result = v.safeParse(schema, raw);
+  return result.success ? result.output : null;
+}

@@ -1,7 +1,6 @@
 import './bench.css';
 import { useEffect } from 'preact/hooks';
-import * as v from 'valibot';
-import { type StageId, stageId, trayId } from '../../domain/log/ids.ts';
+import { readId, type StageId, stageId, trayId } from '../../domain/log/ids.ts';
 import { address } from '../parts/address.ts';
 import { useSession } from '../parts/app-context.ts';
 import { StageChoice } from './stage-choice.tsx';
@@ -10,13 +9,13 @@ import { TrayChoice } from './tray-choice.tsx';
 
 /** The bench: choose a stage, choose a tray, then tap. */
 export const BenchPlace = () => {
-  const [stage, tray] = address.value.rest;
-  const chosenStage = v.safeParse(stageId, stage);
-  const chosenTray = v.safeParse(trayId, tray);
-  useSpellAt(chosenStage.success && chosenTray.success ? chosenStage.output : null);
-  if (!chosenStage.success) return <StageChoice />;
-  if (!chosenTray.success) return <TrayChoice stage={chosenStage.output} />;
-  return <StageScreen key={`${stage}/${tray}`} stage={chosenStage.output} tray={chosenTray.output} />;
+  const [first, second] = address.value.rest;
+  const stage = readId(stageId, first);
+  const tray = readId(trayId, second);
+  useSpellAt(tray === null ? null : stage);
+  if (stage === null) return <StageChoice />;
+  if (tray === null) return <TrayChoice stage={stage} />;
+  return <StageScreen key={`${stage}/${tray}`} stage={stage} tray={tray} />;
 };
 
 /** A spell goes on from tray to tray and ends when the stage is left. */

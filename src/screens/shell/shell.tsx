@@ -8,10 +8,10 @@ import { type Address, address, hrefOf } from '../parts/address.ts';
 import { SessionContext, useApp, useShop } from '../parts/app-context.ts';
 import { onDemand } from '../parts/on-demand.tsx';
 import { Unsaved } from '../parts/unsaved.tsx';
-import { Welcome } from '../welcome/welcome.tsx';
 import { Banners } from './banners.tsx';
 import { StandingMessage } from './standing-message.tsx';
 
+const Welcome = onDemand(async () => (await import('../welcome/welcome.tsx')).Welcome);
 const TraysPlace = onDemand(async () => (await import('../trays/trays-place.tsx')).TraysPlace);
 const YieldPlace = onDemand(async () => (await import('../yield/yield-place.tsx')).YieldPlace);
 const DayPlace = onDemand(async () => (await import('../day/day-place.tsx')).DayPlace);

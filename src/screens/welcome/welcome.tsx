@@ -4,6 +4,7 @@ import { systemClock } from '../../app/clock.ts';
 import { startShop } from '../../app/starting-shop.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
+import { shellWords } from '../../words/shell-words.ts';
 import { welcomeWords as words } from '../../words/welcome-words.ts';
 import { useApp, useSession } from '../parts/app-context.ts';
 
@@ -14,7 +15,7 @@ export const Welcome = () => {
   const [busy, setBusy] = useState(false);
   const begin = async () => {
     setBusy(true);
-    await startShop(session, { zone: systemClock.zone(), stationName: words.stationName });
+    await startShop(session, { zone: systemClock.zone(), stationName: shellWords.stationName });
   };
   return (
     <main class="welcome" aria-busy={busy}>
