@@ -16,7 +16,7 @@ const groupsOf = (code: string, size: number): readonly string[] =>
 export const BigCode = ({ code, name, group = 4, testId }: BigCodeProps) => (
   <p class="big-code" data-testid={testId}>
     <span class="unseen">{name}</span>
-    <span aria-hidden="true" class="big-code-signs">
+    <span aria-hidden="true" class="big-code-signs" dir="ltr">
       {groupsOf(code, group).map((signs, place) => (
         <span key={`${place}-${signs}`}>{signs}</span>
       ))}

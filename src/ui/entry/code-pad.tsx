@@ -51,7 +51,7 @@ export const CodePad = (props: CodePadProps) => {
     place: () => place.current,
   });
   return (
-    <div class="pad" ref={place} data-testid={props.testId}>
+    <div class="pad pad-codes" ref={place} data-testid={props.testId}>
       <PadDisplay label={props.label} typed={typed} emptySign={props.emptySign} error={props.error} code />
       {offers.length > 0 && (
         <ul class="pad-offers" aria-label={props.offersLabel}>
@@ -67,13 +67,15 @@ export const CodePad = (props: CodePadProps) => {
           ))}
         </ul>
       )}
-      {rows.map((row) => (
-        <div class="pad-keys" key={row}>
-          {[...row].map((sign) => (
-            <PressButton key={sign} size="bench-small" label={sign} onAct={() => takes(sign)} />
-          ))}
-        </div>
-      ))}
+      <div class="pad-signs">
+        {rows.map((row) => (
+          <div class="pad-keys" key={row}>
+            {[...row].map((sign) => (
+              <PressButton key={sign} size="bench-small" label={sign} onAct={() => takes(sign)} />
+            ))}
+          </div>
+        ))}
+      </div>
       <div class="pad-acts">
         <PressButton size="bench-small" icon="erase" label={props.eraseLabel} onAct={erase} />
         <PressButton size="bench-small" icon="enter" tone="go" label={props.enterLabel} onAct={enter} />

@@ -22,7 +22,11 @@ export interface NumberPadProps {
   testId?: string | undefined;
 }
 
-const digits = ['7', '8', '9', '4', '5', '6', '1', '2', '3', '0'];
+/** Three rows of four: erasing at the end of the first; without a decimal sign the nought fills the last two ends. */
+const keysWith = (decimal: string | undefined): readonly string[] =>
+  decimal === undefined
+    ? ['7', '8', '9', 'erase', '4', '5', '6', '0', '1', '2', '3']
+    : ['7', '8', '9', 'erase', '4', '5', '6', decimal, '1', '2', '3', '0'];
 
 /** A pad for numbers, with 96 px keys, laid out as on a counting machine. */
 export const NumberPad = (props: NumberPadProps) => {
@@ -31,7 +35,7 @@ export const NumberPad = (props: NumberPadProps) => {
   const erase = (): void => onTyped(withoutLast(typed));
   const takes = (sign: string): boolean => {
     const isDecimal = decimal !== undefined && (sign === '.' || sign === ',');
-    if (!isDecimal && !digits.includes(sign)) return false;
+    if (!isDecimal && !/^\d$/.test(sign)) return false;
     onTyped(withSign(typed, isDecimal ? decimal : sign));
     return true;
   };
@@ -49,11 +53,13 @@ export const NumberPad = (props: NumberPadProps) => {
         error={props.error}
       />
       <div class="pad-keys">
-        {digits.map((digit) => (
-          <PressButton key={digit} size="bench-small" label={digit} onAct={() => takes(digit)} />
-        ))}
-        {decimal && <PressButton size="bench-small" label={decimal} onAct={() => takes(decimal)} />}
-        <PressButton size="bench-small" icon="erase" label={props.eraseLabel} onAct={erase} />
+        {keysWith(decimal).map((key) =>
+          key === 'erase' ? (
+            <PressButton key={key} size="bench-small" icon="erase" label={props.eraseLabel} onAct={erase} />
+          ) : (
+            <PressButton key={key} size="bench-small" label={key} onAct={() => takes(key)} />
+          ),
+        )}
       </div>
     </div>
   );

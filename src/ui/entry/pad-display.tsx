@@ -18,7 +18,11 @@ const grouped = (code: string): readonly string[] => code.match(/.{1,4}/gu) ?? [
 export const PadDisplay = ({ label, typed, emptySign = '–', unit, error, code }: PadDisplayProps) => (
   <div class="pad-display" data-wrong={error ? true : undefined}>
     <span class="pad-label">{label}</span>
-    <output class={code ? 'pad-typed code' : 'pad-typed figures'} aria-label={label}>
+    <output
+      class={code ? 'pad-typed code' : 'pad-typed figures'}
+      aria-label={label}
+      dir={code ? 'ltr' : undefined}
+    >
       {typed === '' ? emptySign : code ? grouped(typed).join(' ') : typed}
       {unit && <span class="pad-unit"> {unit}</span>}
     </output>

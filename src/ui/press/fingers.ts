@@ -1,12 +1,13 @@
 /**
- * Watches the whole page for what no single button can feel: how many fingers are down, and when the app came back
- * to view. Listeners are set once, at the first use.
+ * Watches the whole page for what no single button can feel: how many fingers are down, when one was last lifted, and
+ * when the app came back to view. Listeners are set once, at the first use.
  */
 import { pressLimits } from './press-rules.ts';
 
 const down = new Set<number>();
 const onCrowd = new Set<() => void>();
 let backInViewAt: number | undefined;
+let liftedAt: number | undefined;
 let watching = false;
 
 const put = (event: PointerEvent): void => {
@@ -17,6 +18,7 @@ const put = (event: PointerEvent): void => {
 
 const lift = (event: PointerEvent): void => {
   down.delete(event.pointerId);
+  if (event.type === 'pointerup') liftedAt = event.timeStamp;
 };
 
 const watch = (): void => {
@@ -39,6 +41,26 @@ export const fingersDown = (): number => down.size;
 
 /** When the app last came back to view, on the clock of event time stamps. */
 export const lastBackInView = (): number | undefined => backInViewAt;
+
+/** When a pointer was last lifted, on the clock of event time stamps. */
+export const lastLift = (): number | undefined => liftedAt;
+
+/**
+ * A press acts as the finger lifts, and the browser's click comes after. By then the act may have put something else
+ * under the finger, and the click must not reach it.
+ */
+export const swallowEcho = (): void => {
+  const swallow = (event: MouseEvent): void => {
+    removeEventListener('click', swallow, true);
+    if (!isEcho(event)) return;
+    event.preventDefault();
+    event.stopPropagation();
+  };
+  addEventListener('click', swallow, true);
+};
+
+const isEcho = (click: MouseEvent): boolean =>
+  liftedAt !== undefined && click.timeStamp - liftedAt < pressLimits.clickEchoMs;
 
 /** Calls back whenever a third finger comes down. Returns how to stop. */
 export const watchFingers = (crowded: () => void): (() => void) => {

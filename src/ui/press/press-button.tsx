@@ -49,6 +49,8 @@ export const PressButton = (props: PressButtonProps) => {
   return (
     <button
       {...handlers}
+      // A tapped bench button does not take the focus: Enter of a pedal is for the main act, not for the last one.
+      onMouseDown={size === 'normal' ? undefined : (event) => event.preventDefault()}
       type="button"
       class="press"
       data-tone={tone}

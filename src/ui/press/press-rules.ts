@@ -24,7 +24,7 @@ export type PressSignal =
   | { kind: 'contact'; pointer: number; at: number; widthPx: number; fingers: number }
   | { kind: 'moved'; pointer: number; inside: boolean; widthPx: number }
   | { kind: 'lifted'; pointer: number; at: number; inside: boolean }
-  | { kind: 'cancelled'; pointer: number; at: number }
+  | { kind: 'cancelled'; pointer: number }
   | { kind: 'crowded' }
   | { kind: 'key-down'; key: string; at: number; repeat: boolean }
   | { kind: 'key-up'; key: string; at: number }
@@ -40,8 +40,6 @@ export interface PressMemory {
   readonly lastBegan?: number;
   /** When the button last acted. */
   readonly lastActed?: number;
-  /** When a pointer last left the button, whether it acted or not. */
-  readonly pointerGone?: number;
 }
 
 /** What holds around the button. */
@@ -50,6 +48,8 @@ export interface PressSurroundings {
   readonly closing: boolean;
   /** When the app last came back to view; undefined before it ever left. */
   readonly backInViewAt: number | undefined;
+  /** When a pointer was last lifted anywhere on the page: the click that follows is its echo, wherever it lands. */
+  readonly liftedAt: number | undefined;
 }
 
 export interface PressStep {
@@ -97,14 +97,11 @@ export const feel = (memory: PressMemory, signal: PressSignal, around: PressSurr
       return quiet(signal.inside && !isHand(signal.widthPx, 1) ? memory : letGo(memory));
     }
     case 'lifted': {
-      const gone = { ...memory, pointerGone: signal.at };
-      if (!isHeldBy(hold, signal.pointer)) return quiet(gone);
-      return signal.inside ? act(gone, hold.since, signal.at) : quiet(letGo(gone));
+      if (!isHeldBy(hold, signal.pointer)) return quiet(memory);
+      return signal.inside ? act(memory, hold.since, signal.at) : quiet(letGo(memory));
     }
-    case 'cancelled': {
-      const gone = { ...memory, pointerGone: signal.at };
-      return quiet(isHeldBy(hold, signal.pointer) ? letGo(gone) : gone);
-    }
+    case 'cancelled':
+      return quiet(isHeldBy(hold, signal.pointer) ? letGo(memory) : memory);
     case 'crowded':
       return quiet(hold?.by === 'pointer' ? letGo(memory) : memory);
     case 'key-down': {
@@ -118,7 +115,7 @@ export const feel = (memory: PressMemory, signal: PressSignal, around: PressSurr
     case 'focus-lost':
       return quiet(hold?.by === 'key' ? letGo(memory) : memory);
     case 'click': {
-      const isEcho = within(signal.at, memory.pointerGone, pressLimits.clickEchoMs);
+      const isEcho = within(signal.at, around.liftedAt, pressLimits.clickEchoMs);
       if (hold || isEcho || isDeaf(memory, signal.at, around)) return quiet(memory);
       return act(memory, signal.at, signal.at);
     }

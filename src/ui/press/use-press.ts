@@ -1,6 +1,6 @@
 import type { TargetedEvent, TargetedKeyboardEvent, TargetedPointerEvent } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { fingersDown, lastBackInView, watchFingers } from './fingers.ts';
+import { fingersDown, lastBackInView, lastLift, swallowEcho, watchFingers } from './fingers.ts';
 import { feel, type PressMemory, type PressSignal, untouched } from './press-rules.ts';
 
 /** What a press needs to know of its button. */
@@ -34,9 +34,11 @@ export const usePress = ({ onAct, closing = false, disabled = false }: PressWish
   const button = useRef<HTMLButtonElement>(null);
 
   const tell = (signal: PressSignal): void => {
-    const step = feel(memory.current, signal, { closing, backInViewAt: lastBackInView() });
+    const around = { closing, backInViewAt: lastBackInView(), liftedAt: lastLift() };
+    const step = feel(memory.current, signal, around);
     memory.current = step.memory;
     button.current?.toggleAttribute('data-held', step.memory.hold !== undefined && !disabled);
+    if (step.acts && signal.kind === 'lifted') swallowEcho();
     if (step.acts && !disabled) onAct();
   };
 
@@ -59,8 +61,7 @@ export const usePress = ({ onAct, closing = false, disabled = false }: PressWish
     },
     onPointerUp: (event: ButtonPointer) =>
       tell({ kind: 'lifted', pointer: event.pointerId, at: event.timeStamp, inside: isInside(event) }),
-    onPointerCancel: (event: ButtonPointer) =>
-      tell({ kind: 'cancelled', pointer: event.pointerId, at: event.timeStamp }),
+    onPointerCancel: (event: ButtonPointer) => tell({ kind: 'cancelled', pointer: event.pointerId }),
     onKeyDown: (event: ButtonKey) => {
       if (!isPressKey(event.key)) return;
       event.preventDefault();

@@ -24,13 +24,20 @@ export interface SheetProps {
 export const Sheet = ({ title, onClose, closeLabel, children, shape = 'side', foot, testId }: SheetProps) => {
   const id = useId();
   const dialog = useRef<HTMLDialogElement>(null);
+  const name = useRef<HTMLHeadingElement>(null);
   const close = useRef(onClose);
   close.current = onClose;
+  const takenAway = useRef(false);
 
   useEffect(() => {
     const laid = dialog.current;
     laid?.showModal();
-    return () => laid?.close();
+    // The title, not the closing button: Enter of a code reader must not close the sheet.
+    name.current?.focus();
+    return () => {
+      takenAway.current = true;
+      laid?.close();
+    };
   }, []);
 
   return (
@@ -45,9 +52,13 @@ export const Sheet = ({ title, onClose, closeLabel, children, shape = 'side', fo
         event.preventDefault();
         close.current();
       }}
+      onClose={() => {
+        // A browser may close it without asking, at a second Escape.
+        if (!takenAway.current) close.current();
+      }}
     >
       <header class="sheet-head">
-        <h2 id={id} class="sheet-title" tabIndex={-1}>
+        <h2 id={id} ref={name} class="sheet-title" tabIndex={-1}>
           {title}
         </h2>
         <PressButton label={closeLabel} icon="cross" tone="quiet" onAct={() => close.current()} />
