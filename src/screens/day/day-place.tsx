@@ -1,1 +1,82 @@
-export const DayPlace = () => <main />;
+import './day.css';
+import { readId, type ShopDay, shopDayText } from '../../domain/log/ids.ts';
+import { dayAfter } from '../../domain/log/zone.ts';
+import { type DayReport, dayReport } from '../../domain/rollup/day-report.ts';
+import { factOf } from '../../domain/shop/registers.ts';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { PressButton } from '../../ui/press/press-button.tsx';
+import { dayWords as words } from '../../words/day-words.ts';
+import { dayWords as dayName } from '../../words/time-words.ts';
+import { address, goTo } from '../parts/address.ts';
+import { useApp, useSession, useShop } from '../parts/app-context.ts';
+import { useNow } from '../parts/use-now.ts';
+import { ChecksPanel } from './checks-panel.tsx';
+import { DayFigures, DayFlaws, DayStages } from './day-tables.tsx';
+import { HoldsPanel } from './holds-panel.tsx';
+
+/** The end of the day: what was done and lost, what cures overnight, which counts to check. */
+export const DayPlace = () => {
+  const session = useSession();
+  const shop = useShop();
+  const now = useNow();
+  const today = session.today();
+  const day = readId(shopDayText, address.value.rest[0]) ?? today;
+  const report = dayReport(shop, day);
+  const startHour = factOf(shop.registers, { register: 'shop', id: 'shop' })?.dayStartHour ?? 0;
+  return (
+    <main class="day">
+      <DayHead day={day} today={today} />
+      <UpdateOffer />
+      {day === today && <ChecksPanel />}
+      <DayFigures report={report} />
+      {day === today && <HoldsPanel now={now} />}
+      <DayStages report={report} />
+      <DayFlaws report={report} />
+      <DayNotes report={report} startHour={startHour} />
+    </main>
+  );
+};
+
+const DayHead = ({ day, today }: { day: ShopDay; today: ShopDay }) => (
+  <header class="day-head">
+    <h1>
+      {words.title}: {day === today ? `${words.today}, ` : ''}
+      {dayName(day)}
+    </h1>
+    <div class="day-ways">
+      <PressButton
+        icon="back"
+        label={words.before}
+        onAct={() => goTo('day', dayAfter(day, -1))}
+        testId="day-before"
+      />
+      {day < today && (
+        <PressButton icon="next" label={words.after} onAct={() => goTo('day', dayAfter(day, 1))} />
+      )}
+      {day !== today && <PressButton label={words.toToday} onAct={() => goTo('day')} />}
+      <PressButton tone="quiet" label={words.print} onAct={() => print()} />
+    </div>
+  </header>
+);
+
+const DayNotes = ({ report, startHour }: { report: DayReport; startHour: number }) => (
+  <p>
+    {words.averageOver(report.workingDays)} {words.startsAt(startHour)}
+  </p>
+);
+
+/** A new version waits for the end of the day, or for a word from the maker. */
+const UpdateOffer = () => {
+  const { updates } = useApp();
+  if (!updates.waiting.value) return null;
+  return (
+    <Notice
+      tone="info"
+      title={words.updateTitle}
+      actions={<PressButton tone="go" closing label={words.apply} onAct={updates.apply} />}
+      testId="update-offer"
+    >
+      {words.update}
+    </Notice>
+  );
+};
