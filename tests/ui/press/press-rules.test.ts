@@ -22,7 +22,10 @@ const actsOn = (signals: readonly PressSignal[], around: PressSurroundings = cal
   return acts;
 };
 
-const down = (at: number, more: { pointer?: number; widthPx?: number; fingers?: number } = {}): PressSignal => ({
+const down = (
+  at: number,
+  more: { pointer?: number; widthPx?: number; fingers?: number } = {},
+): PressSignal => ({
   kind: 'contact',
   pointer: 1,
   at,
@@ -30,7 +33,12 @@ const down = (at: number, more: { pointer?: number; widthPx?: number; fingers?: 
   fingers: 1,
   ...more,
 });
-const up = (at: number, { pointer = 1, inside = true } = {}): PressSignal => ({ kind: 'lifted', pointer, at, inside });
+const up = (at: number, { pointer = 1, inside = true } = {}): PressSignal => ({
+  kind: 'lifted',
+  pointer,
+  at,
+  inside,
+});
 const move = (inside: boolean, widthPx = 25): PressSignal => ({ kind: 'moved', pointer: 1, inside, widthPx });
 const tap = (at: number): PressSignal[] => [down(at), up(at + 30)];
 const keyDown = (at: number, { key = 'Enter', repeat = false } = {}): PressSignal => ({
