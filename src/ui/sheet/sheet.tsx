@@ -1,6 +1,6 @@
 import './sheet.css';
 import type { ComponentChildren } from 'preact';
-import { useEffect, useId, useRef } from 'preact/hooks';
+import { useId, useLayoutEffect, useRef } from 'preact/hooks';
 import { PressButton } from '../press/press-button.tsx';
 
 export interface SheetProps {
@@ -29,7 +29,8 @@ export const Sheet = ({ title, onClose, closeLabel, children, shape = 'side', fo
   close.current = onClose;
   const takenAway = useRef(false);
 
-  useEffect(() => {
+  // Before the paint, and before the sheet leaves the page: only then does the browser give the focus back.
+  useLayoutEffect(() => {
     const laid = dialog.current;
     laid?.showModal();
     // The title, not the closing button: Enter of a code reader must not close the sheet.
