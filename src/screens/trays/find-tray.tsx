@@ -1,0 +1,49 @@
+import { useState } from 'preact/hooks';
+import { judgeTypedCode, type Mistyped } from '../../domain/tray/mistyped-code.ts';
+import { codeDigits, codeLetters, longestCode, tidyCode } from '../../domain/tray/tray-code.ts';
+import { CodePad } from '../../ui/entry/code-pad.tsx';
+import { Panel } from '../../ui/panel/panel.tsx';
+import { nameOf } from '../../words/names.ts';
+import { mistypedWords, traysWords as words } from '../../words/trays-words.ts';
+import { goTo } from '../parts/address.ts';
+import { useShop } from '../parts/app-context.ts';
+import { liveCodes, type TrayRow } from './trays-view.ts';
+
+/** The pad that finds a tray by its code; a mistyped one is judged and the nearest trays are offered. */
+export const FindTray = ({ rows }: { rows: readonly TrayRow[] }) => {
+  const { registers, trays } = useShop();
+  const [typed, setTyped] = useState('');
+  const [wrong, setWrong] = useState<Mistyped | null>(null);
+  const open = (code: string) => {
+    // A finished tray can be opened by its code too; it is only not offered.
+    const known = [...trays.values()].findLast((tray) => tray.code === tidyCode(code));
+    if (known) return goTo('trays', known.tray);
+    setWrong(judgeTypedCode(code, liveCodes(rows)) ?? null);
+  };
+  const offers = (wrong?.offers ?? []).map((code) => {
+    const tray = rows.find((row) => row.tray.code === code)?.tray;
+    return { code, label: tray ? nameOf(registers, { register: 'variant', id: tray.variant }) : '' };
+  });
+  return (
+    <Panel title={words.find}>
+      <CodePad
+        label={words.findLabel}
+        typed={typed}
+        onTyped={(text) => {
+          setTyped(text);
+          setWrong(null);
+        }}
+        rows={[codeLetters, codeDigits]}
+        longest={longestCode}
+        onEnter={open}
+        enterLabel={words.open}
+        eraseLabel={words.erase}
+        error={wrong ? mistypedWords(wrong, tidyCode(typed)) : undefined}
+        offers={offers}
+        offersLabel={words.offers}
+        onOffer={open}
+        testId="find-pad"
+      />
+    </Panel>
+  );
+};
