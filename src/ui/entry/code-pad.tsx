@@ -5,7 +5,7 @@ import { PadDisplay } from './pad-display.tsx';
 import { usePadKeys } from './use-pad-keys.ts';
 
 /** A code that may be meant. */
-export interface Offer {
+interface Offer {
   code: string;
   label: string;
 }

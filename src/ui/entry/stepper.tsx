@@ -7,7 +7,7 @@ import { type NumberLimits, type Refusal, readNumber, stepped } from './number-e
 import { NumberPad } from './number-pad.tsx';
 
 /** The words of the pad that opens from the number; without them there is none. */
-export interface StepperPadWords {
+interface StepperPadWords {
   openLabel: string;
   eraseLabel: string;
   closeLabel: string;

@@ -4,7 +4,7 @@ import { useId } from 'preact/hooks';
 import { Icon } from '../icon/icon.tsx';
 
 /** One thing to choose, with room for a mark and a second line. */
-export interface Choice<Value extends string> {
+interface Choice<Value extends string> {
   value: Value;
   label: string;
   detail?: string | undefined;

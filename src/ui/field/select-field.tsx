@@ -3,7 +3,7 @@ import { Icon } from '../icon/icon.tsx';
 import { describedBy, FieldFrame, type FieldWords, fieldIds } from './field-frame.tsx';
 
 /** One thing to choose. */
-export interface SelectOption<Value extends string> {
+interface SelectOption<Value extends string> {
   value: Value;
   label: string;
 }

@@ -9,7 +9,7 @@ import { usePress } from './use-press.ts';
 export type PressTone = 'plain' | 'go' | 'flaw' | 'quiet' | 'danger';
 
 /** At least 132, 96 and 56 px each way. */
-export type PressSize = 'bench' | 'bench-small' | 'normal';
+type PressSize = 'bench' | 'bench-small' | 'normal';
 
 export interface PressButtonProps {
   /** At most two words: a verb or a thing of the trade. */

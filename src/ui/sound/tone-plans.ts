@@ -1,5 +1,5 @@
 /** One tone: its parts in Hz, all at once; its length and the rest after it in ms. */
-export interface Tone {
+interface Tone {
   readonly parts: readonly number[];
   readonly ms: number;
   readonly rest: number;

@@ -9,6 +9,7 @@ import { chromium } from 'playwright-core';
 import { createServer } from 'vite';
 import { browserFlags } from '../../support/browser-flags.mjs';
 import { findBrowser } from '../../support/find-browser.mjs';
+import { handlingFaults } from './handle.mjs';
 import { faultsOf } from './measure.mjs';
 
 const [folder = 'test-results/gallery', ...wanted] = process.argv.slice(2);
@@ -71,6 +72,15 @@ for (const [size, [width = 0, height = 0]] of Object.entries(sizes)) {
     }
   }
   await context.close();
+}
+const touched = await browser.newContext({
+  viewport: { width: 1280, height: 800 },
+  hasTouch: true,
+  locale: 'en-GB',
+});
+for (const fault of await handlingFaults(await touched.newPage(), base ?? '')) {
+  faults += 1;
+  process.stdout.write(`${fault}\n`);
 }
 await browser.close();
 await server.close();
