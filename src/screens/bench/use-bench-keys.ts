@@ -74,7 +74,7 @@ function useKeyDown(take: (key: string) => boolean): void {
 function isElsewhere(target: EventTarget | null): boolean {
   return (
     target instanceof Element &&
-    target.closest('input, textarea, select, [role=dialog], [role=alertdialog]') !== null
+    target.closest('input, textarea, select, dialog, [role=alertdialog]') !== null
   );
 }
 
