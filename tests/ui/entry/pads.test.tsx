@@ -107,8 +107,14 @@ describe('the pad for codes', () => {
   });
 
   test('Enter on a button belongs to that button', () => {
-    render(<Pad start="A17" />);
+    render(
+      <>
+        <Pad start="A17" />
+        <button type="button">Elsewhere</button>
+      </>,
+    );
     hit('Enter', screen.getByRole('button', { name: 'Erase' }));
+    hit('Enter', screen.getByRole('button', { name: 'Elsewhere' }));
     expect(entered).toEqual([]);
   });
 
@@ -155,8 +161,10 @@ describe('the pad for numbers', () => {
   test('writes, erases, and takes either decimal sign for its own', () => {
     render(<Pad decimal="," />);
     for (const name of ['6', ',', '1', '5', 'Erase']) tap(name);
-    hit('.');
     expect(typed('Counted')).toBe('6,1 mm');
+    for (const name of ['Erase', 'Erase']) tap(name);
+    hit('.');
+    expect(typed('Counted')).toBe('6, mm');
   });
 
   test('for whole numbers has no decimal sign', () => {

@@ -7,6 +7,7 @@ export interface Touch {
   height?: number;
   x?: number;
   y?: number;
+  button?: number;
 }
 
 const at = <E extends Event>(event: E, ms: number): E => {
@@ -14,7 +15,10 @@ const at = <E extends Event>(event: E, ms: number): E => {
   return event;
 };
 
-const pointer = (type: string, { pointer: pointerId = 1, width = 20, height = 20, x = 0, y = 0 }: Touch) =>
+const pointer = (
+  type: string,
+  { pointer: pointerId = 1, width = 20, height = 20, x = 0, y = 0, button = 0 }: Touch,
+) =>
   new PointerEvent(type, {
     pointerId,
     width,
@@ -22,7 +26,7 @@ const pointer = (type: string, { pointer: pointerId = 1, width = 20, height = 20
     clientX: x,
     clientY: y,
     pointerType: 'touch',
-    button: 0,
+    button,
     bubbles: true,
     cancelable: true,
   });

@@ -1,5 +1,5 @@
 // @vitest-environment happy-dom
-import { fireEvent, render, screen } from '@testing-library/preact';
+import { render, screen } from '@testing-library/preact';
 import { useState } from 'preact/hooks';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { PressButton, type PressButtonProps } from '../../../src/ui/press/press-button.tsx';
@@ -98,7 +98,7 @@ describe('with a finger', () => {
 
   test('another mouse button does nothing', () => {
     const { button, counted } = shown();
-    fireEvent.pointerDown(button, { button: 2, pointerId: 1 });
+    downAt(button, now, { button: 2 });
     expect(button.hasAttribute('data-held')).toBe(false);
     expect(counted.acts).toBe(0);
   });
