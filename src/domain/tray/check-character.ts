@@ -24,10 +24,10 @@ export function checkCharacters(body: string, system: PureSystem): string | unde
     if (value === undefined) return undefined;
     sum = ((sum + value) * radix) % modulus;
   }
-  // `sum` carries one factor of the radix; a second check character needs one more.
-  const weighted = length === 2 ? (sum * radix) % modulus : sum;
-  const check = (modulus + 1 - weighted) % modulus;
-  if (length === 1) return checks[check];
+  // `sum` carries one factor of the radix, all that one check character needs; a second one needs one more.
+  if (length === 1) return checks[(modulus + 1 - sum) % modulus];
+  // Two characters hold values beyond the modulus; of two that would do, the standard takes the greater (98, not 01).
+  const check = modulus + 1 - ((sum * radix) % modulus);
   const [high, low] = [checks[Math.floor(check / radix)], checks[check % radix]];
   return high === undefined || low === undefined ? undefined : high + low;
 }

@@ -29,7 +29,7 @@ const form = new RegExp(`^[${codeLetters}][1-9][0-9]{0,4}[${codeLetters}]$`);
 export const longestCode = 7;
 
 export const trayCodeSchema = v.pipe(v.string(), v.check(isTrayCode), v.brand('TrayCode'));
-/** Short code of a tray: station letter, running number, check letter, for instance A17K. */
+/** Short code of a tray: station letter, running number, check letter, for instance A17R. */
 export type TrayCode = v.InferOutput<typeof trayCodeSchema>;
 
 function isTrayCode(text: string): boolean {
