@@ -38,6 +38,16 @@ function localAsUtc(wall: number, zone: string): number {
   return Date.UTC(get('year'), get('month') - 1, get('day'), get('hour'), get('minute'), get('second'));
 }
 
+/** Whether the platform knows a zone by this name. */
+export function isZoneName(name: string): boolean {
+  try {
+    formatIn(name);
+    return name !== '';
+  } catch {
+    return false;
+  }
+}
+
 /** Zone name with its offset at `wall` (ms UTC). Throws RangeError for a name that the platform does not know. */
 export function zoneAt(wall: number, name: string): Zone {
   return { name, offset: Math.round((localAsUtc(wall, name) - wall) / 60_000) };

@@ -27,26 +27,39 @@ export function judgeTypedCode(typed: string, live: readonly TrayCode[]): Mistyp
 }
 
 function suspectPlace(text: string, offers: readonly TrayCode[]): number | null {
-  const places = new Set<number>();
-  for (const offer of offers) {
-    const differing = [...offer].flatMap((character, place) => (character === text[place] ? [] : [place]));
-    if (offer.length === text.length && differing.length === 1) places.add(differing[0] ?? 0);
-  }
+  const places = new Set(
+    offers.map((offer) => onlyWrongPlace(text, offer)).filter((place) => place !== null),
+  );
   const [only] = places;
   return places.size === 1 && only !== undefined ? only : null;
+}
+
+/** The one place (from 0) at which the texts differ; null when they differ in more or in length. */
+function onlyWrongPlace(text: string, code: string): number | null {
+  const wrong = [...code].flatMap((character, place) => (character === text[place] ? [] : [place]));
+  const [only] = wrong;
+  return code.length === text.length && wrong.length === 1 && only !== undefined ? only : null;
 }
 
 const mostOffers = 4;
 const farthestOffer = 2;
 
-/** Up to four live codes within two slips (a wrong, missing, doubled or swapped character), nearest first. */
+/**
+ * Live codes within two slips (a wrong, missing, doubled or swapped character), nearest first; of equally near
+ * ones those with one wrong character, the commonest slip. Four at most, but none of these is left out.
+ */
 export function nearestCodes(typed: string, live: readonly TrayCode[]): readonly TrayCode[] {
   const text = tidyCode(typed);
   return live
-    .map((code) => ({ code, slips: slipsBetween(text, code) }))
+    .map((code) => ({ code, slips: slipsBetween(text, code), misread: onlyWrongPlace(text, code) !== null }))
     .filter(({ slips }) => slips <= farthestOffer)
-    .sort((a, b) => a.slips - b.slips || a.code.localeCompare(b.code, 'en', { numeric: true }))
-    .slice(0, mostOffers)
+    .sort(
+      (a, b) =>
+        a.slips - b.slips ||
+        Number(b.misread) - Number(a.misread) ||
+        a.code.localeCompare(b.code, 'en', { numeric: true }),
+    )
+    .filter(({ misread }, index) => misread || index < mostOffers)
     .map(({ code }) => code);
 }
 

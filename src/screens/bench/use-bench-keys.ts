@@ -3,6 +3,7 @@ import { keysOf } from '../../app/bench-keys.ts';
 import type { ReasonId } from '../../domain/log/ids.ts';
 import type { BenchAct } from '../../domain/set-up/facts.ts';
 import { factOf } from '../../domain/shop/registers.ts';
+import { keySign } from '../../words/key-words.ts';
 import { useApp, useSession, useShop } from '../parts/app-context.ts';
 
 /** The same key again within this time (ms) is a bounce of the switch. */
@@ -16,7 +17,7 @@ export function useKeyOf(act: BenchAct, run: () => unknown): string | undefined 
     if (keys?.[act] === key) run();
     return keys?.[act] === key;
   });
-  return keys && shownKey(keys[act]);
+  return keys && keySign(keys[act]);
 }
 
 /** The same for the flaw buttons in their order; returns the key of each. */
@@ -33,7 +34,7 @@ export function useFlawKeys(
   });
   return reasons.map((_, place) => {
     const act = flawActs[place];
-    return keys && act && shownKey(keys[act]);
+    return keys && act && keySign(keys[act]);
   });
 }
 
@@ -76,16 +77,4 @@ function isElsewhere(target: EventTarget | null): boolean {
     target instanceof Element &&
     target.closest('input, textarea, select, dialog, [role=alertdialog]') !== null
   );
-}
-
-const keySigns: Readonly<Record<string, string>> = {
-  Backspace: '⌫',
-  Enter: '↵',
-  ' ': 'space',
-  ArrowRight: '→',
-  ArrowLeft: '←',
-};
-
-function shownKey(key: string): string {
-  return keySigns[key] ?? key;
 }

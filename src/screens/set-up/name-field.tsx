@@ -1,0 +1,24 @@
+import { longestName, tidyText } from '../../domain/set-up/text.ts';
+import { Field } from '../../ui/field/field.tsx';
+import { setUpWords as words } from '../../words/set-up-words.ts';
+
+export interface NameFieldProps {
+  readonly name: string;
+  readonly onName: (name: string) => void;
+  readonly error: string | undefined;
+  readonly testId: string;
+  readonly label?: string | undefined;
+}
+
+/** A name of up to 80 characters; a longer one stays as typed and the reason stands beside it. */
+export const NameField = ({ name, onName, error, testId, label = words.name }: NameFieldProps) => (
+  <Field
+    label={label}
+    value={name}
+    onText={onName}
+    longest={longestName}
+    tooLong={() => words.tooLong([...tidyText(name)].length, longestName)}
+    error={error}
+    testId={testId}
+  />
+);

@@ -1,0 +1,42 @@
+import type { IconName } from '../../ui/icon/icon-paths.ts';
+import { setUpWords as words } from '../../words/set-up-words.ts';
+
+export const sectionNames = [
+  'woods',
+  'parts',
+  'variants',
+  'reasons',
+  'people',
+  'stages',
+  'route',
+  'batches',
+  'tablet',
+  'about',
+] as const;
+export type SectionName = (typeof sectionNames)[number];
+
+export const sectionIcons: Readonly<Record<SectionName, IconName>> = {
+  woods: 'stores',
+  parts: 'shelf',
+  variants: 'label',
+  reasons: 'flaw',
+  people: 'person',
+  stages: 'bench',
+  route: 'plan',
+  batches: 'trays',
+  tablet: 'set-up',
+  about: 'info',
+};
+
+export const sectionTitles: Readonly<Record<SectionName, string>> = {
+  woods: words.woods,
+  parts: words.parts,
+  variants: words.variants,
+  reasons: words.reasons,
+  people: words.people,
+  stages: words.stages,
+  route: words.route,
+  batches: words.batches,
+  tablet: words.tablet,
+  about: words.about,
+};

@@ -1,0 +1,23 @@
+import type { GrainPattern } from '../domain/set-up/facts.ts';
+
+export const grainWords: Record<GrainPattern, string> = {
+  straight: 'Straight',
+  'ray-fleck': 'Ray fleck',
+  'ring-porous': 'Ring pores',
+  cathedral: 'Cathedral',
+  burl: 'Burl',
+  curl: 'Curl',
+  spalt: 'Spalt lines',
+  stripe: 'Stripe',
+  interlocked: 'Interlocked',
+  'pore-dots': 'Scattered pores',
+};
+
+export const toneWords = {
+  pale: 'Pale',
+  honey: 'Honey',
+  red: 'Red',
+  brown: 'Brown',
+  dark: 'Dark',
+  olive: 'Olive',
+} as const;

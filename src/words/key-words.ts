@@ -1,0 +1,14 @@
+const signs: Readonly<Record<string, string>> = {
+  Backspace: '⌫',
+  Enter: '↵',
+  ' ': 'space',
+  ArrowRight: '→',
+  ArrowLeft: '←',
+  ArrowUp: '↑',
+  ArrowDown: '↓',
+};
+
+/** A key, by `event.key`, as it is shown on a key cap. */
+export function keySign(key: string): string {
+  return signs[key] ?? key;
+}
