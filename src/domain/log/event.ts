@@ -92,7 +92,7 @@ const tallyKinds = [
   v.object({ ...envelope, kind: v.literal('rerouted'), ...about }),
 ] as const;
 
-const tallyEvent = v.variant('kind', tallyKinds);
+export const tallyEvent = v.variant('kind', tallyKinds);
 /** A fact of the tally: its deltas are added up, and a void takes them back. */
 export type TallyEvent = Readonly<v.InferOutput<typeof tallyEvent>>;
 export type TallyKind = TallyEvent['kind'];
@@ -145,10 +145,9 @@ export const eventKinds = [
 ] as const satisfies readonly EventKind[];
 
 export const envelopeSchema = v.object({ ...envelope, kind: v.string() });
-export const eventSchema = v.union([
-  v.variant('kind', [...tallyKinds, ...spellKinds, setUpEvent]),
-  voidEvent,
-]);
+/** Every event but a void. */
+export const plainEvent = v.variant('kind', [...tallyKinds, ...spellKinds, setUpEvent]);
+export const eventSchema = v.union([plainEvent, voidEvent]);
 
 /** An event before the store has given it station, number and stamp. */
 export type Draft<E extends ShopEvent = ShopEvent> = E extends ShopEvent

@@ -1,0 +1,57 @@
+import type { EventKind, ShopEvent } from '../../../src/domain/log/event.ts';
+import { aWorkshop, backTo, lowered, mended, scrapped } from '../../support/a-shop.ts';
+import { part, person, reason, route, routeStages, stage } from '../../support/workshop.ts';
+
+/** A log in which every kind of event, of outcome, of place and of set-up fact comes up. */
+export function sampleLog(): readonly ShopEvent[] {
+  const shop = aWorkshop();
+  shop.set({ register: 'person', id: person.edda, value: { name: 'Edda', retired: false } });
+  shop.set({ register: 'reason', id: reason.blown, value: { name: 'Blown blank', retired: false } });
+  shop.set({
+    register: 'part',
+    id: part.core,
+    value: { name: 'Core', sort: 'core', retired: false },
+  });
+  shop.set({
+    register: 'station',
+    id: shop.station,
+    value: { letter: 'A', name: 'Lathe', keys: [{ act: 'pass', key: 'PageDown' }] },
+  });
+  shop.by('edda');
+  shop.act({ kind: 'begin-spell', stage: stage.bore });
+  shop.pace(40_000);
+  const tray = shop.tray('ash-copper', 12);
+  shop.pass(tray, 'bore', { pieces: 8 });
+  shop.load(tray, 'glue', { pieces: 6 });
+  shop.later(24 * 60);
+  shop.pass(tray, 'glue', { pieces: 6, held: true });
+  shop.flaw(tray, 'turn', { why: ['catch', 'tear-out'], outcome: mended });
+  shop.flaw(tray, 'turn', { why: 'tear-out', outcome: lowered });
+  shop.flaw(tray, 'turn', { why: 'gap', outcome: backTo('glue') });
+  shop.flaw(tray, 'turn', { why: 'blown', outcome: scrapped(part.core) });
+  shop.pass(tray, 'sand', { grade: 'second' });
+  shop.pass(tray, 'grade', { grade: 'second' });
+  shop.pass(tray, 'photo', { grade: 'second' });
+  shop.act({ kind: 'end-spell', stage: stage.bore });
+  shop.recount(tray, 'bore', { counted: 3, why: 'lost' });
+  const other = shop.split(tray, 'bore', { pieces: 2 });
+  shop.join(other, tray);
+  const slip = shop.pass(tray, 'bore');
+  const undo = shop.undo(slip);
+  shop.undo(undo);
+  shop.act({
+    kind: 'change-route',
+    route: route.haft,
+    name: 'Haft',
+    stages: routeStages.filter((name) => name !== 'bore').map((name) => stage[name]),
+    destinations: new Map([[stage.bore, stage.turn]]),
+  });
+  return shop.log;
+}
+
+/** One event of each kind, by kind. */
+export function sampleOfKind(kind: EventKind): ShopEvent {
+  const found = sampleLog().find((event) => event.kind === kind);
+  if (!found) throw new Error(`the sample log has no ${kind}`);
+  return found;
+}
