@@ -5,8 +5,8 @@
 export const iconPaths = {
   // Places
   bench: {
-    line: 'M2 27H30M10 12H17C22 12 23 14 23 16S22 20 17 20H10',
-    solid: 'M3 7H10V25H3ZM25 12H29V25H25Z',
+    line: 'M2 27H30',
+    solid: 'M3 6H9V25H3ZM11 11H19C23 11 25 13 25 15.5S23 20 19 20H11ZM27 13H30V25H27Z',
   },
   trays: { line: 'M3 7H29L26 14H6ZM3 19H29L26 26H6Z' },
   stores: { line: 'M4 4H28V28H4ZM4 16H28M13 10H19M13 22H19' },

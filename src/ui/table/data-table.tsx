@@ -76,8 +76,9 @@ export const DataTable = <Row,>(props: DataTableProps<Row>) => {
   const by = columns.find((column) => column.key === sorted?.key)?.sortBy;
   const rows = by && sorted ? rowsInOrder(props.rows, by, sorted.way) : props.rows;
   return (
+    // biome-ignore lint/a11y/useSemanticElements: no set of fields, only a frame with a name
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a frame that scrolls must be reachable with the keyboard
-    <section class="table-frame" data-testid={props.testId} aria-label={props.caption} tabIndex={0}>
+    <div role="group" class="table-frame" data-testid={props.testId} aria-label={props.caption} tabIndex={0}>
       <table class="table">
         <caption class={props.captionUnseen ? 'unseen' : 'table-caption'}>{props.caption}</caption>
         <thead>
@@ -139,6 +140,6 @@ export const DataTable = <Row,>(props: DataTableProps<Row>) => {
           </tfoot>
         )}
       </table>
-    </section>
+    </div>
   );
 };

@@ -72,5 +72,5 @@ test('without rows says so across the whole width', () => {
 
 test('its frame can be scrolled with the keyboard', () => {
   shown();
-  expect(screen.getByRole('region', { name: 'Trays' }).tabIndex).toBe(0);
+  expect(screen.getByRole('group', { name: 'Trays' }).tabIndex).toBe(0);
 });
