@@ -50,7 +50,8 @@ export function isZoneName(name: string): boolean {
 
 /** Zone name with its offset at `wall` (ms UTC). Throws RangeError for a name that the platform does not know. */
 export function zoneAt(wall: number, name: string): Zone {
-  return { name, offset: Math.round((localAsUtc(wall, name) - wall) / 60_000) };
+  const second = Math.floor(wall / 1000) * 1000;
+  return { name, offset: Math.round((localAsUtc(second, name) - second) / 60_000) };
 }
 
 /**
