@@ -47,16 +47,17 @@ export function faultsOf({ bench, size }) {
         if (counts && ends && along < 95.5)
           fault(`${nameOf(other)} ends ${Math.round(along)} px under ${nameOf(one)}`);
       }
-    for (const [selector, least] of [
-      ['.bench .press-label', 30],
-      ['.bench .press[data-size=bench] .press-label', 40],
-      ['.bench .press-detail, .bench .last-act, .bench .big-count-words', 30],
-      ['.bench .big-code-signs, .bench .big-count-figure', 105],
-    ])
-      for (const element of document.querySelectorAll(String(selector))) {
-        const px = Number.parseFloat(getComputedStyle(element).fontSize);
-        if (tablet && px < Number(least)) fault(`${nameOf(element)} is written ${px} px high`);
-      }
   }
+
+  for (const [selector, least] of [
+    ['[data-size^=bench] .press-label, [data-size^=bench] .press-detail', 30],
+    ['[data-size=bench] .press-label', 40],
+    ['.last-act, .big-count-words, .pad-label, .pad-error', 30],
+    ['.big-code-signs, .big-count-figure', 105],
+  ])
+    for (const element of document.querySelectorAll(String(selector))) {
+      const px = Number.parseFloat(getComputedStyle(element).fontSize);
+      if (tablet && px < Number(least)) fault(`${nameOf(element)} is written ${px} px high`);
+    }
   return faults;
 }
