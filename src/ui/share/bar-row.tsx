@@ -23,8 +23,8 @@ export const BarRow = ({ label, value, most, shown, detail, tone = 'plain', test
       </span>
       <span class="share-shown figures">{shown}</span>
       <svg class="share-bar" data-shape="row" aria-hidden="true" focusable="false">
-        <line class="share-foot" x1="3" x2="3" y1="0" y2="22" />
         <rect class="share-part" width={`${100 * share}%`} height="22" />
+        <line class="share-foot" x1="0" x2="0" y1="-4" y2="26" />
       </svg>
     </div>
   );
