@@ -1,6 +1,6 @@
 import type { Outcome, TrayFacts } from '../log/event.ts';
 import type { StageId } from '../log/ids.ts';
-import type { Place, StagePlace } from '../log/place.ts';
+import { mostPieces, type Place, type StagePlace } from '../log/place.ts';
 import { heldAt } from '../rollup/holds.ts';
 import { placeAfter, placeSentBack, routeOfBatch, stagesBefore } from '../route/route.ts';
 import type { VariantFact } from '../set-up/facts.ts';
@@ -12,6 +12,7 @@ import { type Circumstances, type Decision, envelopeAt, happens, refuse } from '
 import { type Drawn, draw, movesOf, piecesAt } from './draw.ts';
 import { partsFitted, partsOfOutcome } from './parts.ts';
 import type { Problem } from './problem.ts';
+import { judgeWholeNumber } from './whole-number.ts';
 
 /** Pieces taken up at a stage, with all that their next place depends on. */
 interface Taken {
@@ -39,6 +40,8 @@ function takeUp(shop: Shop, { spot, pieces }: { spot: Spot; pieces: number }): T
     return { ok: false, problem: { kind: 'stage-off-route', stage: spot.stage } };
   const there = Math.max(spot.shown, piecesAt(shop.positions, spot));
   if (there <= 0) return { ok: false, problem: { kind: 'nothing-there' } };
+  const count = judgeWholeNumber(pieces, { least: 1, most: mostPieces });
+  if (!count.ok) return { ok: false, problem: { kind: 'number', problem: count.problem } };
   if (pieces > there) return { ok: false, problem: { kind: 'too-many', there } };
   const bill = factOf(shop.registers, { register: 'variant', id: of.variant })?.bill ?? [];
   return { ok: true, taken: { of, route, bill, drawn: draw(shop.positions, { ...spot, pieces }) } };
