@@ -1,5 +1,6 @@
 import type { Outcome } from '../log/event.ts';
 import type { PartId, StageId } from '../log/ids.ts';
+import { stagesBefore } from '../route/route.ts';
 import type { VariantFact } from '../set-up/facts.ts';
 
 type Bill = VariantFact['bill'];
@@ -31,9 +32,14 @@ export function partsReturned({ bill, route, stage, pieces }: Leaving, to: Stage
 }
 
 /** The parts that pieces at `stage` already hold, and that a scrap could save. */
-export function partsHeld({ bill, route, stage }: Omit<Leaving, 'pieces'>): readonly PartId[] {
-  const passed = new Set(route.slice(0, Math.max(0, route.indexOf(stage))));
-  return [...new Set(bill.filter((line) => passed.has(line.stage)).map(({ part }) => part))];
+export function partsHeld(leaving: Omit<Leaving, 'pieces'>): readonly PartId[] {
+  return [...new Set(linesFitted(leaving).map(({ part }) => part))];
+}
+
+/** The lines of the bill that stages before `stage` have fitted. */
+function linesFitted({ bill, route, stage }: Omit<Leaving, 'pieces'>): Bill {
+  const passed = new Set(stagesBefore(route, stage));
+  return bill.filter((line) => passed.has(line.stage));
 }
 
 /** What a flaw's outcome does to the stores. */
@@ -45,9 +51,8 @@ export function partsOfOutcome(leaving: Leaving, outcome: Outcome): PartDelta[] 
     case 'sent-back':
       return partsReturned(leaving, outcome.to);
     case 'scrapped': {
-      const held = new Set(partsHeld(leaving));
-      const saved = new Set(outcome.saved.filter((part) => held.has(part)));
-      return leaving.bill
+      const saved = new Set(outcome.saved);
+      return linesFitted(leaving)
         .filter(({ part }) => saved.has(part))
         .map(({ part, each }) => ({ part, pieces: each * leaving.pieces }));
     }
