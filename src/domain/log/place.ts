@@ -38,7 +38,8 @@ export const moveSchema = v.object({
   tray: trayId,
   from: v.nullable(placeSchema),
   to: v.nullable(placeSchema),
-  pieces: piecesSchema,
+  /** No upper bound: trays that were joined can hold more than one act may name. */
+  pieces: v.pipe(v.number(), v.safeInteger(), v.minValue(1)),
   since: v.nullable(time),
 });
 export type Move = Readonly<v.InferOutput<typeof moveSchema>>;
