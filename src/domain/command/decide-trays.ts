@@ -2,16 +2,16 @@ import * as v from 'valibot';
 import type { Draft, TrayFacts } from '../log/event.ts';
 import type { BatchId, SpeciesId, VariantId } from '../log/ids.ts';
 import { trayId } from '../log/ids.ts';
-import { type Move, mostPieces, type Place } from '../log/place.ts';
+import type { Move, Place } from '../log/place.ts';
 import { routeOfBatch } from '../route/route.ts';
 import { meanArrival } from '../shop/positions.ts';
 import { factOf } from '../shop/registers.ts';
 import type { Shop } from '../shop/shop.ts';
 import { trayFacts } from '../shop/trays.ts';
 import { numberOfCode, parseTrayCode, trayCode } from '../tray/tray-code.ts';
-import type { CommandOf, Spot } from './command.ts';
+import type { CommandOf } from './command.ts';
 import { type Circumstances, type Decision, envelopeAt, happens, refuse } from './decision.ts';
-import { draw, piecesAt, standingAt } from './draw.ts';
+import { draw, piecesAt } from './draw.ts';
 import { judgeWholeNumber } from './whole-number.ts';
 
 /** Most trays made up by one tap, and most pieces on one tray. */
@@ -116,38 +116,4 @@ export function decideJoin(shop: Shop, { tray, into }: CommandOf<'join'>, at: Ci
   return happens([
     { ...envelopeAt(at), kind: 'tray-joined', of: trayFacts(source), into: trayFacts(target), moves },
   ]);
-}
-
-export function decideRecount(
-  shop: Shop,
-  { spot, counted, why, note }: CommandOf<'recount'>,
-  at: Circumstances,
-): Decision {
-  const record = shop.trays.get(spot.tray);
-  if (!record) return refuse({ kind: 'no-such-tray' });
-  const count = judgeWholeNumber(counted, { least: 0, most: mostPieces });
-  if (!count.ok) return refuse({ kind: 'number', problem: count.problem });
-  const of = trayFacts(record);
-  const moves = movesToCount(shop, { spot, counted: count.value });
-  if (moves.length === 0) return refuse({ kind: 'count-is-right' });
-  return happens([{ ...envelopeAt(at), kind: 'recounted', of, moves, why, note }]);
-}
-
-/** Brings every count below zero at the spot up to zero, then the whole to what was counted. */
-function movesToCount(shop: Shop, { spot, counted }: { spot: Omit<Spot, 'shown'>; counted: number }): Move[] {
-  const { tray, stage, grade } = spot;
-  const standings = standingAt(shop.positions, spot);
-  const moves: Move[] = standings
-    .filter(({ pieces }) => pieces < 0)
-    .map(({ place, pieces }) => ({ tray, from: null, to: place, pieces: -pieces, since: null }));
-  const there = piecesAt(shop.positions, spot);
-  if (counted < there) {
-    for (const { place, pieces, since } of draw(shop.positions, { ...spot, pieces: there - counted })) {
-      moves.push({ tray, from: place, to: null, pieces, since });
-    }
-  } else if (counted > there) {
-    const place = standings[0]?.place ?? { at: 'waiting', stage, grade, redo: null };
-    moves.push({ tray, from: null, to: place, pieces: counted - there, since: null });
-  }
-  return moves;
 }

@@ -2,8 +2,9 @@ import type { Shop } from '../shop/shop.ts';
 import { isVoided } from '../shop/voids.ts';
 import type { Command, CommandOf } from './command.ts';
 import { decideFlaw, decideLoad, decidePass } from './decide-pieces.ts';
+import { decideRecount } from './decide-recount.ts';
 import { decideChangeRoute, decideSet } from './decide-set-up.ts';
-import { decideJoin, decideMakeTrays, decideRecount, decideSplit } from './decide-trays.ts';
+import { decideJoin, decideMakeTrays, decideSplit } from './decide-trays.ts';
 import { type Circumstances, type Decision, envelopeAt, happens, refuse } from './decision.ts';
 
 /** Turns a command into the events that it amounts to, or says why not. Touches nothing. */
