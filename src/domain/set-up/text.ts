@@ -5,13 +5,18 @@ export const longestName = 80;
 /** Longest note or caution. */
 export const longestNote = 500;
 
-/** Control characters and the marks that turn the direction of text round: never stored in a name. */
+/** Control characters, line ends among them: a blank in a name. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: the control characters are what it looks for
-const unseen = /[\u0000-\u001f\u007f-\u009f\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff]/g;
+const controls = /[\u0000-\u001f\u007f-\u009f]/g;
+/**
+ * Marks that turn the direction of text round, and blanks of no width: never stored in a name. The joiners that
+ * some scripts and emoji need (U+200C, U+200D) stay.
+ */
+const unseen = /[\u00ad\u061c\u200b\u200e\u200f\u202a-\u202e\u2060\u2066-\u2069\ufeff]/g;
 
 /** A name as it is kept: composed (NFC), without unseen marks, blanks run together. */
 export function tidyText(typed: string): string {
-  return typed.normalize('NFC').replace(unseen, ' ').replace(/\s+/g, ' ').trim();
+  return typed.replace(unseen, '').replace(controls, ' ').replace(/\s+/g, ' ').trim().normalize('NFC');
 }
 
 function lengthOf(text: string): number {
@@ -27,10 +32,13 @@ export type TextProblem =
   | { readonly kind: 'empty' }
   | { readonly kind: 'too-long'; readonly length: number; readonly most: number };
 
+/** A name that nobody can see is empty: it has a letter, a digit or some other sign. */
+const legible = /[\p{L}\p{N}\p{P}\p{S}]/u;
+
 /** What is wrong with a typed name, or null. */
 export function problemOfName(typed: string): TextProblem | null {
   const name = tidyText(typed);
-  if (name === '') return { kind: 'empty' };
+  if (!legible.test(name)) return { kind: 'empty' };
   return problemOfLength(name, longestName);
 }
 
