@@ -1,25 +1,26 @@
 import type { Draft } from '../log/event.ts';
 import type { BatchId, RouteId, StageId } from '../log/ids.ts';
-import { atStage, type Move } from '../log/place.ts';
+import { atStage, type Move, type StagePlace } from '../log/place.ts';
 import type { RegisterSet } from '../set-up/register.ts';
-import { problemOfName, sameName } from '../set-up/text.ts';
-import { meanArrival } from '../shop/positions.ts';
+import { sameName } from '../set-up/text.ts';
+import { meanArrival, type Standing } from '../shop/positions.ts';
 import { factOf, factsOf } from '../shop/registers.ts';
 import type { Shop } from '../shop/shop.ts';
 import { type TrayRecord, trayFacts } from '../shop/trays.ts';
 import type { CommandOf } from './command.ts';
 import { type Circumstances, type Decision, envelopeAt, happens, refuse } from './decision.ts';
+import { problemOfFact, tidied } from './fact-problem.ts';
 import type { Problem } from './problem.ts';
 
 export function decideSet(shop: Shop, { set }: CommandOf<'set'>, at: Circumstances): Decision {
-  const problem = problemOfSet(shop, set);
-  return problem ? refuse(problem) : happens([{ ...envelopeAt(at), kind: 'set-up', set }]);
+  const problem = problemOfSet(shop, set) ?? problemOfPlaces(shop, set);
+  return problem ? refuse(problem) : happens([{ ...envelopeAt(at), kind: 'set-up', set: tidied(set) }]);
 }
 
-/** What is wrong with a set-up fact, or null. Names that are in use are unique within their kind. */
+/** What is wrong with a set-up fact in itself, or null. Names that are in use are unique within their kind. */
 export function problemOfSet(shop: Shop, set: RegisterSet): Problem | null {
-  const text = problemOfName(set.value.name);
-  if (text) return { kind: 'text', problem: text };
+  const problem = problemOfFact(tidied(set));
+  if (problem) return problem;
   if ('retired' in set.value && set.value.retired) return null;
   const taken = factsOf(shop.registers, set.register).some(
     ({ id, fact }) =>
@@ -32,6 +33,23 @@ export function problemOfSet(shop: Shop, set: RegisterSet): Problem | null {
   return null;
 }
 
+/** Whether a new route, or another route for a batch, would leave pieces where no tap reaches them. */
+function problemOfPlaces(shop: Shop, set: RegisterSet): Problem | null {
+  if (set.register === 'route') {
+    if (set.value.stages.length === 0) return { kind: 'route-is-empty' };
+    const asked = stagesToAskAbout(shop, { route: set.id, stages: set.value.stages });
+    return asked.length > 0 ? { kind: 'stage-still-holds', stages: asked } : null;
+  }
+  if (set.register === 'batch') {
+    const route = factOf(shop.registers, { register: 'route', id: set.value.route })?.stages ?? [];
+    const stranded = piecesByStage(standingsOf(shop, new Set([set.id]))).filter(
+      ({ stage }) => !route.includes(stage),
+    );
+    return stranded.length > 0 ? { kind: 'stage-still-holds', stages: stranded } : null;
+  }
+  return null;
+}
+
 function batchesOn(shop: Shop, route: RouteId): ReadonlySet<BatchId> {
   return new Set(
     factsOf(shop.registers, 'batch')
@@ -40,17 +58,28 @@ function batchesOn(shop: Shop, route: RouteId): ReadonlySet<BatchId> {
   );
 }
 
-/** Pieces that stand at a stage of a route, with the tray they are on. */
-function standingsOnRoute(shop: Shop, route: RouteId) {
-  const batches = batchesOn(shop, route);
+type StandingOfTray = Standing & { readonly record: TrayRecord; readonly place: StagePlace };
+
+/** What stands at the stages of some batches, with the tray that it is on. */
+function standingsOf(shop: Shop, batches: ReadonlySet<BatchId>): readonly StandingOfTray[] {
   return [...shop.positions].flatMap(([tray, places]) => {
     const record = shop.trays.get(tray);
     if (!record || !batches.has(record.batch)) return [];
-    return [...places.values()].flatMap((standing) => {
-      const { place, pieces } = standing;
-      return atStage(place) && pieces !== 0 ? [{ record, standing, place, pieces }] : [];
-    });
+    return [...places.values()].flatMap(({ place, pieces, arrived }) =>
+      atStage(place) && pieces !== 0 ? [{ record, place, pieces, arrived }] : [],
+    );
   });
+}
+
+interface StagePieces {
+  readonly stage: StageId;
+  readonly pieces: number;
+}
+
+function piecesByStage(standings: readonly StandingOfTray[]): readonly StagePieces[] {
+  const sums = new Map<StageId, number>();
+  for (const { place, pieces } of standings) sums.set(place.stage, (sums.get(place.stage) ?? 0) + pieces);
+  return [...sums].map(([stage, pieces]) => ({ stage, pieces }));
 }
 
 /**
@@ -60,14 +89,10 @@ function standingsOnRoute(shop: Shop, route: RouteId) {
 export function stagesToAskAbout(
   shop: Shop,
   { route, stages }: { route: RouteId; stages: readonly StageId[] },
-): readonly { readonly stage: StageId; readonly pieces: number; readonly gone: boolean }[] {
+): readonly (StagePieces & { readonly gone: boolean })[] {
   const old = factOf(shop.registers, { register: 'route', id: route })?.stages ?? [];
-  const sums = new Map<StageId, number>();
-  for (const { place, pieces } of standingsOnRoute(shop, route)) {
-    sums.set(place.stage, (sums.get(place.stage) ?? 0) + pieces);
-  }
-  return [...sums]
-    .map(([stage, pieces]) => ({ stage, pieces, gone: !stages.includes(stage) }))
+  return piecesByStage(standingsOf(shop, batchesOn(shop, route)))
+    .map(({ stage, pieces }) => ({ stage, pieces, gone: !stages.includes(stage) }))
     .filter(
       ({ stage, gone }) =>
         gone || earlierKept(old, { stage, others: stages }) !== earlierKept(stages, { stage, others: old }),
@@ -94,23 +119,33 @@ export function decideChangeRoute(
   const set: RegisterSet = { register: 'route', id: route, value: { name, stages } };
   const problem = problemOfSet(shop, set);
   if (problem) return refuse(problem);
-  const unanswered = stagesToAskAbout(shop, { route, stages }).filter(({ stage }) => {
+  const asked = stagesToAskAbout(shop, { route, stages });
+  const unanswered = asked.filter(({ stage }) => {
     const destination = destinations.get(stage);
     return destination === undefined || !stages.includes(destination);
   });
   if (unanswered.length > 0) return refuse({ kind: 'stage-still-holds', stages: unanswered });
-  return happens([{ ...envelopeAt(at), kind: 'set-up', set }, ...reroutes(shop, { command, stages }, at)]);
+  // An answer to what is asked no more is an old one: those pieces stay.
+  const answers = new Map([...destinations].filter(([from]) => asked.some(({ stage }) => stage === from)));
+  return happens([
+    { ...envelopeAt(at), kind: 'set-up', set: tidied(set) },
+    ...reroutes(shop, { route, stages, answers }, at),
+  ]);
+}
+
+interface Rerouting {
+  readonly route: RouteId;
+  readonly stages: readonly StageId[];
+  /** Where the pieces of a stage go. */
+  readonly answers: ReadonlyMap<StageId, StageId>;
 }
 
 /** One event per tray whose pieces go to another stage. */
-function reroutes(
-  shop: Shop,
-  { command, stages }: { command: CommandOf<'change-route'>; stages: readonly StageId[] },
-  at: Circumstances,
-): Draft[] {
+function reroutes(shop: Shop, { route, stages, answers }: Rerouting, at: Circumstances): Draft[] {
   const moves = new Map<TrayRecord, Move[]>();
-  for (const { record, standing, place, pieces } of standingsOnRoute(shop, command.route)) {
-    const stage = command.destinations.get(place.stage) ?? place.stage;
+  for (const standing of standingsOf(shop, batchesOn(shop, route))) {
+    const { record, place, pieces } = standing;
+    const stage = answers.get(place.stage) ?? place.stage;
     if (stage === place.stage) continue;
     const redo = place.redo !== null && stages.includes(place.redo) ? place.redo : null;
     const { tray } = record;
