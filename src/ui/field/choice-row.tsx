@@ -38,7 +38,11 @@ export const ChoiceRow = <Value extends string>(props: ChoiceRowProps<Value>) =>
       )}
       <div class="choices-row">
         {choices.map((choice) => (
-          <label class="choice" key={choice.value}>
+          <label
+            class="choice"
+            key={choice.value}
+            data-testid={props.testId && `${props.testId}-${choice.value}`}
+          >
             <input
               type="radio"
               name={id}
