@@ -119,8 +119,10 @@ export interface VoidEvent extends Envelope {
 const voidEvent: v.GenericSchema<unknown, VoidEvent> = v.object({
   ...envelope,
   kind: v.literal('voided'),
-  event: v.lazy(() => v.union([tallyEvent, voidEvent])),
+  event: v.lazy(() => voidableEvent),
 });
+/** What a void can take back. */
+export const voidableEvent = v.union([tallyEvent, voidEvent]);
 
 const setUpEvent = v.object({ ...envelope, kind: v.literal('set-up'), set: registerSchema });
 export type SetUpEvent = Readonly<v.InferOutput<typeof setUpEvent>>;

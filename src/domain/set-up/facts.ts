@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { partId, reasonId, routeId, shopDayText, speciesId, stageId, variantId } from '../log/ids.ts';
+import { codeLetters } from '../tray/tray-code.ts';
 import { nameSchema, noteSchema } from './text.ts';
 
 /** Shown no more for new work, but kept: the log still speaks of it. */
@@ -124,7 +125,7 @@ export const benchActs = [
 export type BenchAct = (typeof benchActs)[number];
 
 export const stationFact = v.object({
-  letter: v.pipe(v.string(), v.length(1)),
+  letter: v.picklist([...codeLetters]),
   name: nameSchema,
   /** Keys that the maker taught this station; an act without one keeps its usual key. */
   keys: v.array(
