@@ -12,6 +12,12 @@ export const outcomeWords: Record<OutcomeKind, string> = {
 export const gradeWords: Record<Grade, string> = { first: 'First', second: 'Second' };
 export const gradesWords: Record<Grade, string> = { first: 'firsts', second: 'seconds' };
 
+/** "7 firsts", "1 second-grade": a lone second would be read as time. */
+export function ofGrade(count: number, grade: Grade): string {
+  const shown = String(count).replace('-', '−');
+  return Math.abs(count) === 1 ? `${shown} ${grade}-grade` : `${shown} ${gradesWords[grade]}`;
+}
+
 export const recountWords: Record<RecountReason, string> = {
   miscounted: 'Miscounted',
   found: 'Found',

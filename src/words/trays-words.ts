@@ -1,5 +1,7 @@
+import type { Grade } from '../domain/log/place.ts';
 import type { Mistyped } from '../domain/tray/mistyped-code.ts';
 import { pieces, wholeNumber } from './number-words.ts';
+import { ofGrade } from './outcome-words.ts';
 
 export const traysWords = {
   title: 'Trays',
@@ -47,11 +49,11 @@ export const traysWords = {
   goneTitle: 'This tray is not in the log',
   goneHelp: 'Its making was taken back, or it came from another shop.',
   counts: 'Where its pieces are',
-  finished: (n: number, grade: string) => `${wholeNumber(n)} ${grade} finished`,
+  finished: (n: number, grade: Grade) => `${ofGrade(n, grade)} finished`,
   scrapped: (n: number) => `${wholeNumber(n)} scrapped`,
   nowhere: 'No piece of this tray is in work.',
-  waiting: (n: number, grade: string) => `${wholeNumber(n).replace('-', '−')} ${grade} waiting`,
-  held: (n: number, grade: string) => `${wholeNumber(n).replace('-', '−')} ${grade} cure`,
+  waiting: (n: number, grade: Grade) => `${ofGrade(n, grade)} waiting`,
+  held: (n: number, grade: Grade) => `${ofGrade(n, grade)} curing`,
   workHere: 'Work here',
   toCheck: 'Count to check: more was tapped off than the log had here.',
   split: 'Split',

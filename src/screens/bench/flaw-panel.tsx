@@ -53,35 +53,38 @@ export const FlawPanel = ({ view, reason, act, onDone }: FlawPanelProps) => {
           <HowMany pieces={pieces} most={spot.shown} onPieces={setPieces} />
         )}
       </div>
-      <BenchGrid>
-        {step === 'outcome' && <Outcomes view={view} reason={reason} onChoose={choose} />}
-        {step === 'send-back' &&
-          sendBackStages(shop, view).map((stage) => (
-            <PressButton
-              key={stage}
-              size="bench"
-              label={nameOf(shop.registers, { register: 'stage', id: stage })}
-              onAct={() => finish({ kind: 'sent-back', to: stage })}
-              testId={`back-to-${stage}`}
-            />
-          ))}
-        {step === 'salvage' && (
-          <Salvage view={view} onSave={(saved) => finish({ kind: 'scrapped', saved: [...saved] })} />
-        )}
-        {step === 'also' &&
-          view.stage.reasons
-            .filter((each) => each !== reason)
-            .map((each) => (
+      {step === 'outcome' ? (
+        <Outcomes view={view} reason={reason} onChoose={choose} />
+      ) : (
+        <BenchGrid>
+          {step === 'send-back' &&
+            sendBackStages(shop, view).map((stage) => (
               <PressButton
-                key={each}
+                key={stage}
                 size="bench"
-                tone="flaw"
-                label={reasonName(each)}
-                selected={also.has(each)}
-                onAct={() => setAlso(toggled(also, each))}
+                label={nameOf(shop.registers, { register: 'stage', id: stage })}
+                onAct={() => finish({ kind: 'sent-back', to: stage })}
+                testId={`back-to-${stage}`}
               />
             ))}
-      </BenchGrid>
+          {step === 'salvage' && (
+            <Salvage view={view} onSave={(saved) => finish({ kind: 'scrapped', saved: [...saved] })} />
+          )}
+          {step === 'also' &&
+            view.stage.reasons
+              .filter((each) => each !== reason)
+              .map((each) => (
+                <PressButton
+                  key={each}
+                  size="bench"
+                  tone="flaw"
+                  label={reasonName(each)}
+                  selected={also.has(each)}
+                  onAct={() => setAlso(toggled(also, each))}
+                />
+              ))}
+        </BenchGrid>
+      )}
       <div class="flaw-foot">
         <PressButton
           size="bench-small"
@@ -118,21 +121,31 @@ interface OutcomesProps {
   readonly onChoose: (kind: OutcomeKind) => void;
 }
 
-const Outcomes = ({ view, reason, onChoose }: OutcomesProps) => (
-  <>
-    {outcomesFor(useShop(), { view, reason }).map((kind) => (
-      <PressButton
-        key={kind}
-        size="bench"
-        tone={kind === 'scrapped' ? 'danger' : 'plain'}
-        label={words.outcomes[kind]}
-        detail={words.outcomeDetails[kind]}
-        onAct={() => onChoose(kind)}
-        testId={`outcome-${kind}`}
-      />
-    ))}
-  </>
-);
+/** The likeliest outcome first. Scrap stands in a row of its own, apart from what passes a piece on. */
+const Outcomes = ({ view, reason, onChoose }: OutcomesProps) => {
+  const kinds = outcomesFor(useShop(), { view, reason });
+  const others = kinds.filter((kind) => kind !== 'scrapped');
+  const rows: readonly (readonly OutcomeKind[])[] = [others, ['scrapped']];
+  return (
+    <div class="flaw-outcomes">
+      {(kinds[0] === 'scrapped' ? rows.toReversed() : rows).map((row) => (
+        <BenchGrid key={row.join()}>
+          {row.map((kind) => (
+            <PressButton
+              key={kind}
+              size="bench"
+              tone={kind === 'scrapped' ? 'danger' : 'plain'}
+              label={words.outcomes[kind]}
+              detail={words.outcomeDetails[kind]}
+              onAct={() => onChoose(kind)}
+              testId={`outcome-${kind}`}
+            />
+          ))}
+        </BenchGrid>
+      ))}
+    </div>
+  );
+};
 
 const Salvage = ({ view, onSave }: { view: BenchView; onSave: (saved: readonly PartId[]) => void }) => {
   const shop = useShop();

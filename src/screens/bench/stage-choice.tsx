@@ -82,6 +82,7 @@ const WhoTaps = () => {
   return (
     <ChoiceRow
       label={words.whoTaps}
+      size="bench-small"
       choices={[
         ...people.map(({ id, fact }) => ({ value: id, label: fact.name })),
         { value: '', label: words.nobody },

@@ -16,6 +16,7 @@ export const WipeButton = () => {
   return (
     <>
       <PressButton
+        size="bench-small"
         tone="quiet"
         icon="wipe"
         label={words.wipe}

@@ -7,7 +7,6 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { nameOf } from '../../words/names.ts';
-import { gradesWords } from '../../words/outcome-words.ts';
 import { traysWords as words } from '../../words/trays-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
@@ -117,8 +116,7 @@ const Counts = ({ row, out, onOpen }: CountsProps) => {
       </ul>
       <p class="trays-what">
         {(['first', 'second'] as const).map(
-          (grade) =>
-            out[grade] !== 0 && <span key={grade}>{words.finished(out[grade], gradesWords[grade])}</span>,
+          (grade) => out[grade] !== 0 && <span key={grade}>{words.finished(out[grade], grade)}</span>,
         )}
         {out.scrapped !== 0 && <span>{words.scrapped(out.scrapped)}</span>}
       </p>
