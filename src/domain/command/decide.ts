@@ -1,11 +1,11 @@
 import type { Shop } from '../shop/shop.ts';
-import { isVoided } from '../shop/voids.ts';
-import type { Command, CommandOf } from './command.ts';
+import type { Command } from './command.ts';
 import { decideFlaw, decideLoad, decidePass } from './decide-pieces.ts';
 import { decideRecount } from './decide-recount.ts';
 import { decideChangeRoute, decideSet } from './decide-set-up.ts';
 import { decideJoin, decideMakeTrays, decideSplit } from './decide-trays.ts';
-import { type Circumstances, type Decision, envelopeAt, happens, refuse } from './decision.ts';
+import { decideUndo } from './decide-undo.ts';
+import { type Circumstances, type Decision, envelopeAt, happens } from './decision.ts';
 
 /** Turns a command into the events that it amounts to, or says why not. Touches nothing. */
 export function decide(shop: Shop, command: Command, at: Circumstances): Decision {
@@ -35,11 +35,4 @@ export function decide(shop: Shop, command: Command, at: Circumstances): Decisio
     case 'end-spell':
       return happens([{ ...envelopeAt(at), kind: 'spell-ended', stage: command.stage, elapsed: at.elapsed }]);
   }
-}
-
-/** Takes back the events of one tap together. */
-function decideUndo(shop: Shop, { events }: CommandOf<'undo'>, at: Circumstances): Decision {
-  const inForce = events.filter((event) => !isVoided(shop.voids, event));
-  if (inForce.length === 0) return refuse({ kind: 'already-taken-back' });
-  return happens(inForce.map((event) => ({ ...envelopeAt(at), kind: 'voided', event })));
 }

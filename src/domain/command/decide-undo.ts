@@ -1,0 +1,36 @@
+import type { TrayId } from '../log/ids.ts';
+import { placeKey } from '../log/place.ts';
+import { addTo, type Counter } from '../shop/counter.ts';
+import type { Shop } from '../shop/shop.ts';
+import { isVoided, type Voidable } from '../shop/voids.ts';
+import type { CommandOf } from './command.ts';
+import { type Circumstances, type Decision, envelopeAt, happens, refuse } from './decision.ts';
+
+/** Takes back the events of one tap together. */
+export function decideUndo(shop: Shop, { events }: CommandOf<'undo'>, at: Circumstances): Decision {
+  const inForce = events.filter((event) => !isVoided(shop.voids, event));
+  if (inForce.length === 0) return refuse({ kind: 'already-taken-back' });
+  if (inForce.some((event) => leavesPiecesBehind(shop, event)))
+    return refuse({ kind: 'cannot-be-taken-back' });
+  return happens(inForce.map((event) => ({ ...envelopeAt(at), kind: 'voided', event })));
+}
+
+/**
+ * Whether taking back an event would take a tray away while something is left on it: its pieces have moved on
+ * since, and nobody would see them any more.
+ */
+function leavesPiecesBehind({ positions }: Shop, event: Voidable): boolean {
+  const tray = trayBegunBy(event);
+  if (tray === undefined || !('moves' in event)) return false;
+  const left: Counter = new Map();
+  for (const [key, { pieces }] of positions.get(tray) ?? []) addTo(left, { key, by: pieces });
+  for (const move of event.moves) {
+    if (move.tray === tray && move.to) addTo(left, { key: placeKey(move.to), by: -move.pieces });
+  }
+  return left.size > 0;
+}
+
+function trayBegunBy(event: Voidable): TrayId | undefined {
+  if (event.kind === 'tray-made') return event.of.tray;
+  return event.kind === 'tray-split' ? event.into.tray : undefined;
+}
