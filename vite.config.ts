@@ -19,6 +19,21 @@ const policyInBuiltPage: Plugin = {
   ],
 };
 
+/**
+ * Layers rank by where they are first named, and a page may load a part's sheet before the main one: so every built
+ * sheet names them all, in their order.
+ */
+const layersInEverySheet: Plugin = {
+  name: 'layers-in-every-sheet',
+  apply: 'build',
+  generateBundle(_options, bundle) {
+    for (const asset of Object.values(bundle)) {
+      if (asset.type !== 'asset' || !asset.fileName.endsWith('.css')) continue;
+      asset.source = `@layer tokens, base, kit;${asset.source}`;
+    }
+  },
+};
+
 export default defineConfig({
   // Relative, so that the built folder works under any path of any host.
   base: './',
@@ -34,6 +49,7 @@ export default defineConfig({
   plugins: [
     preact(),
     policyInBuiltPage,
+    layersInEverySheet,
     VitePWA({
       strategies: 'injectManifest',
       srcDir: 'src/sw',
