@@ -3,19 +3,23 @@ import { useEffect } from 'preact/hooks';
 import { readId, type StageId, stageId, trayId } from '../../domain/log/ids.ts';
 import { address } from '../parts/address.ts';
 import { useSession } from '../parts/app-context.ts';
+import { onDemand } from '../parts/on-demand.tsx';
 import { StageChoice } from './stage-choice.tsx';
-import { StageScreen } from './stage-screen.tsx';
 import { TrayChoice } from './tray-choice.tsx';
+
+const stageScreen = onDemand(async () => (await import('./stage-screen.tsx')).StageScreen);
 
 /** The bench: choose a stage, choose a tray, then tap. */
 export const BenchPlace = () => {
   const [first, second] = address.value.rest;
   const stage = readId(stageId, first);
   const tray = readId(trayId, second);
+  // A stage is chosen next: its screen must stand the moment it is tapped.
+  useEffect(stageScreen.ahead, []);
   useSpellAt(tray === null ? null : stage);
   if (stage === null) return <StageChoice />;
   if (tray === null) return <TrayChoice stage={stage} />;
-  return <StageScreen key={`${stage}/${tray}`} stage={stage} tray={tray} />;
+  return <stageScreen.Screen key={`${stage}/${tray}`} stage={stage} tray={tray} />;
 };
 
 /** A spell goes on from tray to tray and ends when the stage is left. */

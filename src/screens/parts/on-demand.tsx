@@ -1,19 +1,36 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 
-/** A screen whose code is fetched when it is first shown; it is in the offline cache from the install on. */
-export function onDemand(load: () => Promise<ComponentType>): ComponentType {
-  let loaded: ComponentType | undefined;
-  return function OnDemand() {
-    const [, setReady] = useState(loaded !== undefined);
-    useEffect(() => {
-      if (loaded) return;
-      void load().then((component) => {
+export interface OnDemand<Props> {
+  readonly Screen: ComponentType<Props>;
+  /** Fetches the code ahead, so that the screen stands at once when it is wanted. */
+  readonly ahead: () => void;
+}
+
+/** A screen whose code is fetched when it is first wanted; it is in the offline cache from the install on. */
+export function onDemand<Props extends object>(load: () => Promise<ComponentType<Props>>): OnDemand<Props> {
+  let loaded: ComponentType<Props> | undefined;
+  let loading: Promise<void> | undefined;
+  const fetch = () => {
+    loading ??= load().then(
+      (component) => {
         loaded = component;
-        setReady(true);
-      });
-    }, []);
-    const Screen = loaded;
-    return Screen ? <Screen /> : <main aria-busy="true" />;
+      },
+      (error: unknown) => {
+        // Asked for again the next time: a file that could not be had now may be there then.
+        loading = undefined;
+        throw error;
+      },
+    );
+    return loading;
   };
+  const Screen = (props: Props) => {
+    const [, setReady] = useState(false);
+    useEffect(() => {
+      if (!loaded) void fetch().then(() => setReady(true));
+    }, []);
+    const Loaded = loaded;
+    return Loaded ? <Loaded {...props} /> : <main aria-busy="true" />;
+  };
+  return { Screen, ahead: () => void fetch().catch(() => undefined) };
 }

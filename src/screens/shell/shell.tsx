@@ -11,11 +11,11 @@ import { Unsaved } from '../parts/unsaved.tsx';
 import { Banners } from './banners.tsx';
 import { StandingMessage } from './standing-message.tsx';
 
-const Welcome = onDemand(async () => (await import('../welcome/welcome.tsx')).Welcome);
-const TraysPlace = onDemand(async () => (await import('../trays/trays-place.tsx')).TraysPlace);
-const YieldPlace = onDemand(async () => (await import('../yield/yield-place.tsx')).YieldPlace);
-const DayPlace = onDemand(async () => (await import('../day/day-place.tsx')).DayPlace);
-const SetUpPlace = onDemand(async () => (await import('../set-up/set-up-place.tsx')).SetUpPlace);
+const { Screen: Welcome } = onDemand(async () => (await import('../welcome/welcome.tsx')).Welcome);
+const { Screen: TraysPlace } = onDemand(async () => (await import('../trays/trays-place.tsx')).TraysPlace);
+const { Screen: YieldPlace } = onDemand(async () => (await import('../yield/yield-place.tsx')).YieldPlace);
+const { Screen: DayPlace } = onDemand(async () => (await import('../day/day-place.tsx')).DayPlace);
+const { Screen: SetUpPlace } = onDemand(async () => (await import('../set-up/set-up-place.tsx')).SetUpPlace);
 
 /** The whole page: what stands in the way of the shop, or the shop's places. */
 export const Shell = () => {
