@@ -108,6 +108,15 @@ describe.each([
   });
 });
 
+test('a stage with five flaws shows all of it without scrolling, too', async () => {
+  const page = await stageScreen({ width: 1280, height: 800 }, 'rough-turn');
+  expect(await page.locator('[data-testid^=flaw-]').count()).toBe(5);
+  expect(await page.evaluate(() => document.documentElement.scrollHeight - innerHeight)).toBeLessThanOrEqual(
+    0,
+  );
+  await page.context().close();
+});
+
 test('a piece is tapped off with one touch, a scrap that saves a part takes three', async () => {
   const page = await stageScreen({ width: 1280, height: 800 });
   const { at, tap, left } = maker(page);

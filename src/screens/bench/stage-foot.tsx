@@ -17,7 +17,7 @@ export interface StageFootProps {
 export const StageFoot = ({ view, onUndo, onPutBack, onNext }: StageFootProps) => {
   const session = useSession();
   const { next, stage } = view;
-  const nothing = session.canUndo.value ? undefined : words.noActYet;
+  const nothing = session.canUndo.value ? undefined : words.nothingToUndo;
   const undoKey = useKeyOf('undo', () => nothing === undefined && void onUndo());
   const nextKey = useKeyOf('next', () => next !== null && onNext(next));
   const pauseKey = useKeyOf('pause', () => void session.pause());
@@ -27,7 +27,7 @@ export const StageFoot = ({ view, onUndo, onPutBack, onNext }: StageFootProps) =
       <div class="stage-undo">
         <PressButton
           size="bench"
-          icon="undo"
+          icon={nothing === undefined ? 'undo' : undefined}
           label={words.undo}
           disabledReason={nothing}
           keyHint={undoKey}
@@ -57,7 +57,7 @@ export const StageFoot = ({ view, onUndo, onPutBack, onNext }: StageFootProps) =
           size="bench-small"
           icon="pause"
           label={words.pause}
-          disabledReason={running ? undefined : words.notRunning}
+          tone={running ? 'plain' : 'quiet'}
           keyHint={pauseKey}
           closing
           onAct={() => void session.pause()}

@@ -5,17 +5,14 @@ import { ChoiceRow } from '../../ui/field/choice-row.tsx';
 import { benchWords as words } from '../../words/bench-words.ts';
 import { nameOf } from '../../words/names.ts';
 import { gradesWords } from '../../words/outcome-words.ts';
-import { readyIn } from '../../words/time-words.ts';
 import { useShop } from '../parts/app-context.ts';
-import { useNow } from '../parts/use-now.ts';
 import { WoodName } from '../parts/wood-name.tsx';
 import type { BenchView } from './bench-view.ts';
 
 /** The tray's code and running count, readable from two metres, with what the pieces are. */
 export const StageHead = ({ view, onGrade }: { view: BenchView; onGrade: (grade: Grade) => void }) => {
   const { registers } = useShop();
-  const now = useNow();
-  const { tray, stage, waiting, held, grade, ready } = view;
+  const { tray, stage, waiting, held, grade } = view;
   const hold = stage.kind === 'hold';
   return (
     <>
@@ -38,7 +35,6 @@ export const StageHead = ({ view, onGrade }: { view: BenchView; onGrade: (grade:
           <BigCount
             count={held[grade]}
             label={words.leftHeld}
-            of={ready === null ? undefined : readyIn(ready, now)}
             tone={held[grade] < 0 ? 'flaw' : 'plain'}
             testId="stage-held"
           />
