@@ -3,7 +3,10 @@ import { type Place, placeKey } from '../log/place.ts';
 import { mapUnder } from './counter.ts';
 import type { Projection } from './projection.ts';
 
-/** Pieces of one tray at one place; `arrived` is the sum of their arrival times in ms UTC. */
+/**
+ * Pieces of one tray at one place; `arrived` is the sum of their arrival times in whole seconds UTC. In milliseconds
+ * the sum over some thousand pieces would pass 2^53, and rounding would make it depend on the order of addition.
+ */
 export interface Standing {
   readonly place: Place;
   pieces: number;
@@ -19,27 +22,34 @@ export const positions: Projection<Positions> = {
     if (!('moves' in event)) return;
     const now = event.stamp.wall;
     for (const { tray, from, to, pieces, since } of event.moves) {
-      if (from)
-        shift(state, { tray, place: from, pieces: -sign * pieces, arrived: -sign * pieces * (since ?? now) });
+      if (from) shift(state, { tray, place: from, pieces: -sign * pieces, came: since ?? now });
       // Pieces that come over from another tray bring their age along.
-      const came = from === null ? (since ?? now) : now;
-      if (to) shift(state, { tray, place: to, pieces: sign * pieces, arrived: sign * pieces * came });
+      if (to) shift(state, { tray, place: to, pieces: sign * pieces, came: from ? now : (since ?? now) });
     }
   },
 };
 
-function shift(state: Positions, { tray, place, pieces, arrived }: Standing & { tray: TrayId }): void {
+interface Shift {
+  readonly tray: TrayId;
+  readonly place: Place;
+  /** Signed. */
+  readonly pieces: number;
+  /** When the pieces had come, ms UTC. */
+  readonly came: number;
+}
+
+function shift(state: Positions, { tray, place, pieces, came }: Shift): void {
   const places = mapUnder(state, tray);
   const key = placeKey(place);
   const standing = places.get(key) ?? { place, pieces: 0, arrived: 0 };
   standing.pieces += pieces;
-  standing.arrived += arrived;
+  standing.arrived += pieces * Math.floor(came / 1000);
   if (standing.pieces !== 0 || standing.arrived !== 0) places.set(key, standing);
   else places.delete(key);
   if (places.size === 0) state.delete(tray);
 }
 
-/** Mean time of arrival of the pieces that stand there, in ms UTC; null where none do. */
+/** Mean time of arrival of the pieces that stand there, in ms UTC to the second; null where none do. */
 export function meanArrival({ pieces, arrived }: Standing): number | null {
-  return pieces > 0 ? Math.round(arrived / pieces) : null;
+  return pieces > 0 ? Math.round(arrived / pieces) * 1000 : null;
 }
