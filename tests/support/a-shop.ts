@@ -26,6 +26,22 @@ import {
   variant,
 } from './workshop.ts';
 
+const keptEvents = new WeakSet<ShopEvent>();
+
+/** An event as a store gives it back, and frozen: whoever changes it is found out. */
+function asKept(event: ShopEvent): ShopEvent {
+  if (keptEvents.has(event)) return event;
+  const read = readEvent(deepFreeze(JSON.parse(JSON.stringify(event))));
+  if (read.kind !== 'known') throw new Error(`${event.kind} is not readable: ${JSON.stringify(read)}`);
+  keptEvents.add(read.event);
+  return read.event;
+}
+
+function deepFreeze(value: unknown): unknown {
+  if (typeof value === 'object' && value !== null) Object.values(Object.freeze(value)).forEach(deepFreeze);
+  return value;
+}
+
 /** A spot as a test names it: the first grade, waiting, and as many pieces shown as the log holds. */
 export interface At {
   readonly grade?: Grade;
@@ -96,11 +112,9 @@ export function aShop({ station = 'bench', letter = 'A', now = mondayMorning }: 
   }
 
   function take(event: ShopEvent): ShopEvent {
-    const kept: unknown = JSON.parse(JSON.stringify(event));
-    const read = readEvent(kept);
-    if (read.kind !== 'known') throw new Error(`${event.kind} is not readable: ${JSON.stringify(read)}`);
-    if (addEvent(shop, read.event)) log.push(read.event);
-    return read.event;
+    const kept = asKept(event);
+    if (addEvent(shop, kept)) log.push(kept);
+    return kept;
   }
 
   const judge = (command: Command): Decision => decide(shop, command, circumstances());

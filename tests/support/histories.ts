@@ -1,0 +1,193 @@
+import fc from 'fast-check';
+import type { Command } from '../../src/domain/command/command.ts';
+import { stagesToAskAbout } from '../../src/domain/command/decide-set-up.ts';
+import type { Outcome, ShopEvent } from '../../src/domain/log/event.ts';
+import type { TrayId } from '../../src/domain/log/ids.ts';
+import { atStage, type StagePlace } from '../../src/domain/log/place.ts';
+import { eventKey } from '../../src/domain/log/version-vector.ts';
+import { stagesBefore } from '../../src/domain/route/route.ts';
+import type { Standing } from '../../src/domain/shop/positions.ts';
+import { factOf } from '../../src/domain/shop/registers.ts';
+import { aShop, aWorkshop, isVoidable, mended, type TestShop } from './a-shop.ts';
+import { batch, part, reason, route, routeStages, setUpFacts, stage, variant } from './workshop.ts';
+
+/**
+ * Random histories of a shop with three tablets that see each other's events now and then: every command, screens
+ * that show an old count, undos of undos, and the same act taken back on several tablets.
+ */
+const acts = {
+  meet: 3,
+  later: 1,
+  make: 2,
+  pass: 9,
+  flaw: 6,
+  load: 3,
+  split: 2,
+  join: 3,
+  recount: 2,
+  reroute: 1,
+  set: 1,
+  undo: 4,
+  'undo-everywhere': 2,
+  spell: 1,
+} as const;
+type Act = keyof typeof acts;
+
+export interface Step {
+  readonly act: Act;
+  readonly tablet: number;
+  /** What the act is about: each picks one of what is there. */
+  readonly a: number;
+  readonly b: number;
+  readonly c: number;
+}
+
+const stepWith = (names: readonly Act[]) =>
+  fc.record({
+    act: fc.constantFrom(...names.flatMap((name) => Array<Act>(acts[name]).fill(name))),
+    tablet: fc.nat(2),
+    a: fc.nat(99),
+    b: fc.nat(99),
+    c: fc.nat(99),
+  });
+
+/** Long enough that acts meet: fast-check would draw mostly short ones. */
+const length = { minLength: 1, maxLength: 50, size: 'max' } as const;
+const allActs = Object.keys(acts) as Act[];
+export const histories = fc.array(stepWith(allActs), length);
+export const historiesWithout = (...names: readonly Act[]) =>
+  fc.array(stepWith(allActs.filter((act) => !names.includes(act))), length);
+
+/** The set-up, made once by a station of its own. */
+const setUpLog = aWorkshop({ station: 'office', letter: 'X' }).log;
+
+export interface Played {
+  readonly tablets: readonly TestShop[];
+  /** Every event that any tablet has, by station and number. */
+  readonly log: readonly ShopEvent[];
+}
+
+/** Plays a history; `watch` sees each command before it is judged. Refused commands change nothing. */
+export function play(
+  steps: readonly Step[],
+  watch: (tablet: TestShop, command: Command) => void = () => undefined,
+): Played {
+  const tablets = ['A', 'C', 'E'].map((letter) =>
+    aShop({ station: `tablet-${letter.toLowerCase()}`, letter }),
+  );
+  for (const tablet of tablets) tablet.receive(setUpLog);
+  const perform = (tablet: TestShop, command: Command | undefined) => {
+    if (!command) return;
+    watch(tablet, command);
+    if (tablet.judge(command).kind === 'events') tablet.act(command);
+  };
+  for (const step of [{ act: 'make', tablet: 0, a: 0, b: 8, c: 0 } as const, ...steps]) {
+    const tablet = pick(tablets, step.tablet);
+    if (!tablet) continue;
+    if (step.act === 'meet') tablet.receive([...(pick(tablets, step.tablet + 1 + (step.a % 2))?.log ?? [])]);
+    else if (step.act === 'later') tablet.later(step.a - 20);
+    else if (step.act === 'undo-everywhere') {
+      const command = undoOf(tablet, step);
+      for (const each of tablets) perform(each, command);
+    } else perform(tablet, commandOf(tablet, step));
+  }
+  const log = new Map(tablets.flatMap((tablet) => tablet.log.map((event) => [eventKey(event), event])));
+  return { tablets, log: [...log.values()] };
+}
+
+function pick<Item>(items: readonly Item[], index: number): Item | undefined {
+  return items[index % Math.max(1, items.length)];
+}
+
+type StageStanding = Standing & { readonly tray: TrayId; readonly place: StagePlace };
+
+function standings({ shop }: TestShop): readonly StageStanding[] {
+  return [...shop.positions].flatMap(([tray, places]) =>
+    [...places.values()].flatMap(({ place, ...rest }) => (atStage(place) ? [{ ...rest, tray, place }] : [])),
+  );
+}
+
+function commandOf(tablet: TestShop, step: Step): Command | undefined {
+  const { act, a, b, c } = step;
+  if (act === 'make') {
+    const its = pick(Object.values(variant), a) ?? variant['ash-copper'];
+    return {
+      kind: 'make-trays',
+      variant: its,
+      batch: batch.spring,
+      pieces: 1 + (b % 12),
+      trays: 1 + (c % 2),
+    };
+  }
+  if (act === 'set') {
+    const set = pick(setUpFacts, a);
+    return (
+      set && {
+        kind: 'set',
+        set: { ...set, value: { ...set.value, name: `${set.value.name} ${b}` } } as typeof set,
+      }
+    );
+  }
+  if (act === 'undo') return undoOf(tablet, step);
+  if (act === 'reroute') return rerouteOf(tablet, step);
+  if (act === 'join') {
+    const trays = [...tablet.shop.trays.keys()];
+    const [tray, into] = [pick(trays, a), pick(trays, b)];
+    return tray && into && { kind: 'join', tray, into };
+  }
+  if (act === 'spell') return { kind: a % 2 ? 'begin-spell' : 'end-spell', stage: stage.turn };
+  return atSpot(tablet, step);
+}
+
+function atSpot(tablet: TestShop, { act, a, b, c }: Step): Command | undefined {
+  const standing = pick(standings(tablet), a);
+  if (!standing) return undefined;
+  const { tray, place, pieces: there } = standing;
+  // Every fourth screen is behind: it shows two pieces more than the log holds.
+  const shown = Math.max(0, there) + (c % 4 === 0 ? 2 : 0);
+  const { stage: at, grade } = place;
+  const spot = { tray, stage: at, at: place.at, grade, shown };
+  const pieces = 1 + (b % Math.max(1, shown));
+  switch (act) {
+    case 'pass':
+    case 'load':
+    case 'split':
+      return { kind: act, spot, pieces };
+    case 'recount':
+      return { kind: 'recount', spot, counted: b % 12, why: 'miscounted', note: '' };
+    default: {
+      const earlier = stagesBefore(
+        routeStages.map((name) => stage[name]),
+        at,
+      );
+      const outcomes: readonly Outcome[] = [
+        mended,
+        { kind: 'second' },
+        { kind: 'scrapped', saved: b % 2 ? [part.core] : [] },
+        ...earlier.map((to): Outcome => ({ kind: 'sent-back', to })),
+      ];
+      const reasons = [reason.catch, reason.gap].slice(c % 2);
+      return { kind: 'flaw', spot, pieces, reasons, outcome: pick(outcomes, c) ?? mended };
+    }
+  }
+}
+
+/** Takes back one of the last few acts that the tablet knows, undos among them. */
+function undoOf(tablet: TestShop, { a }: Step): Command | undefined {
+  const event = pick(tablet.log.filter(isVoidable).slice(-5), a);
+  return event && { kind: 'undo', events: [event] };
+}
+
+function rerouteOf({ shop }: TestShop, { a, b, c }: Step): Command {
+  const now = factOf(shop.registers, { register: 'route', id: route.haft })?.stages ?? [];
+  const without = now.filter((_, index) => now.length < 4 || index !== a % now.length);
+  const stages = b % 2 ? [...without.slice(b % 3), ...without.slice(0, b % 3)] : [...without, stage.wax];
+  const asked = stagesToAskAbout(shop, { route: route.haft, stages });
+  const destinations = new Map(
+    asked.flatMap((each, index) => {
+      const to = pick(stages, c + index);
+      return to ? [[each.stage, to] as const] : [];
+    }),
+  );
+  return { kind: 'change-route', route: route.haft, name: 'Haft', stages, destinations };
+}
