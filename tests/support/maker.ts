@@ -46,6 +46,15 @@ export function maker(page: Page) {
     await at('saved-mark').filter({ hasText: 'Saved' }).waitFor();
   }
 
+  /** The raw figure that an element carries, or its text. */
+  async function figure(id: string, attribute?: string): Promise<string> {
+    const element = at(id).first();
+    await element.waitFor({ state: 'attached' });
+    return attribute
+      ? ((await element.getAttribute(attribute)) ?? '')
+      : ((await element.textContent()) ?? '');
+  }
+
   return {
     page,
     at,
@@ -60,19 +69,12 @@ export function maker(page: Page) {
       await page.locator(`button:has([data-testid="tray-row-${code}"])`).click();
       await at('tray-code').waitFor();
     },
-    /** The raw figure that an element carries, or its text. */
-    async figure(id: string, attribute?: string): Promise<string> {
-      const element = at(id).first();
-      await element.waitFor({ state: 'attached' });
-      return attribute
-        ? ((await element.getAttribute(attribute)) ?? '')
-        : ((await element.textContent()) ?? '');
-    },
+    figure,
     async expectFigures(figures: Readonly<Record<string, string>>): Promise<void> {
       const found: Record<string, string> = {};
       for (const key of Object.keys(figures)) {
         const [id = '', attribute] = key.split(' ');
-        found[key] = await this.figure(id, attribute);
+        found[key] = await figure(id, attribute);
       }
       expect(found).toEqual(figures);
     },
