@@ -71,17 +71,23 @@ test.each(['tablet', 'phone'] as const)(
   'no place has a fault that a machine can find, nor scrolls sideways (%s)',
   async (size) => {
     const { page, troubles } = await openPage(browser, { size });
+    const { width = 0, height: usual = 0 } = page.viewportSize() ?? {};
     const { at, close, goTo } = maker(page);
     await close('open-demo');
     await at('stage-sand').waitFor();
     const faults: string[] = [];
     for (const place of places) {
+      await page.setViewportSize({ width, height: usual });
       await goTo(place);
       await page.waitForTimeout(100);
+      const height = await page.evaluate(() => document.documentElement.scrollHeight);
+      // As tall as the page, so that the bar of places covers nothing that scrolling would uncover.
+      await page.setViewportSize({ width, height });
       for (const fault of await accessibilityFaults(page)) faults.push(`${place}: ${fault}`);
       const beyond = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
       if (beyond > 0) faults.push(`${place}: ${beyond} px wider than the screen`);
     }
+    await page.setViewportSize({ width, height: usual });
     await goTo('#/bench/sand');
     await page.locator('[data-testid^=bench-tray-]').first().click();
     await at('stage-screen').waitFor();
