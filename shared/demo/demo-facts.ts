@@ -110,6 +110,9 @@ export const stageIds = starting.facts.flatMap((fact) =>
 export const reasonOf = (name: string) => id<ReasonId>(name);
 export const stageOf = (name: string) => id<StageId>(name);
 
+/** Clamps and rack places of the demo workshop; a new shop begins without a limit. */
+const placesAt: Readonly<Record<string, number>> = { 'glue-cures': 48, 'sealer-cures': 120 };
+
 /** All set-up facts of the demo shop, judged by the schemas like any other data. */
 export function demoFacts(due: string): readonly RegisterSet[] {
   const kept = starting.facts.filter(
@@ -125,7 +128,9 @@ export function demoFacts(due: string): readonly RegisterSet[] {
     { register: 'station', id: stations.bench, value: { letter: 'C', name: 'Sanding bench', keys: [] } },
     { register: 'person', id: people.ida, value: { name: 'Ida', retired: false } },
     { register: 'person', id: people.tam, value: { name: 'Tam', retired: false } },
-    ...kept,
+    ...kept.map((fact) =>
+      fact.id in placesAt ? { ...fact, value: { ...fact.value, capacity: placesAt[fact.id] } } : fact,
+    ),
     ...woods.map(({ id: wood, name, reference, look: [grain, light, dark], caution }) => ({
       register: 'species',
       id: wood,
