@@ -21,6 +21,32 @@ export function keysOf(station: Pick<StationFact, 'keys'> | undefined): Readonly
 }
 
 /** The act that already has a key, if any: one key does one thing. */
-export function actOfKey(keys: Readonly<Record<BenchAct, string>>, key: string): BenchAct | undefined {
+function actOfKey(keys: Readonly<Record<BenchAct, string>>, key: string): BenchAct | undefined {
   return benchActs.find((act) => keys[act] === key);
+}
+
+/** What comes of teaching an act a key. */
+export type Lesson =
+  | { readonly kind: 'taught'; readonly keys: StationFact['keys'] }
+  /** The key does another act already. */
+  | { readonly kind: 'taken'; readonly by: BenchAct }
+  /** A key that the browser needs, or that only goes with others: it cannot be taught. */
+  | { readonly kind: 'unfit' };
+
+const longestKey = 32;
+
+/** Keys that move the focus, close sheets or belong to the browser and the system; pedals may send F13 and on. */
+const unfit =
+  /^(Tab|Escape|Shift|Control|Alt|AltGraph|Meta|OS|Fn|FnLock|Hyper|Super|CapsLock|NumLock|ScrollLock|Symbol|SymbolLock|ContextMenu|Dead|Process|Unidentified|F([1-9]|1[0-2])|Browser.*|Power|WakeUp)$/;
+
+/** Teaches one act of a station a key, by `event.key`. One key does one thing, so a double is refused. */
+export function teachKey(
+  station: Pick<StationFact, 'keys'>,
+  { act, key }: { act: BenchAct; key: string },
+): Lesson {
+  if (unfit.test(key) || key.length === 0 || key.length > longestKey) return { kind: 'unfit' };
+  const by = actOfKey(keysOf(station), key);
+  if (by && by !== act) return { kind: 'taken', by };
+  const others = station.keys.filter((each) => each.act !== act);
+  return { kind: 'taught', keys: key === usualKeys[act] ? others : [...others, { act, key }] };
 }

@@ -7,21 +7,24 @@ const woodSchema = v.object({
   scientific_name: v.nullable(v.string()),
   hazard: v.nullable(
     v.object({
-      hazard_class: v.array(v.string()),
       effect: v.array(v.string()),
       sites: v.array(v.string()),
+      from_part: v.array(v.string()),
+      potency_plus_signs: v.nullable(v.number()),
       source: v.string(),
     }),
   ),
+  carcinogen_notation: v.object({ value: v.string() }),
 });
 
 /** A wood of the reference data, with its hazard as the sources name it. */
 export type CatalogueWood = Readonly<v.InferOutput<typeof woodSchema>>;
 
-/** The woods of shared/species.json; loaded only when a wood is added. Throws a ValiError on data of another shape. */
+/** The woods of shared/species.json by name; loaded only when a wood is added. Throws a ValiError on data of another shape. */
 export async function loadWoods(): Promise<readonly CatalogueWood[]> {
   const { default: raw } = await import('../../shared/species.json');
-  return v.parse(v.array(woodSchema), raw);
+  const woods = v.parse(v.array(woodSchema), raw);
+  return woods.toSorted((a, b) => a.common_name.localeCompare(b.common_name, 'en'));
 }
 
 interface Look {

@@ -5,13 +5,24 @@ import { useApp } from '../parts/app-context.ts';
 
 /** What this is, the usual cautions, and whose work it stands on. */
 export const About = () => (
-  <Panel title={words.about}>
-    <p>{words.aboutText}</p>
-    {words.cautions.map((caution) => (
-      <Notice key={caution} tone="warn" title={caution} />
-    ))}
-    <p>{words.fonts}</p>
-    <p>{words.woodData}</p>
-    <p>{words.versionIs(useApp().version)}</p>
-  </Panel>
+  <>
+    <Panel title={words.whatItIs}>
+      <p>{words.aboutText}</p>
+      <p>{words.versionIs(useApp().version)}</p>
+    </Panel>
+    <Panel title={words.cautionsTitle} tone="warn" testId="cautions">
+      {words.cautions.map(({ title, text }) => (
+        <Notice key={title} tone="warn" title={title}>
+          {text}
+        </Notice>
+      ))}
+    </Panel>
+    <Panel title={words.licences}>
+      <ul class="set-up-list">
+        {words.licenceList.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </Panel>
+  </>
 );

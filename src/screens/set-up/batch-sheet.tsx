@@ -1,87 +1,104 @@
-import { useState } from 'preact/hooks';
-import { readWholeNumber } from '../../domain/command/whole-number.ts';
-import { type BatchId, type RouteId, readId, shopDayText, type VariantId } from '../../domain/log/ids.ts';
-import type { BatchFact } from '../../domain/set-up/facts.ts';
-import { tidyText } from '../../domain/set-up/text.ts';
 import { factsOf } from '../../domain/shop/registers.ts';
 import { Field } from '../../ui/field/field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
-import { numberProblemWords } from '../../words/problem-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { useShop } from '../parts/app-context.ts';
+import {
+  type BatchDraft,
+  batchDraftOf,
+  inWork,
+  readBatch,
+  variantsToWant,
+  wantedProblem,
+} from './batch-draft.ts';
 import { EditSheet } from './edit-sheet.tsx';
+import type { FactSheetProps } from './fact-page.tsx';
+import { type KeptDrafts, keptDrafts } from './kept-drafts.ts';
 import { NameField } from './name-field.tsx';
-import { useSave } from './use-save.ts';
+import { type Form, useForm } from './use-form.ts';
 
-export interface BatchSheetProps {
-  readonly id: BatchId;
-  readonly now: BatchFact | undefined;
-  readonly onClose: () => void;
-}
+export const keptBatches: KeptDrafts<BatchDraft> = keptDrafts<BatchDraft>();
 
-const goodBounds = { least: 0, most: 99_999 };
-
-/** Name, route, wanted numbers and due day of a batch. */
-export const BatchSheet = ({ id, now, onClose }: BatchSheetProps) => {
-  const { registers } = useShop();
-  const { save, errorAt } = useSave();
+/** Name, route, due day and wanted numbers of a batch. */
+export const BatchSheet = ({ id, now, onClose }: FactSheetProps<'batch'>) => {
+  const shop = useShop();
+  const { registers } = shop;
   const routes = factsOf(registers, 'route');
-  const variants = factsOf(registers, 'variant').filter(({ fact }) => !fact.retired);
-  const [name, setName] = useState(now?.name ?? '');
-  const [route, setRoute] = useState<RouteId | undefined>(now?.route ?? routes[0]?.id);
-  const [due, setDue] = useState<string>(now?.due ?? '');
-  const [wanted, setWanted] = useState<ReadonlyMap<VariantId, string>>(
-    new Map(now?.wanted.map(({ variant, good }) => [variant, String(good)])),
-  );
-  const typedFor = (variant: VariantId) => wanted.get(variant) ?? '';
-  const read = (variant: VariantId) => readWholeNumber(typedFor(variant) || '0', goodBounds);
-  const saveAs = async (retired: boolean) => {
-    const counts = variants.map(({ id: variant }) => ({ variant, read: read(variant) }));
-    if (!route || counts.some((each) => !each.read.ok)) return;
-    const value: BatchFact = {
-      name: tidyText(name),
-      route,
-      wanted: counts.flatMap(({ variant, read: count }) =>
-        count.ok && count.value > 0 ? [{ variant, good: count.value }] : [],
-      ),
-      due: readId(shopDayText, due),
-      retired,
-    };
-    if (await save({ register: 'batch', id, value })) onClose();
-  };
-  const retired = now?.retired ?? false;
+  const form = useForm({
+    id,
+    kept: keptBatches,
+    start: batchDraftOf(now, registers),
+    read: (draft) => readBatch(shop, { id, draft }),
+    toSet: (batch) => ({ register: 'batch', id, value: { ...batch, retired: now?.retired ?? false } }),
+  });
+  const { draft, change, errorAt } = form;
+  const pieces = inWork(shop, id);
   return (
     <EditSheet
-      title={now ? words.batches : words.addBatch}
+      title={now ? words.editBatch : words.addBatch}
       kind="batch"
+      form={form}
+      onSave={form.save}
       onClose={onClose}
-      onSave={() => void saveAs(retired)}
-      retired={now && { is: retired, onChange: () => void saveAs(!retired) }}
+      away={
+        now && {
+          is: now.retired,
+          refusedBecause: pieces > 0 ? words.batchAway(pieces) : undefined,
+          onChange: (retired) => form.put({ register: 'batch', id, value: { ...now, retired } }),
+        }
+      }
     >
-      <NameField name={name} onName={setName} error={errorAt('name')} testId="batch-name" />
+      <NameField
+        name={draft.name}
+        onName={(name) => change({ name })}
+        error={errorAt('name')}
+        testId="batch-name"
+      />
       <SelectField
         label={words.route}
         options={routes.map(({ id: value, fact }) => ({ value, label: fact.name }))}
-        value={route}
-        onChoose={setRoute}
+        value={draft.route}
+        nothing={words.chooseRoute}
+        onChoose={(route) => change({ route })}
+        error={errorAt('route')}
+        testId="batch-route"
       />
-      <Field label={words.due} kind="date" value={due} onText={setDue} optional={words.optional} />
-      <fieldset class="set-up-bill">
-        <legend class="field-label">{words.wanted}</legend>
-        {variants.map(({ id: variant, fact }) => {
-          const count = read(variant);
+      <Field
+        label={words.due}
+        kind="date"
+        value={draft.due}
+        onText={(due) => change({ due })}
+        optional={words.optional}
+        error={errorAt('due')}
+        testId="batch-due"
+      />
+      <Wanted {...form} />
+    </EditSheet>
+  );
+};
+
+const Wanted = ({ draft, change }: Form<BatchDraft>) => {
+  const variants = variantsToWant(useShop().registers, draft);
+  if (variants.length === 0) return null;
+  return (
+    <fieldset class="set-up-bill">
+      <legend class="field-label">{words.wanted}</legend>
+      <div class="set-up-pair">
+        {variants.map(({ id, fact }) => {
+          const typed = draft.wanted.get(id) ?? '';
           return (
             <Field
-              key={variant}
+              key={id}
               label={fact.name}
               kind="number"
-              value={typedFor(variant)}
-              onText={(text) => setWanted(new Map([...wanted, [variant, text]]))}
-              error={count.ok ? undefined : numberProblemWords(count.problem)}
+              value={typed}
+              onText={(text) => change({ wanted: new Map([...draft.wanted, [id, text]]) })}
+              error={wantedProblem(typed)}
+              testId={`batch-wanted-${id}`}
             />
           );
         })}
-      </fieldset>
-    </EditSheet>
+      </div>
+    </fieldset>
   );
 };

@@ -1,37 +1,33 @@
-import { useState } from 'preact/hooks';
-import { type BatchId, batchId, readId } from '../../domain/log/ids.ts';
-import { factsOf } from '../../domain/shop/registers.ts';
+import { batchId, readId } from '../../domain/log/ids.ts';
+import type { Entry } from '../../domain/shop/registers.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { dayWords } from '../../words/time-words.ts';
-import { useSession, useShop } from '../parts/app-context.ts';
-import { BatchSheet } from './batch-sheet.tsx';
-import { FactList } from './fact-list.tsx';
+import { useShop } from '../parts/app-context.ts';
+import { inWork } from './batch-draft.ts';
+import { BatchSheet, keptBatches } from './batch-sheet.tsx';
+import { FactPage } from './fact-page.tsx';
 
 /** Runs with what is wanted and when. */
 export const Batches = () => {
-  const session = useSession();
-  const [open, setOpen] = useState<BatchId | null>(null);
-  const entries = factsOf(useShop().registers, 'batch');
+  const shop = useShop();
+  const detail = ({ id, fact }: Entry<'batch'>) => {
+    const wanted = fact.wanted.reduce((sum, { good }) => sum + good, 0);
+    return [
+      ...(fact.due ? [`${words.due} ${dayWords(fact.due)}`] : []),
+      ...(wanted > 0 ? [words.wantedCount(wanted)] : []),
+      words.inWork(inWork(shop, id)),
+    ].join(' · ');
+  };
   return (
-    <>
-      <FactList
-        title={words.batches}
-        lead={words.batchesLead}
-        entries={entries}
-        detail={({ fact }) => fact.due && `${words.due} ${dayWords(fact.due)}`}
-        addLabel={words.addBatch}
-        onAdd={() => setOpen(readId(batchId, session.newId()))}
-        onPick={({ id }) => setOpen(id)}
-        kind="batch"
-      />
-      {open && (
-        <BatchSheet
-          key={open}
-          id={open}
-          now={entries.find(({ id }) => id === open)?.fact}
-          onClose={() => setOpen(null)}
-        />
-      )}
-    </>
+    <FactPage
+      register="batch"
+      kind="batch"
+      lead={words.batchesLead}
+      addLabel={words.addBatch}
+      kept={keptBatches}
+      toId={(fresh) => readId(batchId, fresh)}
+      sheet={BatchSheet}
+      detail={detail}
+    />
   );
 };

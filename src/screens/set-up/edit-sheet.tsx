@@ -2,50 +2,96 @@ import type { ComponentChildren } from 'preact';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';
+import { Unsaved } from '../parts/unsaved.tsx';
+import { useFirstError } from './use-first-error.ts';
+import type { Form } from './use-form.ts';
+
+/** Puts the thing away or brings it back; none for what is new. */
+export interface Away {
+  readonly is: boolean;
+  /** Why it cannot be put away now. */
+  readonly refusedBecause?: string | undefined;
+  readonly onChange: (away: boolean) => Promise<boolean>;
+}
 
 export interface EditSheetProps {
   readonly title: string;
-  readonly onClose: () => void;
-  readonly onSave: () => void;
-  /** Puts the thing away or brings it back; none for what is new. */
-  readonly retired?: { readonly is: boolean; readonly onChange: () => void } | undefined;
+  /** What test ids begin with. */
   readonly kind: string;
-  readonly error?: string | undefined;
+  readonly form: Pick<Form<object>, 'changed' | 'restore' | 'refusal' | 'failures'>;
+  /** Saves, and says whether it did; the sheet then closes. */
+  readonly onSave: () => Promise<boolean>;
+  readonly onClose: () => void;
+  readonly away: Away | undefined;
   readonly children: ComponentChildren;
 }
 
-/** The sheet on which one thing of the shop is written down. */
-export const EditSheet = ({ title, onClose, onSave, retired, kind, error, children }: EditSheetProps) => (
-  <Sheet
-    title={title}
-    onClose={onClose}
-    closeLabel={words.close}
-    testId={`${kind}-sheet`}
-    foot={
-      <>
-        <PressButton
-          tone="go"
-          icon="check"
-          label={words.save}
-          closing
-          onAct={onSave}
-          testId={`${kind}-save`}
-        />
-        {retired && (
+/** The sheet on which one thing of the shop is written down. Closing it keeps what is typed for the next opening. */
+export const EditSheet = ({ title, kind, form, onSave, onClose, away, children }: EditSheetProps) => {
+  const body = useFirstError(form.failures);
+  const closeAfter = (act: Promise<boolean>) => void act.then((done) => done && onClose());
+  return (
+    <Sheet
+      title={title}
+      onClose={onClose}
+      closeLabel={words.close}
+      testId={`${kind}-sheet`}
+      foot={
+        <>
           <PressButton
-            tone="quiet"
-            label={retired.is ? words.bringBack : words.retire}
+            tone="go"
+            icon="check"
+            label={words.save}
             closing
-            onAct={retired.onChange}
-            testId={`${kind}-retire`}
+            onAct={() => closeAfter(onSave())}
+            testId={`${kind}-save`}
           />
+          {form.changed && <Restore kind={kind} isNew={!away} restore={form.restore} onClose={onClose} />}
+          {away && !form.changed && (
+            <PressButton
+              tone="quiet"
+              label={away.is ? words.bringBack : words.retire}
+              disabledReason={away.is ? undefined : away.refusedBecause}
+              closing
+              onAct={() => closeAfter(away.onChange(!away.is))}
+              testId={`${kind}-retire`}
+            />
+          )}
+        </>
+      }
+    >
+      <div class="set-up-form" ref={body}>
+        {children}
+        {form.refusal && (
+          <p role="alert" data-testid={`${kind}-refusal`}>
+            {form.refusal}
+          </p>
         )}
-      </>
-    }
-  >
-    <div class="set-up-form">
-      {children}
-      {error && <p role="alert">{error}</p>}
-    </div>
-  </Sheet>
+      </div>
+      {/* The sheet lies over the screen and its bar, so a tap that is not on disk must be told here too. */}
+      <Unsaved />
+    </Sheet>
+  );
+};
+
+interface RestoreProps {
+  readonly kind: string;
+  readonly isNew: boolean;
+  readonly restore: () => void;
+  readonly onClose: () => void;
+}
+
+/** Forgets what was typed: a known thing is as it was, a new one is not added. */
+const Restore = ({ kind, isNew, restore, onClose }: RestoreProps) => (
+  <PressButton
+    tone="quiet"
+    icon="undo"
+    label={isNew ? words.discard : words.asItWas}
+    closing
+    onAct={() => {
+      restore();
+      if (isNew) onClose();
+    }}
+    testId={`${kind}-restore`}
+  />
 );

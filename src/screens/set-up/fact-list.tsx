@@ -5,13 +5,15 @@ import { Disclosure } from '../../ui/notice/disclosure.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';
+import { isAway } from './set-up-view.ts';
 
 export interface FactListProps<Name extends RegisterName> {
-  readonly title: string;
   readonly lead: string;
   readonly entries: readonly Entry<Name>[];
   /** A second line of an entry. */
   readonly detail?: (entry: Entry<Name>) => ComponentChildren;
+  /** Whether something is typed of it that is not saved. */
+  readonly isDraft: (id: string) => boolean;
   readonly addLabel: string;
   readonly onAdd: () => void;
   readonly onPick: (entry: Entry<Name>) => void;
@@ -21,19 +23,19 @@ export interface FactListProps<Name extends RegisterName> {
 
 /** The facts of one kind as a rack of buttons; those put away stand behind a line. */
 export const FactList = <Name extends RegisterName>(props: FactListProps<Name>) => {
-  const { title, lead, entries, addLabel, onAdd, kind } = props;
-  const away = entries.filter(isAway);
-  const live = entries.filter((entry) => !isAway(entry));
+  const { lead, entries, addLabel, onAdd, kind } = props;
+  const away = entries.filter(({ fact }) => isAway(fact));
+  const live = entries.filter(({ fact }) => !isAway(fact));
   return (
     <Panel
-      title={title}
+      title={words.inUse}
       lead={lead}
       actions={<PressButton tone="go" icon="plus" label={addLabel} onAct={onAdd} testId={`add-${kind}`} />}
     >
       {live.length === 0 && <p>{words.none}</p>}
       <Rack {...props} entries={live} />
       {away.length > 0 && (
-        <Disclosure summary={words.retiredList(away.length)}>
+        <Disclosure summary={words.retiredList(away.length)} testId={`${kind}-away`}>
           <Rack {...props} entries={away} />
         </Disclosure>
       )}
@@ -41,13 +43,13 @@ export const FactList = <Name extends RegisterName>(props: FactListProps<Name>) 
   );
 };
 
-const Rack = <Name extends RegisterName>({ entries, detail, onPick, kind }: FactListProps<Name>) => (
+const Rack = <Name extends RegisterName>({ entries, detail, isDraft, onPick, kind }: FactListProps<Name>) => (
   <ul class="set-up-rack">
     {entries.map((entry) => (
       <li key={entry.id}>
         <PressButton
           label={entry.fact.name}
-          detail={detail?.(entry)}
+          detail={isDraft(entry.id) ? <b class="set-up-unsaved">{words.unsaved}</b> : detail?.(entry)}
           onAct={() => onPick(entry)}
           testId={`${kind}-${entry.id}`}
         />
@@ -55,7 +57,3 @@ const Rack = <Name extends RegisterName>({ entries, detail, onPick, kind }: Fact
     ))}
   </ul>
 );
-
-function isAway({ fact }: { fact: object }): boolean {
-  return 'retired' in fact && fact.retired === true;
-}

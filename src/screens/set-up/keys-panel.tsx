@@ -1,39 +1,60 @@
-import { useEffect, useState } from 'preact/hooks';
-import { actOfKey, keysOf } from '../../app/bench-keys.ts';
-import { type BenchAct, benchActs } from '../../domain/set-up/facts.ts';
-import { factOf } from '../../domain/shop/registers.ts';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { keysOf, teachKey } from '../../app/bench-keys.ts';
+import { stationFactOf } from '../../app/station-letter.ts';
+import { type BenchAct, benchActs, type StationFact } from '../../domain/set-up/facts.ts';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { benchActWords } from '../../words/bench-words.ts';
 import { keySign } from '../../words/key-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
+import { shellWords } from '../../words/shell-words.ts';
 import { useApp, useSession, useShop } from '../parts/app-context.ts';
-import { OnOff } from './station-panel.tsx';
+import { OnOff } from './on-off.tsx';
+
+/** What was last said about the keys, and at which act it stands. */
+interface Said {
+  readonly act: BenchAct;
+  readonly words: string;
+}
 
 /** Teaches the station which key does what: tap the act, then press the key. */
 export const KeysPanel = () => {
   const { preferences } = useApp();
   const session = useSession();
   const { registers } = useShop();
-  const station = factOf(registers, { register: 'station', id: session.station });
-  const [learning, setLearning] = useState<BenchAct | null>(null);
-  const [taken, setTaken] = useState<BenchAct | null>(null);
+  const station = stationFactOf(registers, { station: session.station, name: shellWords.stationName });
   const keys = keysOf(station);
-  const teach = async (taught: { act: BenchAct; key: string }[]) => {
-    if (!station) return;
-    await session.act({
+  const [learning, setLearning] = useState<BenchAct | null>(null);
+  const [said, setSaid] = useState<Said | null>(null);
+
+  const keep = (taught: StationFact['keys']) =>
+    session.act({
       kind: 'set',
       set: { register: 'station', id: session.station, value: { ...station, keys: taught } },
     });
+  const begin = (act: BenchAct) => {
+    const next = learning === act ? null : act;
+    setLearning(next);
+    setSaid(next && { act, words: words.learn(benchActWords[act]) });
   };
-  const learn = (act: BenchAct, key: string) => {
-    const other = actOfKey(keys, key);
-    setTaken(other && other !== act ? other : null);
+  async function learn(act: BenchAct, key: string): Promise<void> {
+    const lesson = teachKey(station, { act, key });
+    const sign = keySign(key);
+    // After a refusal it goes on listening: the next key may be free.
+    if (lesson.kind === 'unfit') return setSaid({ act, words: words.keyUnfit(sign) });
+    if (lesson.kind === 'taken')
+      return setSaid({ act, words: words.keyTaken(sign, benchActWords[lesson.by]) });
     setLearning(null);
-    if (other) return;
-    void teach([...(station?.keys.filter((each) => each.act !== act) ?? []), { act, key }]);
-  };
-  useKeyPress(learning, learn);
+    await keep(lesson.keys);
+    setSaid({ act, words: words.keyTaught(sign, benchActWords[act]) });
+  }
+  useNextKey(learning, {
+    onKey: (act, key) => void learn(act, key),
+    onLeave: () => {
+      setLearning(null);
+      setSaid(null);
+    },
+  });
   return (
     <Panel title={words.keys} lead={words.keysLead}>
       <OnOff
@@ -44,40 +65,57 @@ export const KeysPanel = () => {
         }}
         testId="keys-on"
       />
-      <p role="status">
-        {learning ? words.learn(benchActWords[learning]) : taken ? words.keyTaken(benchActWords[taken]) : ''}
+      <p role="status" class="unseen">
+        {said?.words}
       </p>
       <ul class="set-up-rack">
         {benchActs.map((act) => (
           <li key={act}>
             <PressButton
               label={benchActWords[act]}
-              keyHint={keySign(keys[act])}
+              detail={said?.act === act ? said.words : words.keyIs(keySign(keys[act]))}
               selected={learning === act}
-              onAct={() => setLearning(act)}
+              onAct={() => begin(act)}
               testId={`key-${act}`}
             />
           </li>
         ))}
       </ul>
       <div>
-        <PressButton tone="quiet" label={words.usual} onAct={() => void teach([])} testId="keys-usual" />
+        <PressButton
+          tone="quiet"
+          label={words.usual}
+          onAct={() => {
+            setSaid(null);
+            setLearning(null);
+            void keep([]);
+          }}
+          testId="keys-usual"
+        />
       </div>
     </Panel>
   );
 };
 
-/** Hears the next key while an act is being taught; Tab and Escape stay what they are. */
-function useKeyPress(learning: BenchAct | null, learn: (act: BenchAct, key: string) => void): void {
+interface KeyEars {
+  readonly onKey: (act: BenchAct, key: string) => void;
+  readonly onLeave: () => void;
+}
+
+/** Hears keys while an act is being taught. Escape leaves it, Tab stays what it is. */
+function useNextKey(learning: BenchAct | null, ears: KeyEars): void {
+  const latest = useRef(ears);
+  latest.current = ears;
   useEffect(() => {
     if (!learning) return;
     const hear = (event: KeyboardEvent) => {
-      if (event.repeat || event.key === 'Tab' || event.key === 'Escape') return;
+      if (event.repeat || event.key === 'Tab') return;
       event.preventDefault();
       event.stopPropagation();
-      learn(learning, event.key);
+      if (event.key === 'Escape') latest.current.onLeave();
+      else latest.current.onKey(learning, event.key);
     };
     addEventListener('keydown', hear, { capture: true });
     return () => removeEventListener('keydown', hear, { capture: true });
-  });
+  }, [learning]);
 }

@@ -8,12 +8,14 @@ export interface NameFieldProps {
   readonly error: string | undefined;
   readonly testId: string;
   readonly label?: string | undefined;
+  readonly hint?: string | undefined;
 }
 
 /** A name of up to 80 characters; a longer one stays as typed and the reason stands beside it. */
-export const NameField = ({ name, onName, error, testId, label = words.name }: NameFieldProps) => (
+export const NameField = ({ name, onName, error, testId, label = words.name, hint }: NameFieldProps) => (
   <Field
     label={label}
+    hint={hint}
     value={name}
     onText={onName}
     longest={longestName}

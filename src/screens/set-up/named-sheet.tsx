@@ -1,36 +1,50 @@
-import { useState } from 'preact/hooks';
 import type { RegisterSet } from '../../domain/set-up/register.ts';
 import { tidyText } from '../../domain/set-up/text.ts';
 import { EditSheet } from './edit-sheet.tsx';
+import type { KeptDrafts } from './kept-drafts.ts';
 import { NameField } from './name-field.tsx';
-import { useSave } from './use-save.ts';
+import { nameProblem, readingOf } from './reading.ts';
+import { useForm } from './use-form.ts';
+
+export interface Named {
+  readonly name: string;
+}
 
 export interface NamedSheetProps {
+  readonly id: string;
   readonly title: string;
   readonly kind: string;
-  /** The fact as it is; a new one has an empty name. */
-  readonly now: { readonly name: string; readonly retired: boolean };
-  readonly isNew: boolean;
+  /** The fact as it is; none while it is new. */
+  readonly now: (Named & { readonly retired: boolean }) | undefined;
+  readonly kept: KeptDrafts<Named>;
   readonly toSet: (value: { name: string; retired: boolean }) => RegisterSet;
   readonly onClose: () => void;
 }
 
 /** The sheet of a thing that has nothing but a name: a reason, a person. */
-export const NamedSheet = ({ title, kind, now, isNew, toSet, onClose }: NamedSheetProps) => {
-  const { save, errorAt } = useSave();
-  const [name, setName] = useState(now.name);
-  const saveAs = async (retired: boolean) => {
-    if (await save(toSet({ name: tidyText(name), retired }))) onClose();
-  };
+export const NamedSheet = ({ id, title, kind, now, kept, toSet, onClose }: NamedSheetProps) => {
+  const form = useForm({
+    id,
+    kept,
+    start: { name: now?.name ?? '' },
+    read: ({ name }) => readingOf({ name: nameProblem(name) }, () => tidyText(name)),
+    toSet: (name) => toSet({ name, retired: now?.retired ?? false }),
+  });
   return (
     <EditSheet
       title={title}
       kind={kind}
+      form={form}
+      onSave={form.save}
       onClose={onClose}
-      onSave={() => void saveAs(now.retired)}
-      retired={isNew ? undefined : { is: now.retired, onChange: () => void saveAs(!now.retired) }}
+      away={now && { is: now.retired, onChange: (retired) => form.put(toSet({ name: now.name, retired })) }}
     >
-      <NameField name={name} onName={setName} error={errorAt('name')} testId={`${kind}-name`} />
+      <NameField
+        name={form.draft.name}
+        onName={(name) => form.change({ name })}
+        error={form.errorAt('name')}
+        testId={`${kind}-name`}
+      />
     </EditSheet>
   );
 };

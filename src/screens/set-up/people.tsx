@@ -1,38 +1,36 @@
-import { useState } from 'preact/hooks';
-import { type PersonId, personId, readId } from '../../domain/log/ids.ts';
-import { type Entry, factsOf } from '../../domain/shop/registers.ts';
+import { personId, readId } from '../../domain/log/ids.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
-import { useSession, useShop } from '../parts/app-context.ts';
-import { FactList } from './fact-list.tsx';
-import { NamedSheet } from './named-sheet.tsx';
+import { FactPage, type FactSheetProps } from './fact-page.tsx';
+import { keptDrafts } from './kept-drafts.ts';
+import { type Named, NamedSheet } from './named-sheet.tsx';
+import { WhoTapsPanel } from './who-taps.tsx';
 
-/** Who works in the shop; initials are enough. */
-export const People = () => {
-  const session = useSession();
-  const [open, setOpen] = useState<PersonId | null>(null);
-  const entries = factsOf(useShop().registers, 'person');
-  const picked: Entry<'person'> | undefined = entries.find(({ id }) => id === open);
-  return (
-    <>
-      <FactList
-        title={words.people}
-        lead={words.peopleLead}
-        entries={entries}
-        addLabel={words.addPerson}
-        onAdd={() => setOpen(readId(personId, session.newId()))}
-        onPick={({ id }) => setOpen(id)}
-        kind="person"
-      />
-      {open && (
-        <NamedSheet
-          title={picked ? words.people : words.addPerson}
-          kind="person"
-          now={picked?.fact ?? { name: '', retired: false }}
-          isNew={!picked}
-          toSet={(value) => ({ register: 'person', id: open, value })}
-          onClose={() => setOpen(null)}
-        />
-      )}
-    </>
-  );
-};
+const kept = keptDrafts<Named>();
+
+/** Who works in the shop, and who of them taps on this tablet. */
+export const People = () => (
+  <>
+    <FactPage
+      register="person"
+      kind="person"
+      lead={words.peopleLead}
+      addLabel={words.addPerson}
+      kept={kept}
+      toId={(fresh) => readId(personId, fresh)}
+      sheet={PersonSheet}
+    />
+    <WhoTapsPanel />
+  </>
+);
+
+const PersonSheet = ({ id, now, onClose }: FactSheetProps<'person'>) => (
+  <NamedSheet
+    id={id}
+    title={now ? words.editPerson : words.addPerson}
+    kind="person"
+    now={now}
+    kept={kept}
+    toSet={(value) => ({ register: 'person', id, value })}
+    onClose={onClose}
+  />
+);

@@ -1,38 +1,32 @@
-import { useState } from 'preact/hooks';
-import { type ReasonId, readId, reasonId } from '../../domain/log/ids.ts';
-import { type Entry, factsOf } from '../../domain/shop/registers.ts';
+import { readId, reasonId } from '../../domain/log/ids.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
-import { useSession, useShop } from '../parts/app-context.ts';
-import { FactList } from './fact-list.tsx';
-import { NamedSheet } from './named-sheet.tsx';
+import { FactPage, type FactSheetProps } from './fact-page.tsx';
+import { keptDrafts } from './kept-drafts.ts';
+import { type Named, NamedSheet } from './named-sheet.tsx';
+
+const kept = keptDrafts<Named>();
 
 /** The maker's reasons for a flaw. */
-export const Reasons = () => {
-  const session = useSession();
-  const [open, setOpen] = useState<ReasonId | null>(null);
-  const entries = factsOf(useShop().registers, 'reason');
-  const picked: Entry<'reason'> | undefined = entries.find(({ id }) => id === open);
-  return (
-    <>
-      <FactList
-        title={words.reasons}
-        lead={words.reasonsLead}
-        entries={entries}
-        addLabel={words.addReason}
-        onAdd={() => setOpen(readId(reasonId, session.newId()))}
-        onPick={({ id }) => setOpen(id)}
-        kind="reason"
-      />
-      {open && (
-        <NamedSheet
-          title={picked ? words.reasons : words.addReason}
-          kind="reason"
-          now={picked?.fact ?? { name: '', retired: false }}
-          isNew={!picked}
-          toSet={(value) => ({ register: 'reason', id: open, value })}
-          onClose={() => setOpen(null)}
-        />
-      )}
-    </>
-  );
-};
+export const Reasons = () => (
+  <FactPage
+    register="reason"
+    kind="reason"
+    lead={words.reasonsLead}
+    addLabel={words.addReason}
+    kept={kept}
+    toId={(fresh) => readId(reasonId, fresh)}
+    sheet={ReasonSheet}
+  />
+);
+
+const ReasonSheet = ({ id, now, onClose }: FactSheetProps<'reason'>) => (
+  <NamedSheet
+    id={id}
+    title={now ? words.editReason : words.addReason}
+    kind="reason"
+    now={now}
+    kept={kept}
+    toSet={(value) => ({ register: 'reason', id, value })}
+    onClose={onClose}
+  />
+);

@@ -1,5 +1,4 @@
 import { useState } from 'preact/hooks';
-import { stagesToAskAbout } from '../../domain/command/decide-set-up.ts';
 import type { RouteId, StageId } from '../../domain/log/ids.ts';
 import type { RouteFact } from '../../domain/set-up/facts.ts';
 import { tidyText } from '../../domain/set-up/text.ts';
@@ -10,130 +9,150 @@ import { nameOf } from '../../words/names.ts';
 import { problemWords } from '../../words/problem-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
+import { keptDrafts } from './kept-drafts.ts';
+import { LooseParts } from './loose-parts.tsx';
 import { NameField } from './name-field.tsx';
-import { moved, piecesByStage } from './route-order.ts';
-import { WhereTo } from './where-to.tsx';
+import { nameProblem } from './reading.ts';
+import {
+  answersOf,
+  type RouteDraft,
+  rebased,
+  routeDraftOf,
+  routeRows,
+  stagesToAdd,
+  unanswered,
+} from './route-draft.ts';
+import { RouteRows } from './route-rows.tsx';
+import { useFirstError } from './use-first-error.ts';
 
-/** One route: the order of its stages, and where pieces go that a new order would strand. */
+const kept = keptDrafts<RouteDraft>();
+
+interface Refusal {
+  readonly at: 'name' | 'route';
+  readonly words: string;
+}
+
+/** The order of the stages of one route. Nothing moves until it is saved, and then no piece is without a place. */
 export const RouteEdit = ({ id, now }: { id: RouteId; now: RouteFact | undefined }) => {
   const session = useSession();
   const shop = useShop();
-  const [name, setName] = useState(now?.name ?? '');
-  const [stages, setStages] = useState<readonly StageId[]>(now?.stages ?? []);
-  const [destinations, setDestinations] = useState<ReadonlyMap<StageId, StageId>>(new Map());
-  const [refusal, setRefusal] = useState<{ readonly at: 'name' | 'route'; readonly words: string } | null>(
-    null,
-  );
-  const asked = stagesToAskAbout(shop, { route: id, stages });
-  const changed = name !== (now?.name ?? '') || stages.join() !== (now?.stages ?? []).join();
-  const counts = piecesByStage(shop);
-  const stageName = (stage: StageId) => nameOf(shop.registers, { register: 'stage', id: stage });
-  const others = factsOf(shop.registers, 'stage').filter(
-    (entry) => !entry.fact.retired && !stages.includes(entry.id),
-  );
-  const save = async () => {
-    const result = await session.act({
-      kind: 'change-route',
-      route: id,
-      name: tidyText(name),
-      stages,
-      destinations,
-    });
-    if (result.kind === 'saved') return setRefusal(null);
-    const { problem } = result;
-    const at = problem.kind === 'text' || problem.kind === 'same-name' ? 'name' : 'route';
-    setRefusal({ at, words: problemWords(problem, shop.registers) });
-  };
+  const { registers } = shop;
+  const drafts = kept(session);
+  const [typed, setTyped] = useState(drafts.get(id));
+  const [failures, setFailures] = useState(0);
+  const [refusal, setRefusal] = useState<Refusal | null>(null);
+  const body = useFirstError(failures);
+  const draft = typed ? rebased(typed, now) : routeDraftOf(now);
+  const rows = routeRows(shop, { route: id, draft });
+  const open = unanswered(rows);
+  const stageName = (stage: StageId) => nameOf(registers, { register: 'stage', id: stage });
+  const unsaved = typed !== undefined || open.length > 0;
+
+  function keep(next: RouteDraft | undefined): void {
+    if (next) drafts.set(id, next);
+    else drafts.delete(id);
+    setTyped(next);
+    setRefusal(null);
+  }
+  const change = (part: Partial<RouteDraft>) => keep({ ...draft, ...part });
+
+  function fail(problem: Refusal | null): void {
+    setRefusal(problem);
+    setFailures((count) => count + 1);
+  }
+
+  async function save(): Promise<void> {
+    const wrongName = nameProblem(draft.name);
+    if (wrongName) return fail({ at: 'name', words: wrongName });
+    if (open.length > 0) return fail(null);
+    const { stages } = draft;
+    const name = tidyText(draft.name);
+    const destinations = answersOf(rows);
+    const result = await session.act({ kind: 'change-route', route: id, name, stages, destinations });
+    if (result.kind === 'saved') return keep(undefined);
+    const at = result.problem.kind === 'same-name' ? 'name' : 'route';
+    fail({ at, words: problemWords(result.problem, registers) });
+  }
+
   return (
-    <Panel title={words.route} lead={words.routeLead}>
-      <NameField
-        label={words.routeName}
-        name={name}
-        onName={setName}
-        error={refusal?.at === 'name' ? refusal.words : undefined}
-        testId="route-name"
-      />
-      <ol class="set-up-route">
-        {stages.map((stage, place) => (
-          <li key={stage}>
-            <span class="set-up-stage">
-              <b class="figures">{place + 1}</b> {stageName(stage)}
-              <span>{words.here(counts.get(stage) ?? 0)}</span>
-            </span>
+    <Panel title={now?.name ?? words.addRoute} lead={words.routeLead}>
+      <div class="set-up-form" ref={body}>
+        <div class="set-up-bar">
+          <div class="set-up-acts">
             <PressButton
-              label={words.up}
-              name={`${words.up}: ${stageName(stage)}`}
-              icon="up"
-              onAct={() => setStages(moved(stages, { stage, by: -1 }))}
-              testId={`route-up-${stage}`}
+              tone="go"
+              icon="check"
+              label={words.save}
+              disabledReason={unsaved || !now ? undefined : words.saved}
+              closing
+              onAct={() => void save()}
+              testId="route-save"
             />
-            <PressButton
-              label={words.down}
-              name={`${words.down}: ${stageName(stage)}`}
-              icon="down"
-              onAct={() => setStages(moved(stages, { stage, by: 1 }))}
-              testId={`route-down-${stage}`}
-            />
-            <PressButton
-              label={words.remove}
-              name={`${words.remove}: ${stageName(stage)}`}
-              tone="quiet"
-              onAct={() => setStages(stages.filter((each) => each !== stage))}
-              testId={`route-remove-${stage}`}
-            />
-          </li>
-        ))}
-      </ol>
-      {others.length > 0 && (
-        <ul class="set-up-rack">
-          {others.map(({ id: stage, fact }) => (
-            <li key={stage}>
+            {typed && (
               <PressButton
-                icon="plus"
-                label={fact.name}
-                detail={words.addToRoute}
-                onAct={() => setStages([...stages, stage])}
-                testId={`route-add-${stage}`}
+                tone="quiet"
+                icon="undo"
+                label={words.asItWas}
+                closing
+                onAct={() => keep(undefined)}
+                testId="route-restore"
               />
-            </li>
-          ))}
-        </ul>
-      )}
-      {changed && asked.length > 0 && (
-        <WhereTo
-          asked={asked}
-          stages={stages}
-          destinations={destinations}
-          onChoose={(from, to) => setDestinations(new Map([...destinations, [from, to]]))}
+            )}
+          </div>
+          <p role="status" data-testid="route-state">
+            {open.length > 0
+              ? words.sayWhereAt(open.map(stageName).join(', '))
+              : unsaved
+                ? words.unsaved
+                : ''}
+          </p>
+          {refusal?.at === 'route' && (
+            <p role="alert" data-testid="route-refusal">
+              {refusal.words}
+            </p>
+          )}
+        </div>
+        <NameField
+          label={words.routeName}
+          hint={usedBy(factsOf(registers, 'batch').filter(({ fact }) => fact.route === id && !fact.retired))}
+          name={draft.name}
+          onName={(name) => change({ name })}
+          error={refusal?.at === 'name' ? refusal.words : undefined}
+          testId="route-name"
         />
-      )}
-      {refusal?.at === 'route' && (
-        <p role="alert" data-testid="route-refusal">
-          {refusal.words}
-        </p>
-      )}
-      <div class="set-up-acts">
-        <PressButton
-          tone="go"
-          icon="check"
-          label={words.saveRoute}
-          disabledReason={changed ? undefined : words.routeSaved}
-          closing
-          onAct={() => void save()}
-          testId="route-save"
+        <RouteRows rows={rows} draft={draft} onChange={change} askNow={failures > 0} />
+        <ToAdd
+          stages={stagesToAdd(registers, rows)}
+          onAdd={(stage) => change({ stages: [...draft.stages, stage] })}
         />
-        {changed && (
-          <PressButton
-            tone="quiet"
-            icon="undo"
-            label={words.undoChanges}
-            onAct={() => {
-              setStages(now?.stages ?? []);
-              setName(now?.name ?? '');
-            }}
-          />
-        )}
+        <LooseParts draft={draft} />
       </div>
     </Panel>
   );
 };
+
+function usedBy(batches: readonly { readonly fact: { readonly name: string } }[]): string {
+  return batches.length === 0
+    ? words.routeOfNone
+    : words.routeOf(batches.map(({ fact }) => fact.name).join(', '));
+}
+
+interface ToAddProps {
+  readonly stages: ReturnType<typeof stagesToAdd>;
+  readonly onAdd: (stage: StageId) => void;
+}
+
+const ToAdd = ({ stages, onAdd }: ToAddProps) =>
+  stages.length === 0 ? null : (
+    <section class="set-up-bill">
+      <h3>{words.addToRoute}</h3>
+      <p>{words.addToRouteLead}</p>
+      <ul class="set-up-rack">
+        {stages.map(({ id, fact }) => (
+          <li key={id}>
+            <PressButton icon="plus" label={fact.name} onAct={() => onAdd(id)} testId={`route-add-${id}`} />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );

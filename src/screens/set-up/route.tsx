@@ -11,19 +11,20 @@ import { RouteEdit } from './route-edit.tsx';
 export const Route = () => {
   const session = useSession();
   const routes = factsOf(useShop().registers, 'route');
-  const [chosen, setChosen] = useState<RouteId | null>(routes[0]?.id ?? null);
-  const now = routes.find(({ id }) => id === chosen)?.fact;
+  const [chosen, setChosen] = useState<RouteId | null>(null);
+  const id = chosen ?? routes[0]?.id ?? null;
   return (
     <>
       {routes.length > 1 && (
         <ChoiceRow
           label={words.routes}
-          choices={routes.map(({ id, fact }) => ({ value: id, label: fact.name }))}
-          value={chosen ?? undefined}
+          choices={routes.map(({ id: value, fact }) => ({ value, label: fact.name }))}
+          value={id ?? undefined}
           onChoose={setChosen}
+          testId="route-choice"
         />
       )}
-      {chosen && <RouteEdit key={`${chosen} ${now?.stages.join(' ')}`} id={chosen} now={now} />}
+      {id && <RouteEdit key={id} id={id} now={routes.find((route) => route.id === id)?.fact} />}
       <div>
         <PressButton
           tone="quiet"

@@ -1,61 +1,57 @@
-import { useState } from 'preact/hooks';
 import { systemClock } from '../../app/clock.ts';
-import { isZoneName } from '../../domain/log/zone.ts';
-import { tidyText } from '../../domain/set-up/text.ts';
 import { factOf } from '../../domain/shop/registers.ts';
-import { Field } from '../../ui/field/field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
-import { PressButton } from '../../ui/press/press-button.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { useShop } from '../parts/app-context.ts';
+import { keptDrafts } from './kept-drafts.ts';
 import { NameField } from './name-field.tsx';
-import { useSave } from './use-save.ts';
+import { SaveForm } from './save-form.tsx';
+import { dayStartHours, readShop, type ShopDraft, shopDraftOf, zonesToOffer } from './shop-draft.ts';
+import { useForm } from './use-form.ts';
 
-const hours = Array.from({ length: 13 }, (_, hour) => ({
-  value: String(hour),
-  label: `${String(hour).padStart(2, '0')}:00`,
-}));
+const kept = keptDrafts<ShopDraft>();
 
 /** Name of the shop, its zone, and the hour at which its day begins. */
 export const ShopPanel = () => {
   const fact = factOf(useShop().registers, { register: 'shop', id: 'shop' });
-  const { save, errorAt } = useSave();
-  const [name, setName] = useState(fact?.name ?? '');
-  const [zone, setZone] = useState(fact?.zone ?? systemClock.zone());
-  const [hour, setHour] = useState(String(fact?.dayStartHour ?? 4));
-  const zoneKnown = isZoneName(zone.trim());
-  const saveShop = () => {
-    if (!zoneKnown) return;
-    const value = { name: tidyText(name), zone: zone.trim(), dayStartHour: Number(hour) };
-    void save({ register: 'shop', id: 'shop', value });
-  };
+  const here = systemClock.zone();
+  const form = useForm({
+    id: 'shop',
+    kept,
+    start: shopDraftOf(fact, here),
+    read: readShop,
+    toSet: (value) => ({ register: 'shop', id: 'shop', value }),
+  });
+  const { draft, change } = form;
+  const zones = zonesToOffer(Intl.supportedValuesOf('timeZone'), { chosen: draft.zone, here });
   return (
-    <Panel title={words.shop}>
-      <NameField
-        label={words.shopName}
-        name={name}
-        onName={setName}
-        error={errorAt('name')}
-        testId="shop-name"
-      />
-      <Field
-        label={words.zone}
-        value={zone}
-        onText={setZone}
-        error={zoneKnown ? undefined : words.badZone}
-        testId="shop-zone"
-      />
-      <SelectField
-        label={words.dayStart}
-        options={hours}
-        value={hour}
-        onChoose={setHour}
-        testId="shop-day-start"
-      />
-      <div>
-        <PressButton label={words.save} closing onAct={saveShop} testId="shop-save" />
-      </div>
+    <Panel title={words.shop} lead={words.shopLead}>
+      <SaveForm form={form} kind="shop">
+        <NameField
+          label={words.shopName}
+          name={draft.name}
+          onName={(name) => change({ name })}
+          error={form.errorAt('name')}
+          testId="shop-name"
+        />
+        <SelectField
+          label={words.zone}
+          hint={words.zoneHint}
+          options={zones.map((value) => ({ value, label: value.replaceAll('_', ' ') }))}
+          value={draft.zone}
+          onChoose={(zone) => change({ zone })}
+          testId="shop-zone"
+        />
+        <SelectField
+          label={words.dayStart}
+          hint={words.dayStartHint}
+          options={dayStartHours}
+          value={draft.hour}
+          onChoose={(hour) => change({ hour })}
+          testId="shop-day-start"
+        />
+      </SaveForm>
     </Panel>
   );
 };

@@ -1,42 +1,75 @@
-import { useState } from 'preact/hooks';
 import type { StageId } from '../../domain/log/ids.ts';
-import { type StageFact, type StageKind, stageKinds } from '../../domain/set-up/facts.ts';
-import { longestNote, problemOfNote } from '../../domain/set-up/text.ts';
+import { type StageKind, stageKinds } from '../../domain/set-up/facts.ts';
+import { factOf } from '../../domain/shop/registers.ts';
+import type { Shop } from '../../domain/shop/shop.ts';
 import { ChoiceRow } from '../../ui/field/choice-row.tsx';
-import { Field } from '../../ui/field/field.tsx';
 import { stageKindWords } from '../../words/outcome-words.ts';
-import { numberProblemWords } from '../../words/problem-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
+import { goTo } from '../parts/address.ts';
+import { useSession, useShop } from '../parts/app-context.ts';
+import { CautionField } from './caution-field.tsx';
+import { CureFields } from './cure-fields.tsx';
 import { EditSheet } from './edit-sheet.tsx';
+import type { FactSheetProps } from './fact-page.tsx';
 import { FlawButtonsEdit } from './flaw-buttons-edit.tsx';
+import { type KeptDrafts, keptDrafts } from './kept-drafts.ts';
 import { NameField } from './name-field.tsx';
-import { draftOf, readCapacity, readCure, type StageDraft, stageFactOf } from './stage-draft.ts';
-import { useSave } from './use-save.ts';
+import { PlacingFields } from './placing-fields.tsx';
+import { curingAt, stagesOnRoutes, whyStageStays } from './set-up-view.ts';
+import { readStage, type StageDraft, stageDraftOf, usualPlacing, withStage } from './stage-draft.ts';
+import { useForm } from './use-form.ts';
 
-export interface StageSheetProps {
-  readonly id: StageId;
-  readonly now: StageFact | undefined;
-  readonly onClose: () => void;
-}
+export const keptStages: KeptDrafts<StageDraft> = keptDrafts<StageDraft>();
 
-/** Name, kind, cure, flaw buttons and caution of a stage. */
-export const StageSheet = ({ id, now, onClose }: StageSheetProps) => {
-  const { save, errorAt } = useSave();
-  const [draft, setDraft] = useState(draftOf(now));
-  const change = (part: Partial<StageDraft>) => setDraft({ ...draft, ...part });
-  const saveAs = async (retired: boolean) => {
-    const value = stageFactOf({ ...draft, retired });
-    if (!value || problemOfNote(draft.caution)) return;
-    if (await save({ register: 'stage', id, value })) onClose();
-  };
+/** Name, kind, cure, place on the route, flaw buttons and caution of a stage. */
+export const StageSheet = ({ id, now, onClose }: FactSheetProps<'stage'>) => {
+  const session = useSession();
+  const shop = useShop();
+  const { registers } = shop;
+  const onRoute = stagesOnRoutes(registers).includes(id);
+  const form = useForm({
+    id,
+    kept: keptStages,
+    start: stageDraftOf(now, now ? { kind: 'nowhere' } : usualPlacing(registers)),
+    read: (draft) => readStage(draft, { curing: curingAt(shop, id) }),
+    toSet: (stage) => ({ register: 'stage', id, value: { ...stage, retired: now?.retired ?? false } }),
+  });
+  const { draft, change, errorAt } = form;
+
+  async function save(): Promise<boolean> {
+    const { placing } = draft;
+    if (!(await form.save())) return false;
+    const fact =
+      placing.kind === 'nowhere' ? undefined : factOf(registers, { register: 'route', id: placing.route });
+    if (placing.kind === 'nowhere' || !fact || onRoute) return true;
+    const stages = withStage(fact.stages, { stage: id, placing });
+    // A stage that comes in between asks no piece to move, so there is nowhere to send any.
+    const result = await session.act({
+      kind: 'change-route',
+      route: placing.route,
+      name: fact.name,
+      stages,
+      destinations: new Map(),
+    });
+    // Refused only while pieces stand off the route: the route's own page asks where they go.
+    if (result.kind === 'refused') goTo('set-up', 'route');
+    return true;
+  }
+
   return (
     <EditSheet
-      title={now ? words.stages : words.addStage}
+      title={now ? words.editStage : words.addStage}
       kind="stage"
+      form={form}
+      onSave={save}
       onClose={onClose}
-      onSave={() => void saveAs(draft.retired)}
-      retired={now && { is: now.retired, onChange: () => void saveAs(!now.retired) }}
-      error={errorAt('other')}
+      away={
+        now && {
+          is: now.retired,
+          refusedBecause: awayWords(shop, id),
+          onChange: (retired) => form.put({ register: 'stage', id, value: { ...now, retired } }),
+        }
+      }
     >
       <NameField
         name={draft.name}
@@ -49,9 +82,11 @@ export const StageSheet = ({ id, now, onClose }: StageSheetProps) => {
         choices={stageKinds.map((value) => ({ value, label: stageKindWords[value] }))}
         value={draft.kind}
         onChoose={(kind) => change({ kind })}
+        error={errorAt('kind')}
         testId="stage-kind"
       />
-      {draft.kind === 'hold' && <HoldFields draft={draft} onChange={change} />}
+      {draft.kind === 'hold' && <CureFields form={form} />}
+      {!onRoute && <PlacingFields placing={draft.placing} onPlacing={(placing) => change({ placing })} />}
       <ChoiceRow
         label={words.bulk}
         choices={[
@@ -60,48 +95,21 @@ export const StageSheet = ({ id, now, onClose }: StageSheetProps) => {
         ]}
         value={draft.bulk ? 'yes' : 'no'}
         onChoose={(value) => change({ bulk: value === 'yes' })}
+        testId="stage-bulk"
       />
       <FlawButtonsEdit reasons={draft.reasons} onReasons={(reasons) => change({ reasons })} />
-      <Field
-        label={words.caution}
-        hint={words.cautionHint}
-        rows={4}
-        value={draft.caution}
-        onText={(caution) => change({ caution })}
-        longest={longestNote}
-        tooLong={(length) => words.tooLong(length, longestNote)}
+      <CautionField
+        caution={draft.caution}
+        onCaution={(caution) => change({ caution })}
+        error={errorAt('caution')}
+        testId="stage-caution"
       />
     </EditSheet>
   );
 };
 
-const HoldFields = ({
-  draft,
-  onChange,
-}: {
-  draft: StageDraft;
-  onChange: (part: Partial<StageDraft>) => void;
-}) => {
-  const capacity = readCapacity(draft.capacity);
-  return (
-    <>
-      <Field
-        label={words.cureHours}
-        kind="number"
-        value={draft.cureHours}
-        onText={(cureHours) => onChange({ cureHours })}
-        error={readCure(draft.cureHours) === null ? words.badHours : undefined}
-        testId="stage-cure"
-      />
-      <Field
-        label={words.capacity}
-        hint={words.capacityHint}
-        kind="number"
-        value={draft.capacity}
-        onText={(typed) => onChange({ capacity: typed })}
-        error={capacity.ok ? undefined : numberProblemWords(capacity.problem)}
-        testId="stage-capacity"
-      />
-    </>
-  );
-};
+function awayWords(shop: Shop, stage: StageId): string | undefined {
+  const why = whyStageStays(shop, stage);
+  if (!why) return undefined;
+  return why.kind === 'on-route' ? words.onRouteAway : words.holdsAway(why.pieces);
+}

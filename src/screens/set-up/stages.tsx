@@ -1,45 +1,44 @@
-import { useState } from 'preact/hooks';
-import { readId, type StageId, stageId } from '../../domain/log/ids.ts';
-import { liveStages } from '../../domain/route/live-stages.ts';
-import { type Entry, factsOf } from '../../domain/shop/registers.ts';
+import { readId, stageId } from '../../domain/log/ids.ts';
+import type { StageFact } from '../../domain/set-up/facts.ts';
 import { stageKindWords } from '../../words/outcome-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
-import { useSession, useShop } from '../parts/app-context.ts';
-import { FactList } from './fact-list.tsx';
-import { StageSheet } from './stage-sheet.tsx';
+import { duration } from '../../words/time-words.ts';
+import { useShop } from '../parts/app-context.ts';
+import { FactPage } from './fact-page.tsx';
+import { inRouteOrder, piecesAtStages, stagesOnRoutes } from './set-up-view.ts';
+import { keptStages, StageSheet } from './stage-sheet.tsx';
+
+const minute = 60_000;
 
 /** The steps of the work, in the order of the routes. */
 export const Stages = () => {
-  const session = useSession();
-  const { registers } = useShop();
-  const [open, setOpen] = useState<StageId | null>(null);
-  const order = liveStages(registers);
-  const place = ({ id }: Entry<'stage'>) => (order.includes(id) ? order.indexOf(id) : order.length);
-  const entries = factsOf(registers, 'stage').toSorted((a, b) => place(a) - place(b));
+  const shop = useShop();
+  const onRoutes = stagesOnRoutes(shop.registers);
+  const pieces = piecesAtStages(shop);
   return (
-    <>
-      <FactList
-        title={words.stages}
-        lead={words.stagesLead}
-        entries={entries}
-        detail={({ id, fact }) =>
-          order.includes(id)
-            ? stageKindWords[fact.kind]
-            : `${stageKindWords[fact.kind]} · ${words.notOnRoute}`
-        }
-        addLabel={words.addStage}
-        onAdd={() => setOpen(readId(stageId, session.newId()))}
-        onPick={({ id }) => setOpen(id)}
-        kind="stage"
-      />
-      {open && (
-        <StageSheet
-          key={open}
-          id={open}
-          now={entries.find(({ id }) => id === open)?.fact}
-          onClose={() => setOpen(null)}
-        />
-      )}
-    </>
+    <FactPage
+      register="stage"
+      kind="stage"
+      lead={words.stagesLead}
+      addLabel={words.addStage}
+      kept={keptStages}
+      toId={(fresh) => readId(stageId, fresh)}
+      sheet={StageSheet}
+      order={(entries) => inRouteOrder(shop.registers, entries)}
+      detail={({ id, fact }) =>
+        [
+          stageKindWords[fact.kind],
+          ...cureWords(fact),
+          ...(pieces.get(id) ? [words.here(pieces.get(id) ?? 0)] : []),
+          ...(onRoutes.includes(id) ? [] : [words.offRoute]),
+        ].join(' · ')
+      }
+    />
   );
 };
+
+function cureWords(fact: StageFact): readonly string[] {
+  if (fact.kind !== 'hold') return [];
+  const time = duration(fact.cureMinutes * minute);
+  return fact.capacity === null ? [time] : [time, words.places(fact.capacity)];
+}

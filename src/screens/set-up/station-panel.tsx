@@ -1,103 +1,74 @@
 import { useState } from 'preact/hooks';
-import { freeLetter } from '../../app/station-letter.ts';
+import { stationFactOf } from '../../app/station-letter.ts';
 import { tidyText } from '../../domain/set-up/text.ts';
-import { factOf, factsOf } from '../../domain/shop/registers.ts';
+import { factsOf, type Registers } from '../../domain/shop/registers.ts';
 import { codeLetters } from '../../domain/tray/tray-code.ts';
 import { ChoiceRow } from '../../ui/field/choice-row.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
-import { PressButton } from '../../ui/press/press-button.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';
-import { useApp, useSession, useShop } from '../parts/app-context.ts';
+import { shellWords } from '../../words/shell-words.ts';
+import { useSession, useShop } from '../parts/app-context.ts';
+import { keptDrafts } from './kept-drafts.ts';
 import { NameField } from './name-field.tsx';
-import { useSave } from './use-save.ts';
+import type { Named } from './named-sheet.tsx';
+import { nameProblem, readingOf } from './reading.ts';
+import { SaveForm } from './save-form.tsx';
+import { useForm } from './use-form.ts';
 
-const themes = ['light', 'dark', 'glare'] as const;
-const nobody = '';
+const kept = keptDrafts<Named>();
 
-/** Letter and name of this station, who taps on it, how it looks and sounds. */
+/** Name of this station, and the letter that its tray codes begin with. */
 export const StationPanel = () => {
-  const { preferences } = useApp();
   const session = useSession();
   const { registers } = useShop();
-  const fact = factOf(registers, { register: 'station', id: session.station });
-  const { save, errorAt } = useSave();
-  const [name, setName] = useState(fact?.name ?? '');
-  const letter = fact?.letter ?? freeLetter(registers, session.station);
-  const saveStation = (change: { name?: string; letter?: string }) =>
-    save({
-      register: 'station',
-      id: session.station,
-      value: { name: tidyText(name), letter, keys: fact?.keys ?? [], ...change },
-    });
-  const people = factsOf(registers, 'person').filter((person) => !person.fact.retired);
+  const id = session.station;
+  const station = stationFactOf(registers, { station: id, name: shellWords.stationName });
+  const [refused, setRefused] = useState<{ readonly owner: string } | null>(null);
+  const form = useForm({
+    id,
+    kept,
+    start: { name: station.name },
+    read: ({ name }) => readingOf({ name: nameProblem(name) }, () => tidyText(name)),
+    toSet: (name) => ({ register: 'station', id, value: { ...station, name } }),
+  });
+  const chooseLetter = (letter: string) => {
+    const owner = ownerOf(registers, { letter, besides: id });
+    // An object each time: a second refusal, too, has to give the mark back to the letter in use.
+    setRefused(owner === undefined ? null : { owner });
+    if (owner === undefined) void form.put({ register: 'station', id, value: { ...station, letter } });
+  };
   return (
-    <Panel title={words.tablet} lead={words.tabletLead}>
-      <NameField
-        label={words.tabletName}
-        name={name}
-        onName={setName}
-        error={errorAt('name')}
-        testId="tablet-name"
-      />
-      <div>
-        <PressButton label={words.save} closing onAct={() => void saveStation({})} testId="tablet-save" />
-      </div>
+    <Panel title={words.station} lead={words.stationLead}>
       <ChoiceRow
         label={words.letter}
-        choices={[...codeLetters].map((value) => ({ value, label: value }))}
-        value={letter}
-        onChoose={(value) => void saveStation({ letter: value })}
+        choices={[...codeLetters].map((value) => ({
+          value,
+          label: value,
+          detail: ownerOf(registers, { letter: value, besides: id }),
+        }))}
+        value={station.letter}
+        onChoose={chooseLetter}
+        error={refused ? words.letterTaken(refused.owner) : undefined}
+        testId="tablet-letter"
       />
-      <ChoiceRow
-        label={words.who}
-        choices={[
-          ...people.map(({ id, fact: person }) => ({ value: `${id}`, label: person.name })),
-          { value: nobody, label: words.nobody },
-        ]}
-        value={session.person.value ?? nobody}
-        onChoose={(value) => {
-          const id = people.find((person) => person.id === value)?.id ?? null;
-          session.person.value = id;
-          preferences.person.value = id;
-        }}
-      />
-      <ChoiceRow
-        label={words.theme}
-        choices={themes.map((value) => ({ value, label: words.themes[value] }))}
-        value={preferences.theme.value}
-        onChoose={(value) => {
-          preferences.theme.value = value;
-        }}
-        testId="theme"
-      />
-      <OnOff
-        label={words.sound}
-        on={preferences.sound.value}
-        onChange={(on) => {
-          preferences.sound.value = on;
-        }}
-        testId="sound"
-      />
+      <SaveForm form={form} kind="tablet">
+        <NameField
+          label={words.tabletName}
+          name={form.draft.name}
+          onName={(name) => form.change({ name })}
+          error={form.errorAt('name')}
+          testId="tablet-name"
+        />
+      </SaveForm>
     </Panel>
   );
 };
 
-export interface OnOffProps {
-  readonly label: string;
-  readonly on: boolean;
-  readonly onChange: (on: boolean) => void;
-  readonly testId: string;
+/** The name of the other station that has a letter. */
+function ownerOf(
+  registers: Registers,
+  { letter, besides }: { letter: string; besides: string },
+): string | undefined {
+  return factsOf(registers, 'station').find(({ id, fact }) => id !== besides && fact.letter === letter)?.fact
+    .name;
 }
-
-export const OnOff = ({ label, on, onChange, testId }: OnOffProps) => (
-  <ChoiceRow
-    label={label}
-    choices={[
-      { value: 'on', label: words.on },
-      { value: 'off', label: words.off },
-    ]}
-    value={on ? 'on' : 'off'}
-    onChoose={(value) => onChange(value === 'on')}
-    testId={testId}
-  />
-);

@@ -1,57 +1,47 @@
-import { useState } from 'preact/hooks';
-import type { SpeciesId } from '../../domain/log/ids.ts';
-import type { GrainPattern, SpeciesFact } from '../../domain/set-up/facts.ts';
-import { longestNote, problemOfNote, tidyText } from '../../domain/set-up/text.ts';
+import type { GrainPattern } from '../../domain/set-up/facts.ts';
 import { ChoiceRow } from '../../ui/field/choice-row.tsx';
-import { Field } from '../../ui/field/field.tsx';
 import { grainNames, grainTones } from '../../ui/flow/grain-patterns.ts';
 import { GrainSwatch } from '../../ui/flow/grain-swatch.tsx';
 import { grainWords, toneWords } from '../../words/grain-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
+import { CautionField } from './caution-field.tsx';
 import { EditSheet } from './edit-sheet.tsx';
+import type { FactSheetProps } from './fact-page.tsx';
+import { type KeptDrafts, keptDrafts } from './kept-drafts.ts';
 import { NameField } from './name-field.tsx';
-import { useSave } from './use-save.ts';
+import { useForm } from './use-form.ts';
+import { readWood, type ToneName, toneNames, toneOf, type WoodDraft } from './wood-draft.ts';
 
-export const blankWood: SpeciesFact = {
-  name: '',
-  grain: 'straight',
-  light: grainTones.honey.ground,
-  dark: grainTones.honey.line,
-  reference: null,
-  caution: words.noHazard,
-  retired: false,
-};
+export const keptWoods: KeptDrafts<WoodDraft> = keptDrafts<WoodDraft>();
 
-export interface WoodSheetProps {
-  readonly id: SpeciesId;
-  readonly wood: SpeciesFact;
-  readonly isNew: boolean;
-  readonly onClose: () => void;
+export interface WoodSheetProps extends FactSheetProps<'species'> {
+  /** What a new wood begins as. */
+  readonly begin: WoodDraft;
 }
 
-type ToneName = keyof typeof grainTones;
-const toneNames = Object.keys(grainTones) as readonly ToneName[];
-
 /** Name, drawn grain, colours and caution of a wood. */
-export const WoodSheet = ({ id, wood, isNew, onClose }: WoodSheetProps) => {
-  const { save, errorAt } = useSave();
-  const [draft, setDraft] = useState(wood);
-  const change = (part: Partial<SpeciesFact>) => setDraft({ ...draft, ...part });
-  const noteProblem = problemOfNote(draft.caution);
-  const saveAs = async (retired: boolean) => {
-    if (noteProblem) return;
-    const value = { ...draft, name: tidyText(draft.name), caution: tidyText(draft.caution), retired };
-    if (await save({ register: 'species', id, value })) onClose();
-  };
-  const { light, dark } = draft;
-  const tone = toneNames.find((name) => grainTones[name].ground === light && grainTones[name].line === dark);
+export const WoodSheet = ({ id, now, begin, onClose }: WoodSheetProps) => {
+  const form = useForm({
+    id,
+    kept: keptWoods,
+    start: now ?? begin,
+    read: readWood,
+    toSet: (wood) => ({ register: 'species', id, value: { ...wood, retired: now?.retired ?? false } }),
+  });
+  const { draft, change, errorAt } = form;
   return (
     <EditSheet
-      title={isNew ? words.addWood : words.woods}
+      title={now ? words.editWood : words.addWood}
       kind="wood"
+      form={form}
+      onSave={form.save}
       onClose={onClose}
-      onSave={() => void saveAs(draft.retired)}
-      retired={isNew ? undefined : { is: wood.retired, onChange: () => void saveAs(!wood.retired) }}
+      away={
+        now && {
+          is: now.retired,
+          onChange: (retired) => form.put({ register: 'species', id, value: { ...now, retired } }),
+        }
+      }
     >
       <NameField
         name={draft.name}
@@ -59,36 +49,62 @@ export const WoodSheet = ({ id, wood, isNew, onClose }: WoodSheetProps) => {
         error={errorAt('name')}
         testId="wood-name"
       />
-      <ChoiceRow<GrainPattern>
-        label={words.grain}
-        choices={grainNames.map((value) => ({
-          value,
-          label: grainWords[value],
-          mark: <GrainSwatch pattern={value} tones={{ ground: light, line: dark }} />,
-        }))}
-        value={draft.grain}
-        onChoose={(grain) => change({ grain })}
-      />
-      <ChoiceRow<ToneName>
-        label={words.colours}
-        choices={toneNames.map((value) => ({
-          value,
-          label: toneWords[value],
-          mark: <GrainSwatch pattern={draft.grain} tones={grainTones[value]} />,
-        }))}
-        value={tone}
-        onChoose={(name) => change({ light: grainTones[name].ground, dark: grainTones[name].line })}
-      />
-      <Field
-        label={words.caution}
-        hint={words.cautionHint}
-        rows={4}
-        value={draft.caution}
-        onText={(caution) => change({ caution })}
-        longest={longestNote}
-        tooLong={(length) => words.tooLong(length, longestNote)}
+      <CautionField
+        caution={draft.caution}
+        onCaution={(caution) => change({ caution })}
+        error={errorAt('caution')}
         testId="wood-caution"
       />
+      <GrainChoice {...draft} onChange={change} />
+      <ToneChoice {...draft} onChange={change} />
     </EditSheet>
+  );
+};
+
+type LookProps = WoodDraft & { readonly onChange: (part: Partial<WoodDraft>) => void };
+
+const GrainChoice = ({ grain, light, dark, onChange }: LookProps) => (
+  <ChoiceRow<GrainPattern>
+    label={words.grain}
+    choices={grainNames.map((value) => ({
+      value,
+      label: grainWords[value],
+      mark: <GrainSwatch pattern={value} tones={{ ground: light, line: dark }} />,
+    }))}
+    value={grain}
+    onChoose={(value) => onChange({ grain: value })}
+    testId="wood-grain"
+  />
+);
+
+/** The ready pairs, and before them the colours that the wood has when they are none of these. */
+const ToneChoice = ({ grain, light, dark, onChange }: LookProps) => {
+  const ready = toneOf({ light, dark });
+  const now = { ground: light, line: dark };
+  return (
+    <ChoiceRow<ToneName | 'own'>
+      label={words.colours}
+      choices={[
+        ...(ready
+          ? []
+          : [
+              {
+                value: 'own' as const,
+                label: words.ownColours,
+                mark: <GrainSwatch pattern={grain} tones={now} />,
+              },
+            ]),
+        ...toneNames.map((value) => ({
+          value,
+          label: toneWords[value],
+          mark: <GrainSwatch pattern={grain} tones={grainTones[value]} />,
+        })),
+      ]}
+      value={ready ?? 'own'}
+      onChoose={(name) => {
+        if (name !== 'own') onChange({ light: grainTones[name].ground, dark: grainTones[name].line });
+      }}
+      testId="wood-colours"
+    />
   );
 };

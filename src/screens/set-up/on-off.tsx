@@ -1,0 +1,23 @@
+import { ChoiceRow } from '../../ui/field/choice-row.tsx';
+import { setUpWords as words } from '../../words/set-up-words.ts';
+
+export interface OnOffProps {
+  readonly label: string;
+  readonly on: boolean;
+  readonly onChange: (on: boolean) => void;
+  readonly testId: string;
+}
+
+/** Something of the tablet that is on or off. */
+export const OnOff = ({ label, on, onChange, testId }: OnOffProps) => (
+  <ChoiceRow
+    label={label}
+    choices={[
+      { value: 'on', label: words.on },
+      { value: 'off', label: words.offSwitch },
+    ]}
+    value={on ? 'on' : 'off'}
+    onChoose={(value) => onChange(value === 'on')}
+    testId={testId}
+  />
+);

@@ -1,0 +1,75 @@
+/** What is noted of a wood, as the reference data has it. */
+export interface NotedHazard {
+  readonly effects: readonly string[];
+  readonly sites: readonly string[];
+  /** Parts of the tree that it was noted of. */
+  readonly from: readonly string[];
+  /** Strength of the reaction, 1 to 4; null where the chart has none. */
+  readonly strength: number | null;
+  readonly source: string;
+}
+
+const effectWords: Readonly<Record<string, string>> = {
+  sensitiser: 'can make you allergic',
+  irritant: 'irritates',
+  'pneumonitis/alveolitis (hypersensitivity pneumonia)': 'can inflame the lungs',
+  'nasopharyngeal cancer': 'is linked with cancer of the nose and throat',
+  'nausea, malaise': 'can make you feel sick',
+  'nausea, malaise (listed under site)': 'can make you feel sick',
+  'direct toxin': 'is poisonous',
+};
+
+const siteWords: Readonly<Record<string, string>> = {
+  skin: 'skin',
+  eyes: 'eyes',
+  respiratory: 'breathing',
+  cardiac: 'heart',
+  nausea: 'stomach',
+};
+
+const rule =
+  'Extraction and mask on. The safety data sheet, your local codes and licensed advice rule over this note.';
+
+/** The caution of a wood nothing is noted of, and of a wood of the maker's own. */
+export const usualCaution = `Every wood dust can harm lungs, nose and skin. ${rule}`;
+
+/** The caution that a wood of the reference data begins with: what is noted, who says so, and what rules. */
+export function woodCaution({
+  hazard,
+  carcinogen,
+}: {
+  readonly hazard: NotedHazard | null;
+  /** The notation of ACGIH for its dust, beginning with its class. */
+  readonly carcinogen: string;
+}): string {
+  const noted = hazard ? hazardWords(hazard) : '';
+  const cancer = carcinogenWords(carcinogen);
+  return noted || cancer ? [noted, cancer, rule].filter(Boolean).join(' ') : usualCaution;
+}
+
+function hazardWords({ effects, sites, from, strength, source }: NotedHazard): string {
+  const does = listOf(effects.map((effect) => effectWords[effect] ?? effect));
+  const where = sites.map((site) => siteWords[site] ?? site).join(', ');
+  const ofWood = from.some((part) => part === 'wood' || part === 'dust');
+  const what = ofWood ? 'It' : `Its ${listOf(from)}, not the wood,`;
+  const how = strength === null ? '' : `, strength ${strength} of 4`;
+  return `${what} ${does} (${where}${how}; ${sourceOf(source)}).`;
+}
+
+function carcinogenWords(notation: string): string {
+  if (notation.startsWith('A1')) return 'Its dust is a confirmed cause of cancer in people (ACGIH A1).';
+  if (notation.startsWith('A2')) return 'Its dust is a suspected cause of cancer in people (ACGIH A2).';
+  if (notation.includes('sensitiser')) return 'ACGIH notes its dust as a cause of allergy.';
+  return '';
+}
+
+/** A source as far as one needs it to find it: the rest stands in the reference data. */
+function sourceOf(source: string): string {
+  return source.split(', as ')[0] ?? source;
+}
+
+function listOf(words: readonly string[]): string {
+  const once = [...new Set(words)];
+  const last = once.at(-1) ?? '';
+  return once.length > 1 ? `${once.slice(0, -1).join(', ')} and ${last}` : last;
+}
