@@ -10,7 +10,7 @@ export type Saving =
   | { readonly kind: 'not-saved'; readonly act: Act; readonly why: 'slow' | 'failed' };
 
 /** A save that takes longer (ms) is said out loud. */
-export const longestSave = 2000;
+const longestSave = 2000;
 
 export interface Saver {
   readonly saving: ReadonlySignal<Saving>;

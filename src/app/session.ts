@@ -20,7 +20,7 @@ export type ActResult =
   | { readonly kind: 'refused'; readonly problem: Problem };
 
 /** A view of the shop. The sums behind it change in place: read it inside a signal and keep no part of it. */
-export interface ShopView {
+interface ShopView {
   readonly shop: Shop;
   /** Events of a newer version or damaged ones, which are kept and not counted. */
   readonly uncounted: number;

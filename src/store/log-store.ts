@@ -14,7 +14,7 @@ export interface Act {
 export type LogEntry = ShopEvent | NewerEvent;
 
 /** A record that no schema fits: kept where it is, counted, reported, never deleted. */
-export interface Damaged {
+interface Damaged {
   readonly raw: unknown;
   readonly problems: readonly string[];
 }

@@ -2,7 +2,7 @@ import { type DBSchema, deleteDB, type IDBPDatabase, openDB } from 'idb';
 import type { LogEntry, Snapshot } from './log-store.ts';
 
 /** One event with the trays whose history it belongs to. */
-export interface EventRecord {
+interface EventRecord {
   readonly station: string;
   readonly seq: number;
   readonly trays: readonly string[];

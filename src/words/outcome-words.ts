@@ -9,7 +9,6 @@ export const outcomeWords: Record<OutcomeKind, string> = {
   scrapped: 'Scrapped',
 };
 
-export const gradeWords: Record<Grade, string> = { first: 'First', second: 'Second' };
 export const gradesWords: Record<Grade, string> = { first: 'firsts', second: 'seconds' };
 
 /** "7 firsts", "1 second-grade": a lone second would be read as time. */

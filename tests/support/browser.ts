@@ -1,17 +1,11 @@
 /** What a browser test needs: a browser, a page that tells of its troubles, and the app made ready to work offline. */
 import { AxeBuilder } from '@axe-core/playwright';
-import {
-  type Browser,
-  type BrowserContext,
-  type BrowserContextOptions,
-  chromium,
-  type Page,
-} from 'playwright-core';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { inject } from 'vitest';
 import { browserFlags } from './browser-flags.mjs';
 
 /** The sizes that every screen is looked at in, in CSS pixels. */
-export const sizes = {
+const sizes = {
   phone: { width: 390, height: 844 },
   tablet: { width: 1280, height: 800 },
   desk: { width: 1920, height: 1080 },
@@ -28,22 +22,6 @@ function contextOptions(size: Size, more: BrowserContextOptions): BrowserContext
 /** A browser with nothing remembered. Close it in `afterAll`. */
 export function launchBrowser({ flags = [] }: { flags?: readonly string[] } = {}): Promise<Browser> {
   return chromium.launch({ executablePath: inject('browserPath'), args: [...browserFlags, ...flags] });
-}
-
-/** A browser that remembers in the folder `profile`, as an installed app does: for tests that close or kill it. */
-export function launchWithProfile(
-  profile: string,
-  {
-    size = 'tablet',
-    flags = [],
-    ...more
-  }: { size?: Size; flags?: readonly string[] } & BrowserContextOptions = {},
-): Promise<BrowserContext> {
-  return chromium.launchPersistentContext(profile, {
-    executablePath: inject('browserPath'),
-    args: [...browserFlags, ...flags],
-    ...contextOptions(size, more),
-  });
 }
 
 export interface OpenPage {

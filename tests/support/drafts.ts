@@ -1,7 +1,6 @@
 import * as v from 'valibot';
 import type { Draft, ShopEvent } from '../../src/domain/log/event.ts';
 import { personId, shopDayText, stageId } from '../../src/domain/log/ids.ts';
-import { readEvent } from '../../src/domain/log/read-event.ts';
 import { aWorkshop } from './a-shop.ts';
 
 /** The least draft there is: a spell begun at a stage. */
@@ -36,9 +35,3 @@ export const newerEvent = {
   stamp: { wall: 5, tick: 0 },
   grams: 41,
 } as const;
-
-export function known(raw: unknown): ShopEvent {
-  const read = readEvent(raw);
-  if (read.kind !== 'known') throw new Error('not an event of this version');
-  return read.event;
-}

@@ -24,10 +24,10 @@ export function pairOfFeeds(): readonly [Feed, Feed] {
   return [feed(0), feed(1)];
 }
 
-export const noFeed: Feed = { tell: () => {}, onNews: () => () => {}, close: () => {} };
+const noFeed: Feed = { tell: () => {}, onNews: () => () => {}, close: () => {} };
 
 let ids = 0;
-export const countingId = () => {
+const countingId = () => {
   ids += 1;
   return `id-${ids}`;
 };

@@ -10,7 +10,7 @@ export function expectSameShop(found: Shop, wanted: Shop): void {
 }
 
 /** The sums of a shop alone, without what it has seen and taken back. */
-export function sumsOf({ seen, voids, registers, ...sums }: Shop): Sums {
+function sumsOf({ seen, voids, registers, ...sums }: Shop): Sums {
   return sums;
 }
 

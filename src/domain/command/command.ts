@@ -52,5 +52,5 @@ export type Command =
   | { readonly kind: 'begin-spell'; readonly stage: StageId }
   | { readonly kind: 'end-spell'; readonly stage: StageId };
 
-export type CommandKind = Command['kind'];
+type CommandKind = Command['kind'];
 export type CommandOf<Kind extends CommandKind> = Extract<Command, { kind: Kind }>;

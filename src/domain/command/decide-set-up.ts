@@ -18,7 +18,7 @@ export function decideSet(shop: Shop, { set }: CommandOf<'set'>, at: Circumstanc
 }
 
 /** What is wrong with a set-up fact in itself, or null. Names that are in use are unique within their kind. */
-export function problemOfSet(shop: Shop, set: RegisterSet): Problem | null {
+function problemOfSet(shop: Shop, set: RegisterSet): Problem | null {
   const problem = problemOfFact(tidied(set));
   if (problem) return problem;
   if ('retired' in set.value && set.value.retired) return null;

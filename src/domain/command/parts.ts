@@ -24,7 +24,7 @@ export function partsFitted({ bill, stage, pieces }: Leaving): PartDelta[] {
 }
 
 /** Parts that come back when pieces are sent back from `stage` to before the stage that had fitted them. */
-export function partsReturned({ bill, route, stage, pieces }: Leaving, to: StageId): PartDelta[] {
+function partsReturned({ bill, route, stage, pieces }: Leaving, to: StageId): PartDelta[] {
   const undone = new Set(route.slice(route.indexOf(to), route.indexOf(stage)));
   return bill
     .filter((line) => undone.has(line.stage))

@@ -64,14 +64,8 @@ export const outcomeSchema = v.variant('kind', [
 /** What became of a flawed piece; scrap names the parts that were saved. */
 export type Outcome = Readonly<v.InferOutput<typeof outcomeSchema>>;
 export type OutcomeKind = Outcome['kind'];
-export const outcomeKinds = [
-  'mended',
-  'sent-back',
-  'second',
-  'scrapped',
-] as const satisfies readonly OutcomeKind[];
 
-export const recountReason = v.picklist(['miscounted', 'found', 'lost', 'two-tablets']);
+const recountReason = v.picklist(['miscounted', 'found', 'lost', 'two-tablets']);
 export type RecountReason = v.InferOutput<typeof recountReason>;
 
 const tallyKinds = [
@@ -95,7 +89,6 @@ const tallyKinds = [
 export const tallyEvent = v.variant('kind', tallyKinds);
 /** A fact of the tally: its deltas are added up, and a void takes them back. */
 export type TallyEvent = Readonly<v.InferOutput<typeof tallyEvent>>;
-export type TallyKind = TallyEvent['kind'];
 
 const spellKinds = [
   v.object({ ...envelope, kind: v.literal('spell-begun'), stage: stageId }),

@@ -8,7 +8,7 @@ const retired = v.boolean();
 const colour = v.pipe(v.string(), v.regex(/^#[0-9a-f]{6}$/));
 
 /** The drawn patterns by which woods are told apart beside their names. */
-export const grainPattern = v.picklist([
+const grainPattern = v.picklist([
   'straight',
   'ray-fleck',
   'ring-porous',
@@ -140,7 +140,5 @@ export type StageFact = Readonly<v.InferOutput<typeof stageFact>>;
 export type StageKind = StageFact['kind'];
 export type RouteFact = Readonly<v.InferOutput<typeof routeFact>>;
 export type BatchFact = Readonly<v.InferOutput<typeof batchFact>>;
-export type PersonFact = Readonly<v.InferOutput<typeof personFact>>;
-export type ReasonFact = Readonly<v.InferOutput<typeof reasonFact>>;
 export type ShopFact = Readonly<v.InferOutput<typeof shopFact>>;
 export type StationFact = Readonly<v.InferOutput<typeof stationFact>>;

@@ -6,7 +6,7 @@ import type { Projection } from './projection.ts';
 /** `stage|species`. */
 export type StageSpecies = `${StageId}|${SpeciesId}`;
 /** `stage|species|grade|waiting or held`. */
-export type WipKey = `${StageSpecies}|${Grade}|${'waiting' | 'held'}`;
+type WipKey = `${StageSpecies}|${Grade}|${'waiting' | 'held'}`;
 
 /**
  * Pieces by species as sums of moves. Conserved at every moment:

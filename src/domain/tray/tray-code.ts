@@ -28,7 +28,7 @@ const form = new RegExp(`^[${codeLetters}][1-9][0-9]{0,4}[${codeLetters}]$`);
 /** Longest code: a letter, five digits, a check letter. */
 export const longestCode = 7;
 
-export const trayCodeSchema = v.pipe(v.string(), v.check(isTrayCode), v.brand('TrayCode'));
+const trayCodeSchema = v.pipe(v.string(), v.check(isTrayCode), v.brand('TrayCode'));
 /** Short code of a tray: station letter, running number, check letter, for instance A17R. */
 export type TrayCode = v.InferOutput<typeof trayCodeSchema>;
 

@@ -64,7 +64,7 @@ function worseFirst(a: StageYield, b: StageYield): number {
 }
 
 /** Stages on a route first, then those that have only history. */
-export function allStages(shop: Shop): readonly StageId[] {
+function allStages(shop: Shop): readonly StageId[] {
   const judged = [...shop.visits.first.keys()].map((key) => key.slice(0, key.indexOf('|')) as StageId);
   return [...new Set([...liveStages(shop.registers), ...judged])];
 }
