@@ -55,7 +55,7 @@ export const traysWords = {
   waiting: (n: number, grade: Grade) => `${ofGrade(n, grade)} waiting`,
   held: (n: number, grade: Grade) => `${ofGrade(n, grade)} curing`,
   workHere: 'Work here',
-  toCheck: 'Count to check: more was tapped off than the log had here.',
+  toCheck: 'Recount',
   split: 'Split',
   join: 'Join',
   recount: 'Recount',

@@ -3,6 +3,9 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { accessibilityFaults, launchBrowser, openPage } from '../support/browser.ts';
 import { maker } from '../support/maker.ts';
 
+/** A bar of places that a taller screen may show at its foot, in CSS pixels. */
+const roomForPlaces = 200;
+
 let browser: Browser;
 beforeAll(async () => {
   browser = await launchBrowser();
@@ -82,7 +85,7 @@ test.each(['tablet', 'phone'] as const)(
       await page.waitForTimeout(100);
       const height = await page.evaluate(() => document.documentElement.scrollHeight);
       // As tall as the page, so that the bar of places covers nothing that scrolling would uncover.
-      await page.setViewportSize({ width, height });
+      await page.setViewportSize({ width, height: height + roomForPlaces });
       for (const fault of await accessibilityFaults(page)) faults.push(`${place}: ${fault}`);
       const beyond = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
       if (beyond > 0) faults.push(`${place}: ${beyond} px wider than the screen`);
