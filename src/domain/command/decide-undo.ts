@@ -1,7 +1,7 @@
-import type { TrayId } from '../log/ids.ts';
 import { placeKey } from '../log/place.ts';
 import { addTo, type Counter } from '../shop/counter.ts';
 import type { Shop } from '../shop/shop.ts';
+import { trayBegunBy } from '../shop/trays.ts';
 import { isVoided, type Voidable } from '../shop/voids.ts';
 import type { CommandOf } from './command.ts';
 import { type Circumstances, type Decision, envelopeAt, happens, refuse } from './decision.ts';
@@ -28,9 +28,4 @@ function leavesPiecesBehind({ positions }: Shop, event: Voidable): boolean {
     if (move.tray === tray && move.to) addTo(left, { key: placeKey(move.to), by: -move.pieces });
   }
   return left.size > 0;
-}
-
-function trayBegunBy(event: Voidable): TrayId | undefined {
-  if (event.kind === 'tray-made') return event.of.tray;
-  return event.kind === 'tray-split' ? event.into.tray : undefined;
 }

@@ -1,27 +1,44 @@
 import type { TrayFacts } from '../log/event.ts';
 import type { TrayId } from '../log/ids.ts';
-import type { Projection } from './projection.ts';
+import type { Projection, SummedEvent } from './projection.ts';
+import type { Voidable } from './voids.ts';
 
 export interface TrayRecord extends TrayFacts {
-  /** When it was made up, ms UTC. */
+  /** When it was made up or split off, ms UTC; 0 while no event in force says so. */
   readonly made: number;
+  /** Events in force that are about it. */
+  readonly events: number;
 }
 
-/** Every tray that was made up or split off, by id. */
+/**
+ * Every tray that some event in force is about, by id. When one tablet takes back the making of a tray on which
+ * another works, its pieces are still shown, with the count below zero that asks for a recount.
+ */
 export type Trays = Map<TrayId, TrayRecord>;
 
 export const trays: Projection<Trays> = {
   empty: () => new Map(),
   add(state, { event, sign }) {
-    const facts =
-      event.kind === 'tray-made' ? event.of : event.kind === 'tray-split' ? event.into : undefined;
-    if (!facts) return;
-    if (sign > 0) state.set(facts.tray, { ...facts, made: event.stamp.wall });
-    else state.delete(facts.tray);
+    if (!('of' in event)) return;
+    for (const { tray, code, variant, species, batch } of 'into' in event
+      ? [event.of, event.into]
+      : [event.of]) {
+      const known = state.get(tray);
+      const events = (known?.events ?? 0) + sign;
+      const made = (known?.made ?? 0) + (tray === trayBegunBy(event) ? sign * event.stamp.wall : 0);
+      if (events === 0) state.delete(tray);
+      else state.set(tray, { tray, code, variant, species, batch, made, events });
+    }
   },
 };
 
+/** The tray that an event begins: made up, or split off another. */
+export function trayBegunBy(event: SummedEvent | Voidable): TrayId | undefined {
+  if (event.kind === 'tray-made') return event.of.tray;
+  return event.kind === 'tray-split' ? event.into.tray : undefined;
+}
+
 /** What events carry of a tray. */
-export function trayFacts({ made, ...facts }: TrayRecord): TrayFacts {
+export function trayFacts({ made, events, ...facts }: TrayRecord): TrayFacts {
   return facts;
 }
