@@ -54,12 +54,12 @@ describe('the day report', () => {
     expect(dayReport(shop.shop, tuesday)).toMatchObject({ scrapped: { day: 0, before: 0 } });
   });
 
-  test('names each flaw of the day with its wood, reason and outcome, and none of the day before', () => {
+  test('names each flaw of the day once with its wood, reason and outcome, and none of the day before', () => {
     const shop = aWorkshop();
     const tray = shop.tray('ash-copper', 10);
     shop.flaw(tray, 'bore', { why: 'catch', outcome: mended });
     shop.later(nextDay);
-    shop.flaw(tray, 'bore', { why: ['blown', 'gap'], outcome: lowered, pieces: 2 });
+    shop.flaw(tray, 'bore', { why: ['blown', 'gap', 'blown'], outcome: lowered, pieces: 2 });
     expect(dayReport(shop.shop, tuesday).flaws).toEqual([
       { stage: 'bore', species: 'ash', reason: 'blown', outcome: 'second', pieces: 2 },
       { stage: 'bore', species: 'ash', reason: 'gap', outcome: 'second', pieces: 2 },
