@@ -58,7 +58,7 @@ export const HoldActs = ({ view, act, onFlaw, now }: ActsProps & { now: number }
       <PressButton
         size="bench"
         main
-        tone={noneHeld ? 'plain' : 'go'}
+        tone={view.readyNow > 0 ? 'go' : 'plain'}
         icon="pass"
         label={words.takeOutAll(Math.max(0, ready))}
         detail={cure}

@@ -7,7 +7,7 @@ import { useFirstError } from './use-first-error.ts';
 import type { Form } from './use-form.ts';
 
 /** Puts the thing away or brings it back; none for what is new. */
-export interface Away {
+interface Away {
   readonly is: boolean;
   /** Why it cannot be put away now. */
   readonly refusedBecause?: string | undefined;
