@@ -47,16 +47,22 @@ export const lastLift = (): number | undefined => liftedAt;
 
 /**
  * A press acts as the finger lifts, and the browser's click comes after. By then the act may have put something else
- * under the finger, and the click must not reach it.
+ * under the finger, and the click must not reach it. When no click comes, because its button is gone, the next finger
+ * that comes down ends the wait: its own click is not an echo.
  */
 export const swallowEcho = (): void => {
-  const swallow = (event: MouseEvent): void => {
+  const stop = (): void => {
     removeEventListener('click', swallow, true);
+    removeEventListener('pointerdown', stop, true);
+  };
+  const swallow = (event: MouseEvent): void => {
+    stop();
     if (!isEcho(event)) return;
     event.preventDefault();
     event.stopPropagation();
   };
   addEventListener('click', swallow, true);
+  addEventListener('pointerdown', stop, true);
 };
 
 const isEcho = (click: MouseEvent): boolean =>
