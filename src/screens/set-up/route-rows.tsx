@@ -49,10 +49,10 @@ export const RouteRows = ({ rows, draft, onChange, askNow }: RouteRowsProps) => 
                   onPlace={(to) => onChange({ stages: movedTo(stages, { thing: stage, place: to }) })}
                 />
               )}
-              <span class="set-up-stage-name" dir="auto">
-                {name}
+              <span class="set-up-stage-name">
+                <span dir="auto">{name}</span>
+                {pieces !== 0 && <small data-testid={`route-pieces-${stage}`}>{words.here(pieces)}</small>}
               </span>
-              {pieces !== 0 && <span data-testid={`route-pieces-${stage}`}>{words.here(pieces)}</span>}
             </span>
             {place === null ? (
               <PressButton
