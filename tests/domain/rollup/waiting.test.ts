@@ -78,6 +78,19 @@ describe('the age of what waits', () => {
     expect([since(tray), since(other)]).toEqual([before, undefined]);
   });
 
+  test('is that of the pieces that are there, whatever count below zero stands beside them', () => {
+    const shop = aWorkshop();
+    const tray = shop.tray('ash-copper', 2);
+    shop.pass(tray, 'bore', { pieces: 2 });
+    shop.pass(tray, 'bore', { pieces: 1, shown: 1 });
+    shop.later(60);
+    const came = shop.clock();
+    shop.flaw(tray, 'glue', { why: 'gap', outcome: backTo('bore'), pieces: 2 });
+    expect(stagesOfTray(shop.shop, tray)).toContainEqual(
+      expect.objectContaining({ stage: 'bore', waiting: { first: 1, second: 0 }, since: came }),
+    );
+  });
+
   test('comes back as it was when a pass is taken back hours later', () => {
     const shop = aWorkshop();
     const tray = shop.tray('ash-copper', 4);
