@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { piecesAt } from '../../../src/domain/command/draw.ts';
 import type { TrayId } from '../../../src/domain/log/ids.ts';
 import { countsToCheck } from '../../../src/domain/rollup/waiting.ts';
+import { factOf } from '../../../src/domain/shop/registers.ts';
 import { aShop, aWorkshop, backTo, lowered, type TestShop } from '../../support/a-shop.ts';
 import { route, routeStages, type StageName, stage } from '../../support/workshop.ts';
 import { badCounts } from './bad-counts.ts';
@@ -60,20 +61,23 @@ describe('a piece that leaves a stage good', () => {
     });
   });
 
-  test('what cures longest leaves the clamps first', () => {
+  test('what is ready soonest leaves the clamps first, though it was clamped later', () => {
     const shop = aWorkshop();
     const tray = shop.tray('ash-copper', 5);
     shop.pass(tray, 'bore', { pieces: 5 });
     shop.load(tray, 'glue', { pieces: 2 });
-    const early = shop.clock();
+    const fact = factOf(shop.shop.registers, { register: 'stage', id: stage.glue });
+    if (fact?.kind !== 'hold') throw new Error('gluing is a hold');
+    shop.set({ register: 'stage', id: stage.glue, value: { ...fact, cureMinutes: 30 } });
+    const soon = shop.clock() + 30 * 60_000;
     shop.load(tray, 'glue', { pieces: 3 });
-    shop.pass(tray, 'glue', { held: true, pieces: 3 });
-    const readies = passedOf(shop).moves.map(({ from, pieces }) => [
-      from?.at === 'held' && from.ready < early + 12 * 3_600_000,
+    shop.pass(tray, 'glue', { held: true, pieces: 4 });
+    const left = passedOf(shop).moves.map(({ from, pieces }) => [
+      from?.at === 'held' && from.ready === soon,
       pieces,
     ]);
-    expect(readies).toEqual([
-      [true, 2],
+    expect(left).toEqual([
+      [true, 3],
       [false, 1],
     ]);
   });

@@ -27,6 +27,17 @@ describe('a tray', () => {
     expect(shop.shop.trays.get(other)?.made).toBe(now);
   });
 
+  test('is no younger for what is done with it', () => {
+    const shop = aWorkshop();
+    const [tray, other] = [shop.tray('plum-copper', 3), shop.tray('plum-copper', 3)] as const;
+    const made = [tray, other].map((id) => shop.shop.trays.get(id)?.made);
+    shop.later(60);
+    shop.pass(tray, 'bore');
+    shop.split(tray, 'bore');
+    shop.join(tray, other);
+    expect([tray, other].map((id) => shop.shop.trays.get(id)?.made)).toEqual(made);
+  });
+
   test('that is empty or all finished is still known', () => {
     const shop = aWorkshop();
     const tray = shop.tray('ash-copper', 1, 'autumn');
