@@ -2,6 +2,7 @@ import type { BatchId } from '../log/ids.ts';
 import { type Move, mostPieces, type Place } from '../log/place.ts';
 import { routeOfBatch } from '../route/route.ts';
 import { problemOfNote, tidyText } from '../set-up/text.ts';
+import { meanArrival } from '../shop/positions.ts';
 import { factOf } from '../shop/registers.ts';
 import type { Shop } from '../shop/shop.ts';
 import { trayFacts } from '../shop/trays.ts';
@@ -37,11 +38,17 @@ export function decideRecount(
   return happens([{ ...envelopeAt(at), kind: 'recounted', of, moves, why, note: tidyText(note) }]);
 }
 
-/** Brings every count below zero at the spot up to zero. */
+/** Brings every count below zero at the spot up to zero, as of when it went below: the age of later pieces is theirs. */
 function movesToNought({ positions }: Shop, spot: CountedSpot): readonly Move[] {
   return standingAt(positions, spot)
     .filter(({ pieces }) => pieces < 0)
-    .map(({ place, pieces }) => ({ tray: spot.tray, from: null, to: place, pieces: -pieces, since: null }));
+    .map((standing) => ({
+      tray: spot.tray,
+      from: null,
+      to: standing.place,
+      pieces: -standing.pieces,
+      since: meanArrival(standing),
+    }));
 }
 
 function movesOfMissing(

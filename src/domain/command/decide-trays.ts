@@ -108,9 +108,10 @@ export function decideJoin(shop: Shop, { tray, into }: CommandOf<'join'>, at: Ci
   }
   const moves = [...(shop.positions.get(tray)?.values() ?? [])].flatMap((standing) => {
     const { place, pieces } = standing;
-    if (pieces > 0) return carryOver({ from: tray, into, place, pieces, since: meanArrival(standing) });
+    const since = meanArrival(standing);
+    if (pieces > 0) return carryOver({ from: tray, into, place, pieces, since });
     // A count below zero goes along as it is: what the log misses is still to be recounted.
-    return pieces < 0 ? carryOver({ from: into, into: tray, place, pieces: -pieces, since: null }) : [];
+    return pieces < 0 ? carryOver({ from: into, into: tray, place, pieces: -pieces, since }) : [];
   });
   if (moves.length === 0) return refuse({ kind: 'nothing-there' });
   return happens([

@@ -49,7 +49,11 @@ function shift(state: Positions, { tray, place, pieces, came }: Shift): void {
   if (places.size === 0) state.delete(tray);
 }
 
-/** Mean time of arrival of the pieces that stand there, in ms UTC to the second; null where none do. */
+/**
+ * Mean time of arrival of the pieces that stand there, in ms UTC to the second; null where none do. Of a count below
+ * zero it is when its pieces were taken. Clocks that differ by decades could bring it before 1970, which no event
+ * can hold: that is 0.
+ */
 export function meanArrival({ pieces, arrived }: Standing): number | null {
-  return pieces > 0 ? Math.round(arrived / pieces) * 1000 : null;
+  return pieces === 0 ? null : Math.max(0, Math.round(arrived / pieces) * 1000);
 }

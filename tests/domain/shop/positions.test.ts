@@ -5,9 +5,6 @@ import { meanArrival } from '../../../src/domain/shop/positions.ts';
 import { shopOf } from '../../../src/domain/shop/shop.ts';
 import { aWorkshop, backTo, mondayMorning } from '../../support/a-shop.ts';
 import { expectSameShop } from '../../support/same-shop.ts';
-import { stage } from '../../support/workshop.ts';
-
-const waiting = { at: 'waiting', stage: stage.bore, grade: 'first', redo: null } as const;
 
 describe('the positions of the pieces of a tray', () => {
   test('are one for each stage, grade, clamp time and way of coming', () => {
@@ -62,10 +59,5 @@ describe('the mean arrival', () => {
     const tray = shop.tray('ash-copper', 3);
     const [standing] = shop.shop.positions.get(tray)?.values() ?? [];
     expect(standing && meanArrival(standing)).toBe(came);
-  });
-
-  test('of nothing, or of a count below zero, is not known', () => {
-    expect(meanArrival({ place: waiting, pieces: 0, arrived: 0 })).toBeNull();
-    expect(meanArrival({ place: waiting, pieces: -2, arrived: -40 })).toBeNull();
   });
 });

@@ -85,6 +85,13 @@ describe('offers', () => {
     expect(offers).toHaveLength(4);
   });
 
+  test('are more than four when each of more live trays is one wrong character away', () => {
+    const five = ['A100K', 'A108F', 'A140F', 'A300F', 'C100F'];
+    const near = [...codes('A', 100, 108, 140, 300), ...codes('C', 100)];
+    expect(near).toEqual(five);
+    expect(nearestCodes('A100F', near)).toEqual(five);
+  });
+
   test('never name a tray that is further than two slips', () => {
     expect(nearestCodes('X999A', live)).toEqual([]);
   });
