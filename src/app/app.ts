@@ -12,6 +12,7 @@ import { systemTimer } from './saver.ts';
 import { openSession, type Session } from './session.ts';
 import { nameStation } from './station-letter.ts';
 import type { Updates } from './updates.ts';
+import { updatesWhenSaved } from './updates-when-saved.ts';
 
 /** Where the shop stands: a store that cannot be read is never shown as an empty one. */
 export type Opening =
@@ -92,11 +93,18 @@ export function openApp({ preferences, updates, version, stationName, makeDemo }
     if (opening.value.kind === 'open') await opening.value.session.close();
   }
 
+  /** Whether every tap is on disk; a shop that is not open holds none back. */
+  function isSaved(): boolean {
+    if (opening.value.kind !== 'open') return true;
+    const { kind } = opening.value.session.saving.value;
+    return kind === 'idle' || kind === 'saved';
+  }
+
   void openWhich(preferences.shop.value);
   return {
     opening,
     preferences,
-    updates,
+    updates: updatesWhenSaved(updates, isSaved),
     version,
     async openDemo(afresh = false) {
       await closeNow();
