@@ -7,7 +7,7 @@ const preact = ['^node_modules/preact/', '^node_modules/@preact/signals(-core)?/
 const signals = ['^node_modules/@preact/signals(-core)?/'];
 
 const mayImport = {
-  domain: ['^node_modules/valibot/', data],
+  domain: ['^node_modules/(valibot|@noble/hashes)/', data],
   store: ['^src/domain/', '^node_modules/(idb|valibot)/'],
   words: ['^src/domain/'],
   worker: ['^src/domain/'],

@@ -8,6 +8,9 @@ export interface NewerEvent extends EventId {
   readonly kind: string;
 }
 
+/** What a log holds: events of this version, and those of a newer one. */
+export type LogEvent = ShopEvent | NewerEvent;
+
 export type ReadEvent =
   | { readonly kind: 'known'; readonly event: ShopEvent }
   | { readonly kind: 'newer'; readonly event: NewerEvent }
