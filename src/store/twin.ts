@@ -1,11 +1,6 @@
 import type { Entry, Link } from '../domain/log/chain.ts';
+import type { Holding } from '../domain/log/holding.ts';
 import type { Act } from './log-store.ts';
-
-/** How much a copy of the log holds: its entries, and their links added up bit by bit (exclusive or), in any order. */
-export interface Holding {
-  readonly entries: number;
-  readonly sum: Link;
-}
 
 export interface TwinReport {
   readonly holding: Holding;

@@ -1,0 +1,39 @@
+import * as v from 'valibot';
+import { type Link, linkText, noLink } from './chain.ts';
+
+export const holdingSchema = v.object({
+  entries: v.pipe(v.number(), v.safeInteger(), v.minValue(0)),
+  sum: linkText,
+});
+/**
+ * How much a copy of the log holds: its entries, and their links added up bit by bit (exclusive or). Two copies that
+ * hold the same entries have the same sum, in whatever order they came.
+ */
+export type Holding = Readonly<v.InferOutput<typeof holdingSchema>>;
+
+export const emptyHolding: Holding = { entries: 0, sum: noLink };
+
+/** The holding with one entry more; the caller knows that it was not counted yet. */
+export function withLink({ entries, sum }: Holding, link: Link): Holding {
+  return { entries: entries + 1, sum: added(sum, link) };
+}
+
+export function holdingOf(links: Iterable<Link>): Holding {
+  let holding = emptyHolding;
+  for (const link of links) holding = withLink(holding, link);
+  return holding;
+}
+
+export function isSameHolding(a: Holding, b: Holding): boolean {
+  return a.entries === b.entries && a.sum === b.sum;
+}
+
+/** Exclusive or of two links, 32 bits at a time. */
+function added(a: Link, b: Link): Link {
+  let sum = '';
+  for (let at = 0; at < 32; at += 8) {
+    const word = (Number.parseInt(a.slice(at, at + 8), 16) ^ Number.parseInt(b.slice(at, at + 8), 16)) >>> 0;
+    sum += word.toString(16).padStart(8, '0');
+  }
+  return v.parse(linkText, sum);
+}
