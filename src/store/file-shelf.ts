@@ -5,5 +5,11 @@ export interface FileShelf {
   readonly read: (name: string) => Promise<Uint8Array | undefined>;
   /** Writes a file whole and flushes it; one of the same name is replaced only once the new one is on disk. */
   readonly write: (name: string, bytes: Uint8Array) => Promise<void>;
+  /** Takes a file off the shelf; one that is not there is no fault. */
   readonly remove: (name: string) => Promise<void>;
+}
+
+/** Letters, digits, blanks, dots, dashes and low lines, 120 at most. A name that ends in `.part` is the shelf's own. */
+export function isShelfName(name: string): boolean {
+  return /^[A-Za-z0-9][A-Za-z0-9 ._-]{0,119}$/.test(name) && !name.endsWith('.part');
 }

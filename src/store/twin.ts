@@ -2,7 +2,15 @@ import type { Entry, Link } from '../domain/log/chain.ts';
 import type { Holding } from '../domain/log/holding.ts';
 import type { Act } from './log-store.ts';
 
+/**
+ * How far back a copy goes. A tail keeps the last few hundred entries and counts them all: what it has can be put
+ * back, and that it lacks older ones is no loss. Where the reach is none, nothing can be kept and `add` rejects.
+ */
+export type Reach = 'all' | 'tail' | 'none';
+
 export interface TwinReport {
+  readonly reach: Reach;
+  /** Of a tail: all that was ever added to it. */
   readonly holding: Holding;
   /** Lines that could not be read: torn by a crash, or changed. They are left where they are. */
   readonly unreadable: number;
@@ -17,11 +25,13 @@ export interface TwinReport {
 export interface Twin {
   /** Reads what the copy holds, also what other windows have added since. */
   readonly look: () => Promise<TwinReport>;
+  /** Adds entries; those that the copy has already are left as they are. */
   readonly add: (entries: readonly Entry[]) => Promise<void>;
   /** Keeps an act that the store has not taken yet. */
   readonly keepAct: (act: Act) => Promise<void>;
-  /** The act of this name is in the store, or was given up by the person. */
+  /** The act of this name is in the store, or was given up by the person. It is never unsettled again. */
   readonly settleAct: (act: string) => Promise<void>;
+  /** The links of what it had at the last look, and of what was added here since. */
   readonly links: () => Promise<readonly Link[]>;
   /** The entries with these links, as they were written; those that it has not are left out. */
   readonly entries: (links: readonly Link[]) => Promise<readonly Entry[]>;
