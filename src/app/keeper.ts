@@ -1,0 +1,150 @@
+import { type Signal, signal } from '@preact/signals';
+import type { Entry } from '../domain/log/chain.ts';
+import { factOf } from '../domain/shop/registers.ts';
+import { type CopyMark, copyIsDue } from './copy-due.ts';
+import type { CopyMemory, KnownCopies } from './known-copies.ts';
+import { eventsSeen } from './log-size.ts';
+import type { Turn } from './one-at-a-time.ts';
+import type { Timer } from './saver.ts';
+import type { Session } from './session.ts';
+
+/** What a copy says of itself. */
+export interface CopyAbout {
+  readonly version: string;
+  /** When it was made, ms UTC, and the name of the zone that it was made in. */
+  readonly wall: number;
+  readonly zone: string;
+  /** The name of the shop; empty while it has none. */
+  readonly shop: string;
+}
+
+export interface CopyOrder {
+  readonly entries: readonly Entry[];
+  readonly about: CopyAbout;
+  readonly day: string;
+  readonly kind: 'usual' | 'before-restore';
+}
+
+/** What came of a try to copy the log: `guarded` is a copy not made because it would have lost entries of an older one. */
+export type CopyResult =
+  | { readonly kind: 'kept'; readonly entries: number }
+  | { readonly kind: 'guarded' | 'failed' | 'busy' | 'saving' | 'no-shelf' };
+
+/** What the keeper asks of the open shop. */
+export type CopiedSession = Pick<Session, 'view' | 'saving' | 'today' | 'now'> & {
+  readonly entries: () => Promise<readonly Entry[]>;
+};
+
+export interface KeeperParts {
+  readonly session: CopiedSession;
+  readonly memory: CopyMemory;
+  /** Puts a copy on the tablet's shelf, read back and counted; null where the tablet has none. */
+  readonly keepCopy: ((order: CopyOrder) => Promise<CopyResult>) | null;
+  /** Writes a copy to the maker's folder if one was chosen and may be written to without asking. */
+  readonly writeOutside: (order: CopyOrder) => Promise<void>;
+  readonly runAlone: <Result>(work: () => Promise<Result>) => Promise<Turn<Result>>;
+  readonly timer: Timer;
+  readonly version: string;
+}
+
+export interface Keeper {
+  /** Whether a copy is being made in this window. */
+  readonly working: Signal<boolean>;
+  /** Copies the log now. */
+  readonly keep: (kind?: CopyOrder['kind']) => Promise<CopyResult>;
+  /** Copies the log if a copy is due. */
+  readonly look: () => Promise<void>;
+  readonly stop: () => void;
+}
+
+/** How often (ms) it is looked whether a copy is due, and how soon after the shop was opened for the first time. */
+const between = 20_000;
+const atFirst = 5_000;
+/** After a failure the next try comes no sooner (ms). */
+const afterFailure = 15 * 60_000;
+
+/** The order for a copy of the whole log as it is now. Rejects when the log cannot be read. */
+export async function orderCopy(
+  { session, version }: Pick<KeeperParts, 'session' | 'version'>,
+  kind: CopyOrder['kind'] = 'usual',
+): Promise<CopyOrder> {
+  const { shop } = session.view.value;
+  const shown = eventsSeen(shop.seen);
+  const entries = await session.entries();
+  // What is on the screen and not in the store would be missing from the copy without a word.
+  if (entries.length < shown) throw new Error('the log on disk lacks entries that are shown');
+  const fact = factOf(shop.registers, { register: 'shop', id: 'shop' });
+  const about = { version, wall: session.now(), zone: fact?.zone ?? 'UTC', shop: fact?.name ?? '' };
+  return { entries, about, day: session.today(), kind };
+}
+
+/** Keeps copies of an open shop's log by itself, one at a time, and never while a tap is being saved. */
+export function openKeeper(parts: KeeperParts): Keeper {
+  const { session, memory, timer } = parts;
+  const working = signal(false);
+  let cancel = timer.after(atFirst, tick);
+  /** The last try where the tablet has no shelf: nothing is remembered of it. */
+  let withoutShelf: CopyMark | null = null;
+
+  const markNow = () => ({ at: session.now(), day: session.today(), log: logSize(session) });
+
+  async function keep(kind: CopyOrder['kind'] = 'usual'): Promise<CopyResult> {
+    if (working.value) return { kind: 'busy' };
+    if (!isQuiet(session)) return { kind: 'saving' };
+    working.value = true;
+    try {
+      const turn = await parts.runAlone(() => copy(kind));
+      return turn.kind === 'ran' ? turn.result : turn;
+    } finally {
+      working.value = false;
+    }
+  }
+
+  async function copy(kind: CopyOrder['kind']): Promise<CopyResult> {
+    const mark = markNow();
+    try {
+      const order = await orderCopy(parts, kind);
+      const result = parts.keepCopy ? await parts.keepCopy(order) : ({ kind: 'no-shelf' } as const);
+      if (result.kind === 'no-shelf') withoutShelf = mark;
+      if (result.kind === 'kept') memory.note({ kept: { ...mark, entries: result.entries }, trouble: null });
+      if (result.kind === 'guarded' || result.kind === 'failed')
+        memory.note({ trouble: { ...mark, kind: result.kind } });
+      // A log that lacks what an older copy has is not carried outside either.
+      if (result.kind !== 'guarded') await parts.writeOutside(order);
+      return result;
+    } catch {
+      memory.note({ trouble: { ...mark, kind: 'failed' } });
+      return { kind: 'failed' };
+    }
+  }
+
+  async function look(): Promise<void> {
+    const { at, day, log } = markNow();
+    const { trouble } = memory.known.value;
+    if (trouble?.kind === 'failed' && Math.abs(at - trouble.at) < afterFailure) return;
+    const lastCopy = withoutShelf ?? lastTried(memory.known.value);
+    // What goes wrong before the work begins (a lock that is refused) is tried again at the next look.
+    if (copyIsDue({ lastCopy, now: at, day, entries: log })) await keep().catch(() => undefined);
+  }
+
+  function tick(): void {
+    cancel = timer.after(between, tick);
+    void look();
+  }
+
+  return { working, keep, look, stop: () => cancel() };
+}
+
+/** How many entries the log of a session has, those that are not counted among them. */
+export function logSize({ view }: Pick<Session, 'view'>): number {
+  return eventsSeen(view.value.shop.seen) + view.value.uncounted;
+}
+
+/** A copy that was guarded would be guarded again: it counts as tried until the log has changed as for a new one. */
+function lastTried({ kept, trouble }: KnownCopies) {
+  return trouble?.kind === 'guarded' ? trouble : kept;
+}
+
+function isQuiet({ saving }: Pick<Session, 'saving'>): boolean {
+  return saving.value.kind === 'idle' || saving.value.kind === 'saved';
+}
