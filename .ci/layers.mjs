@@ -8,7 +8,7 @@ const signals = ['^node_modules/@preact/signals(-core)?/'];
 
 const mayImport = {
   domain: ['^node_modules/(valibot|@noble/hashes)/', data],
-  store: ['^src/domain/', '^node_modules/(idb|valibot)/'],
+  store: ['^src/domain/', '^node_modules/(idb|valibot|fflate|@noble/hashes|@scure/bip39)/'],
   words: ['^src/domain/'],
   worker: ['^src/domain/'],
   ui: preact,

@@ -1,0 +1,91 @@
+import type { Entry } from '../../domain/log/chain.ts';
+import { readEntry } from '../../domain/log/read-entry.ts';
+import { type Limits, latestWall } from './backup-format.ts';
+
+export type ReadLine =
+  | { readonly kind: 'entry'; readonly entry: Entry }
+  | { readonly kind: 'unreadable'; readonly problems: readonly string[] };
+
+const strict = new TextDecoder('utf-8', { fatal: true });
+
+/** Parses a line of a file of unknown origin; undefined when it is no JSON, or nests deeper than `nesting`. */
+export function parseLine(bytes: Uint8Array, { nesting }: Pick<Limits, 'nesting'>): unknown {
+  try {
+    const text = strict.decode(bytes);
+    return deepest(text) > nesting ? undefined : JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
+/** Judges a line as an entry of the log. Never throws. */
+export function readLine(bytes: Uint8Array, limits: Pick<Limits, 'nesting'>): ReadLine {
+  const raw = parseLine(bytes, limits);
+  if (raw === undefined) return unreadable('no JSON, or nested too deep');
+  const read = readEntry(raw);
+  if (read.kind === 'damaged') return unreadable(...read.problems);
+  const beyond = beyondReason(raw);
+  return beyond === null ? { kind: 'entry', entry: read.entry } : unreadable(beyond);
+}
+
+/** A few problems say enough, and none at length: a hostile file has a million lines of them. */
+function unreadable(...problems: readonly string[]): ReadLine {
+  return { kind: 'unreadable', problems: problems.slice(0, 3).map((problem) => problem.slice(0, 200)) };
+}
+
+/** How deep the brackets of a JSON text nest, those in strings aside. */
+function deepest(text: string): number {
+  let depth = 0;
+  let most = 0;
+  let inString = false;
+  for (let at = 0; at < text.length; at += 1) {
+    const sign = text[at];
+    if (inString) {
+      if (sign === '\\') at += 1;
+      else if (sign === '"') inString = false;
+    } else if (sign === '"') inString = true;
+    else if (sign === '{' || sign === '[') depth += 1;
+    else if (sign === '}' || sign === ']') depth -= 1;
+    most = Math.max(most, depth);
+  }
+  return most;
+}
+
+/** Names that reach the prototype of an object where code is careless. */
+const forbidden: ReadonlySet<string> = new Set(['__proto__', 'constructor', 'prototype']);
+
+/** A year, ms. */
+const longestElapsed = 366 * 24 * 60 * 60 * 1000;
+/** Numbers beyond what a shop can have done, wherever they stand in an event. */
+const most: ReadonlyMap<string, number> = new Map([
+  ['wall', latestWall],
+  ['since', latestWall],
+  ['ready', latestWall],
+  // One tap a millisecond for eleven days; past it, sums of numbers would come near to losing their units.
+  ['seq', 1_000_000_000],
+  ['tick', 1_000_000_000],
+  ['pieces', 10_000_000],
+  ['again', 10_000_000],
+  ['elapsed', longestElapsed],
+]);
+
+/** What no station of ours ever wrote, though its link fits: a forger can sum up too. Null when there is nothing. */
+function beyondReason(value: unknown): string | null {
+  if (typeof value !== 'object' || value === null) return null;
+  for (const [key, part] of Object.entries(value)) {
+    if (forbidden.has(key)) return `a field is named ${key}`;
+    if (typeof part === 'number' && Math.abs(part) > (most.get(key) ?? Number.POSITIVE_INFINITY))
+      return `${key} is beyond reason: ${part}`;
+    if ((key === 'day' || key === 'due') && typeof part === 'string' && !isDay(part))
+      return `${key} is no day: ${part}`;
+    const inner = beyondReason(part);
+    if (inner !== null) return inner;
+  }
+  return null;
+}
+
+/** A day of the calendar from 1970 to 2199. */
+function isDay(text: string): boolean {
+  const ms = Date.parse(`${text}T00:00:00Z`);
+  return ms >= 0 && ms < latestWall && new Date(ms).toISOString().startsWith(text);
+}
