@@ -4,7 +4,7 @@ import { atStage, type Move, type StagePlace } from '../log/place.ts';
 import type { RegisterSet } from '../set-up/register.ts';
 import { sameName } from '../set-up/text.ts';
 import { meanArrival, type Standing } from '../shop/positions.ts';
-import { factOf, factsOf } from '../shop/registers.ts';
+import { factOf, factsOf, nextRev } from '../shop/registers.ts';
 import type { Shop } from '../shop/shop.ts';
 import { type TrayRecord, trayFacts } from '../shop/trays.ts';
 import type { CommandOf } from './command.ts';
@@ -14,7 +14,11 @@ import type { Problem } from './problem.ts';
 
 export function decideSet(shop: Shop, { set }: CommandOf<'set'>, at: Circumstances): Decision {
   const problem = problemOfSet(shop, set) ?? problemOfPlaces(shop, set);
-  return problem ? refuse(problem) : happens([{ ...envelopeAt(at), kind: 'set-up', set: tidied(set) }]);
+  return problem ? refuse(problem) : happens([setUpDraft(shop, set, at)]);
+}
+
+function setUpDraft({ registers }: Shop, set: RegisterSet, at: Circumstances): Draft {
+  return { ...envelopeAt(at), kind: 'set-up', set: tidied(set), rev: nextRev(registers, set) };
 }
 
 /** What is wrong with a set-up fact in itself, or null. Names that are in use are unique within their kind. */
@@ -127,10 +131,7 @@ export function decideChangeRoute(
   if (unanswered.length > 0) return refuse({ kind: 'stage-still-holds', stages: unanswered });
   // An answer to what is asked no more is an old one: those pieces stay.
   const answers = new Map([...destinations].filter(([from]) => asked.some(({ stage }) => stage === from)));
-  return happens([
-    { ...envelopeAt(at), kind: 'set-up', set: tidied(set) },
-    ...reroutes(shop, { route, stages, answers }, at),
-  ]);
+  return happens([setUpDraft(shop, set, at), ...reroutes(shop, { route, stages, answers }, at)]);
 }
 
 interface Rerouting {

@@ -117,7 +117,16 @@ const voidEvent: v.GenericSchema<unknown, VoidEvent> = v.object({
 /** What a void can take back. */
 export const voidableEvent = v.union([tallyEvent, voidEvent]);
 
-const setUpEvent = v.object({ ...envelope, kind: v.literal('set-up'), set: registerSchema });
+/** More words on one fact than a shop can ever write; whatever claims to be past it was not written by the app. */
+export const mostRevisions = 1_000_000_000;
+
+const setUpEvent = v.object({
+  ...envelope,
+  kind: v.literal('set-up'),
+  set: registerSchema,
+  /** One more than the `rev` of the value that its author saw; 0, or left out by older versions, for the first. */
+  rev: v.exactOptional(v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(mostRevisions))),
+});
 export type SetUpEvent = Readonly<v.InferOutput<typeof setUpEvent>>;
 
 export type ShopEvent = TallyEvent | SpellEvent | VoidEvent | SetUpEvent;

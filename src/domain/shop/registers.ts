@@ -1,20 +1,41 @@
-import type { SetUpEvent } from '../log/event.ts';
+import { mostRevisions, type SetUpEvent } from '../log/event.ts';
 import { compareStamps } from '../log/stamp.ts';
-import type { FactOf, IdOf, RegisterName } from '../set-up/register.ts';
+import type { FactOf, IdOf, RegisterName, RegisterSet } from '../set-up/register.ts';
 
 /** The latest word on each set-up fact, by `register/id`. */
 export type Registers = Map<string, SetUpEvent>;
 
-/** Keeps the later of two words; equal stamps go by station, then number, so that all stores agree. */
+const keyOf = ({ register, id }: Pick<RegisterSet, 'register' | 'id'>) => `${register}/${id}`;
+
+/** Keeps the later of two words, so that all stores agree in whatever order they hear them. */
 export function setRegister(registers: Registers, event: SetUpEvent): void {
-  const key = `${event.set.register}/${event.set.id}`;
+  const key = keyOf(event.set);
   const held = registers.get(key);
   if (!held || isLater(event, held)) registers.set(key, event);
 }
 
+/**
+ * A word whose author saw another comes after it, whatever the clocks say. Words said apart go by their stamps; equal
+ * ones by station, then number. Stations compare by code unit: the order of letters is not the same on every tablet.
+ */
 function isLater(a: SetUpEvent, b: SetUpEvent): boolean {
-  const order = compareStamps(a.stamp, b.stamp) || a.station.localeCompare(b.station, 'en') || a.seq - b.seq;
+  const order =
+    (a.rev ?? 0) - (b.rev ?? 0) ||
+    compareStamps(a.stamp, b.stamp) ||
+    compareText(a.station, b.station) ||
+    a.seq - b.seq;
   return order > 0;
+}
+
+function compareText(a: string, b: string): number {
+  if (a === b) return 0;
+  return a < b ? -1 : 1;
+}
+
+/** The `rev` of a new word on a fact by someone who sees these registers. */
+export function nextRev(registers: Registers, set: Pick<RegisterSet, 'register' | 'id'>): number {
+  const held = registers.get(keyOf(set));
+  return held ? Math.min((held.rev ?? 0) + 1, mostRevisions) : 0;
 }
 
 export interface Entry<Name extends RegisterName> {
