@@ -19,6 +19,17 @@ export function tidyText(typed: string): string {
   return typed.replace(unseen, '').replace(controls, ' ').replace(/\s+/g, ' ').trim().normalize('NFC');
 }
 
+/**
+ * A text of unknown origin as it may be shown: without the marks that turn text round or cannot be seen, and without
+ * control characters; a line end or a tab is a blank. The event itself keeps what it has: its link is summed over it.
+ */
+export function plainText(text: string): string {
+  return text
+    .replace(unseen, '')
+    .replace(/[\t\n\v\f\r\u0085]+/g, ' ')
+    .replace(controls, '');
+}
+
 function lengthOf(text: string): number {
   return [...text].length;
 }

@@ -6,6 +6,7 @@ import {
   longestNote,
   nameSchema,
   noteSchema,
+  plainText,
   problemOfName,
   problemOfNote,
   sameName,
@@ -99,4 +100,11 @@ describe('two names', () => {
   ])('%j and %j do not', (a, b) => {
     expect(sameName(a, b)).toBe(false);
   });
+});
+
+test('a text from elsewhere is shown without marks that turn it round, ring a bell or hide', () => {
+  const turns = ['\u202a', '\u202b', '\u202c', '\u202d', '\u202e', '\u2066', '\u2067', '\u2068', '\u2069'];
+  const hidden = ['\u200e', '\u200f', '\u0000', '\u0007', '\u001b', '\u007f', '\u0080', '\u009f'];
+  for (const mark of [...turns, ...hidden]) expect(plainText(`as${mark}h`)).toBe('ash');
+  expect(plainText('two\r\nlines\tof Zoë’s <b>ash</b>')).toBe('two lines of Zoë’s <b>ash</b>');
 });
