@@ -11,8 +11,9 @@ export const about = {
 };
 
 /** The log of one small shop with two stations, each chained. */
-export function sampleEntries(): readonly Entry[] {
-  return chained([...foreignLog('bench'), ...foreignLog('office')]);
+export function sampleEntries(...stations: readonly string[]): readonly Entry[] {
+  const names = stations.length > 0 ? stations : ['bench', 'office'];
+  return chained(names.flatMap((station) => foreignLog(station)));
 }
 
 /** An event of a later version, as its station would have chained it. */
