@@ -41,7 +41,10 @@ function flipped(bytes: Uint8Array, at: number, bit = at % 8): Uint8Array {
   return copy;
 }
 
-describe('a backup that is cut', () => {
+/** Thousands of files are read here; on a busy machine that takes longer than a usual test may. */
+const patience = { timeout: 60_000 };
+
+describe('a backup that is cut', patience, () => {
   test('at any byte still gives its whole lines, and says that it is cut', () => {
     for (let length = 0; length < smallFile.length; length += 1) {
       const cut = smallFile.slice(0, length);
@@ -79,7 +82,7 @@ describe('a backup that is cut', () => {
   });
 });
 
-describe('a backup with one bit changed', () => {
+describe('a backup with one bit changed', patience, () => {
   test('at any byte of a small one is named as damaged, and offers nothing that was not in the log', () => {
     for (let at = 0; at < smallFile.length; at += 1) expectNamed(flipped(smallFile, at), smallFile);
   });

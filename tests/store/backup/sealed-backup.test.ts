@@ -23,7 +23,7 @@ let body: number;
 beforeAll(async () => {
   sealed = await sealBackup(content, { passphrase, random: bytesFrom(11) });
   body = sealed.bytes.indexOf(0x0a) + 1;
-});
+}, 60_000);
 
 const headerOf = (bytes: Uint8Array) => JSON.parse(text.decode(bytes.subarray(0, bytes.indexOf(0x0a))));
 
@@ -40,7 +40,10 @@ function flipped(bytes: Uint8Array, at: number): Uint8Array {
   return copy;
 }
 
-describe('a sealed backup', () => {
+/** A passphrase is made slow to try on purpose; on a busy machine that takes longer than a usual test may. */
+const patience = { timeout: 60_000 };
+
+describe('a sealed backup', patience, () => {
   test('opens with the passphrase and with the twelve words, and with nothing else', async () => {
     const whole = { kind: 'opened', bytes: content, cut: false };
     expect(await openSealed(sealed.bytes, { passphrase })).toEqual(whole);
@@ -138,7 +141,7 @@ describe('a sealed backup, by its description alone and with node:crypto', () =>
   });
 });
 
-describe('a sealed backup that is damaged', () => {
+describe('a sealed backup that is damaged', patience, () => {
   test('gives its head when it is cut', async () => {
     for (const length of [0, 5, 100, body - 1, body, body + 10]) {
       const opened = await openSealed(sealed.bytes.slice(0, length), { words: sealed.words });
