@@ -152,7 +152,7 @@ function newSheet(limits: Limits) {
     },
     reading({ kind, whole, sumsFit }: Container): BackupReading {
       if (tooMany || kind === 'too-big') return refused('unpacks-too-big');
-      if (lines === 0) return refused('empty');
+      if (lines === 0) return refused(whole ? 'empty' : 'not-a-backup');
       // A damaged digit makes a newer format too: then the entries, which check themselves, are worth more.
       if (newer && ((whole && sumsFit) || entries.length === 0)) return refused('newer-format');
       if (!marked && entries.length === 0) return refused('not-a-backup');

@@ -21,14 +21,3 @@ export const newerEntry = entryAfter(noLink, newerEvent as unknown as NewerEvent
 
 export const text = new TextDecoder();
 export const linesOf = (entries: readonly Entry[]) => entries.map((entry) => JSON.stringify(entry));
-
-/** A number from 0 to 1 again and again, the same for the same seed (a 32-bit xorshift after G. Marsaglia, 2003). */
-export function numbersFrom(seed: number): () => number {
-  let state = seed | 1;
-  return () => {
-    state ^= state << 13;
-    state ^= state >>> 17;
-    state ^= state << 5;
-    return (state >>> 0) / 2 ** 32;
-  };
-}

@@ -1,11 +1,12 @@
 import { createDecipheriv, hkdfSync, pbkdf2Sync } from 'node:crypto';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { seededRandom } from '../../../shared/demo/seeded-random.ts';
 import { openSealed } from '../../../src/store/backup/open-sealed.ts';
 import { readBackup } from '../../../src/store/backup/read-backup.ts';
 import { type SealedBackup, sealBackup } from '../../../src/store/backup/seal-backup.ts';
 import { checkOf } from '../../../src/store/backup/sealed-format.ts';
 import { writeBackup } from '../../../src/store/backup/write-backup.ts';
-import { about, numbersFrom, sampleEntries, text } from './sample-log.ts';
+import { about, sampleEntries, text } from './sample-log.ts';
 
 const passphrase = 'beech shavings by the window';
 const chunk = 65_536;
@@ -13,7 +14,7 @@ const sealedChunk = chunk + 16;
 
 /** Bytes that no packer could shrink: three chunks and a bit. */
 const bytesFrom = (seed: number) => {
-  const next = numbersFrom(seed);
+  const next = seededRandom(seed);
   return (length: number) => Uint8Array.from({ length }, () => Math.floor(next() * 256));
 };
 const content = bytesFrom(7)(3 * chunk + 1000);
