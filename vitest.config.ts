@@ -21,7 +21,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: ['tests/browser/**'],
+          exclude: ['tests/browser/**', 'tests/chaos/**'],
           setupFiles: ['tests/support/setup.ts'],
           sequence: { groupOrder: 0 },
         },
@@ -37,6 +37,18 @@ export default defineConfig({
           // One browser at a time, after the unit tests: what it measures should not wait for other work.
           fileParallelism: false,
           sequence: { groupOrder: 1 },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'chaos',
+          include: ['tests/chaos/**/*.test.ts'],
+          globalSetup: ['tests/support/built-app.ts', 'tests/chaos/chaos-setup.ts'],
+          hookTimeout: 120_000,
+          // One browser at a time: a fault must hit the one that it is meant for, at the moment that it is meant for.
+          fileParallelism: false,
+          sequence: { groupOrder: 2 },
         },
       },
     ],

@@ -1,0 +1,88 @@
+/** The figures of one kind of fault, run by run. */
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, inject } from 'vitest';
+import { type Random, seededRandom } from '../../shared/demo/seeded-random.ts';
+import { type Kind, planOf } from './chaos-plan.ts';
+import { closeStations } from './station.ts';
+
+/** What one run of a fault came to. */
+export interface Round {
+  readonly acknowledged: number;
+  readonly lost: number;
+  readonly doubled: number;
+  /** The screen said what had happened. */
+  readonly said?: boolean;
+  /** The shop put back what one of its copies had lost. */
+  readonly healed?: boolean;
+  readonly notes?: readonly string[];
+}
+
+export interface KindFigures {
+  readonly kind: Kind;
+  readonly runs: number;
+  readonly acknowledged: number;
+  readonly lost: number;
+  readonly doubled: number;
+  readonly said: number;
+  readonly healed: number;
+  /** Runs that could not be judged, because the app did not come up or something else broke. */
+  readonly broken: number;
+  readonly seconds: number;
+  readonly notes: readonly string[];
+}
+
+const mostNotes = 40;
+
+/**
+ * Runs a fault as often as the plan of its kind says, keeps the figures, and expects that nothing was lost or doubled.
+ * A run that throws is broken and is reported as such; runs that do not fit in the time are missed, and fail, too.
+ */
+export async function runKind(
+  kind: Kind,
+  round: (chance: { readonly run: number; readonly random: Random }) => Promise<Round>,
+  { runs = planOf(kind).runs }: { runs?: number } = {},
+): Promise<void> {
+  const began = performance.now();
+  const seconds = () => Math.round((performance.now() - began) / 1000);
+  const random = seededRandom(Number(process.env.SEED) + kind.length);
+  const notes: string[] = [];
+  const sums = { runs: 0, acknowledged: 0, lost: 0, doubled: 0, said: 0, healed: 0, broken: 0 };
+  const note = (run: number, text: string) => notes.push(`run ${run + 1}: ${text}`);
+  // Room for the run under way, so that the figures are written before the test is ended from outside.
+  const latest = planOf(kind).minutes * 60 - 15;
+  for (let run = 0; run < runs && seconds() < latest; run += 1) {
+    sums.runs += 1;
+    try {
+      const done = await round({ run, random });
+      sums.acknowledged += done.acknowledged;
+      sums.lost += done.lost;
+      sums.doubled += done.doubled;
+      sums.said += done.said ? 1 : 0;
+      sums.healed += done.healed ? 1 : 0;
+      for (const text of done.notes ?? []) note(run, text);
+      if (done.lost + done.doubled > 0) note(run, `${done.lost} lost, ${done.doubled} doubled`);
+    } catch (error) {
+      sums.broken += 1;
+      note(run, `broken: ${String(error).split('\n').slice(0, 3).join(' ')}`);
+      await closeStations();
+    }
+    write({ kind, ...sums, seconds: seconds(), notes: notes.slice(0, mostNotes) });
+  }
+  const { lost, doubled, broken } = sums;
+  const missed = runs - sums.runs;
+  expect({ lost, doubled, broken, missed }, notes.slice(0, mostNotes).join('\n')).toEqual({
+    lost: 0,
+    doubled: 0,
+    broken: 0,
+    missed: 0,
+  });
+  expect(sums.acknowledged).toBeGreaterThan(0);
+}
+
+function write(figures: KindFigures): void {
+  writeFileSync(join(inject('chaosFolder'), 'figures', `${figures.kind}.json`), JSON.stringify(figures));
+}
+
+/** The time that a test of this kind may take, ms. */
+export const timeBox = (kind: Kind): number => planOf(kind).minutes * 60_000;

@@ -1,0 +1,110 @@
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { expect, inject, test } from 'vitest';
+import type { Random } from '../../shared/demo/seeded-random.ts';
+import { hostControl } from './breakable-host.ts';
+import { compareTaps, whatWasSaid } from './compare.ts';
+import { runKind, timeBox } from './kind-figures.ts';
+import { dropProfile, freshProfile, openStation, randomTaps, type Station } from './station.ts';
+
+const host = hostControl(join(inject('chaosFolder'), 'host'), inject('builtApp'));
+const folder = () => freshProfile('update');
+let newest = 0;
+
+/** What the page looks for when a tablet is taken up again. */
+const lookForUpdate = (page: Page) =>
+  page.evaluate(
+    async () => void (await navigator.serviceWorker.getRegistration())?.update().catch(() => undefined),
+  );
+const updateWaits = (page: Page) =>
+  page.waitForFunction(async () => (await navigator.serviceWorker.getRegistration())?.waiting != null);
+/** The later version that the page is of; none is the built one. */
+const versionOf = (page: Page) =>
+  page.locator('meta[name=later-version]').getAttribute('content', { timeout: 2000 });
+const isBuiltVersion = async (page: Page) => (await page.locator('meta[name=later-version]').count()) === 0;
+
+type Stations = readonly [first: Station, ...later: Station[]];
+
+/** An update breaks off in mid-transfer under a tapping hand; the next try gets it whole. */
+async function cutInMidTransfer(profile: string, random: Random): Promise<Stations> {
+  const station = await openStation(profile);
+  const { page, tap } = await station.window();
+  const before = host.spoilt();
+  host.scripts('cut');
+  host.serve(++newest);
+  await Promise.all([tap(randomTaps(random, 12)), lookForUpdate(page)]);
+  await expect.poll(host.spoilt, { timeout: 10_000 }).toBeGreaterThan(before);
+  host.scripts('whole');
+  await page.reload();
+  expect(await isBuiltVersion(page)).toBe(true);
+  await lookForUpdate(page);
+  await updateWaits(page);
+  return [station];
+}
+
+/** The browser is killed while the new version comes in. */
+async function killedInInstall(profile: string, random: Random): Promise<Stations> {
+  const station = await openStation(profile);
+  const { page, tap } = await station.window();
+  const before = host.spoilt();
+  host.scripts('slow');
+  host.serve(++newest);
+  const burst = tap(randomTaps(random, 16)).catch(() => undefined);
+  await lookForUpdate(page);
+  await expect.poll(host.spoilt, { timeout: 10_000 }).toBeGreaterThan(before);
+  await station.kill();
+  await burst;
+  host.scripts('whole');
+  return [station];
+}
+
+/** The new version is taken and worked on, then the host goes back to the one before. */
+async function rolledBack(profile: string, random: Random): Promise<Stations> {
+  const older = await openStation(profile);
+  const first = await older.window();
+  await first.tap(randomTaps(random, 5));
+  host.serve(++newest);
+  await lookForUpdate(first.page);
+  await updateWaits(first.page);
+  await older.close();
+  // No window is open any more: the browser starts with the version that waited.
+  const newer = await openStation(profile);
+  const second = await newer.window();
+  expect(await versionOf(second.page)).toBe(String(newest));
+  await second.tap(randomTaps(random, 5));
+  host.serve(0);
+  await lookForUpdate(second.page);
+  await updateWaits(second.page);
+  await second.tap(randomTaps(random, 5));
+  return [older, newer];
+}
+
+const faults = [cutInMidTransfer, killedInInstall, rolledBack];
+
+test(
+  'updates that break off, are killed or taken back cost no acknowledged tap and never the app',
+  async () => {
+    await runKind('update', async ({ run, random }) => {
+      const profile = folder();
+      host.scripts('whole');
+      host.serve(0);
+      const fresh = await openStation(profile);
+      const before = await fresh.look();
+      await fresh.close();
+      const fault = faults[run % faults.length] ?? cutInMidTransfer;
+      const stations = await fault(profile, random);
+      await stations.at(-1)?.close();
+      const last = await openStation(profile);
+      const now = await last.look();
+      expect(now.tray).toBe(true);
+      await last.close();
+      dropProfile(profile);
+      const taps = stations.flatMap((station) => station.taps);
+      return { ...compareTaps({ before, now, taps }), ...whatWasSaid(...stations, last) };
+    }).finally(() => {
+      host.scripts('whole');
+      host.serve(0);
+    });
+  },
+  timeBox('update'),
+);

@@ -1,0 +1,167 @@
+/**
+ * A hand that taps from within the page, as quick as the press rules allow, and an eye on what the screen says. Both
+ * run in the page: nothing here may use what stands outside of `installTapper`.
+ */
+import type { TapKind } from './tap-ledger.ts';
+
+/** What the hand and the eye tell, the moment that it happens. */
+export type TapNews =
+  | { readonly kind: 'tapped'; readonly tap: TapKind }
+  /** The next so many taps that waited for it were acknowledged. */
+  | { readonly kind: 'acknowledged'; readonly taps: number }
+  /** A message of the shop that a maker would see: its test id and its words. */
+  | { readonly kind: 'said'; readonly what: string; readonly words: string }
+  /** The count changed, and no tap that waits explains it. */
+  | { readonly kind: 'unexplained'; readonly left: number };
+
+interface Burst {
+  readonly taps: readonly TapKind[];
+  /**
+   * How an acknowledgement is told: by the count of the stage, which changes only once a tap is saved; or, where
+   * another window changes the count too, by the mark. By the mark each tap waits for the one before.
+   */
+  readonly by: 'count' | 'mark';
+}
+
+/** Called in the page: `tapper.run(burst)` resolves when all is tapped and, for at most 4 s, acknowledged. */
+interface Tapper {
+  readonly run: (burst: Burst) => Promise<void>;
+}
+
+declare global {
+  /** Put there by the test, see `persistent-browser.ts`. */
+  var tellTapNews: (news: TapNews) => void;
+  var tapper: Tapper;
+}
+
+/** What the messages of the shop are called that a chaos run listens for. */
+export const messages = ['healed', 'loss', 'suspect', 'not-saved', 'cannot-open'] as const;
+
+export function installTapper({
+  watched,
+  deltas,
+}: {
+  watched: readonly string[];
+  deltas: Readonly<Record<TapKind, number>>;
+}): void {
+  /** Two touches of one button nearer than 120 ms are one that bounced. */
+  const between = 125;
+  const longestWait = 4000;
+  const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
+  const at = (id: string) => document.querySelector<HTMLElement>(`[data-testid="${id}"]`);
+  const left = () => {
+    const text = at('stage-left')?.querySelector('.figures')?.textContent ?? '';
+    return text === '' ? undefined : Number(text);
+  };
+  const mark = () => at('saved-mark')?.dataset.state;
+
+  let waiting: TapKind[] = [];
+  let by: Burst['by'] = 'count';
+  let shown: number | undefined;
+  let sawTaken = false;
+  const said = new Map<string, string>();
+
+  function acknowledge(taps: number): void {
+    waiting = waiting.slice(taps);
+    tellTapNews({ kind: 'acknowledged', taps });
+  }
+
+  function lookAtCount(): void {
+    const now = left();
+    if (now === undefined || now === shown) return;
+    const before = shown;
+    shown = now;
+    if (before === undefined || by === 'mark') return;
+    let sum = before;
+    const explained = waiting.findIndex((tap) => {
+      sum += deltas[tap];
+      return sum === now;
+    });
+    if (explained >= 0) acknowledge(explained + 1);
+    else tellTapNews({ kind: 'unexplained', left: now });
+  }
+
+  function lookAtMark(): void {
+    const state = mark();
+    if (state === 'taken') sawTaken = true;
+    if (by === 'count' || !sawTaken || (state !== 'saved' && state !== 'undone')) return;
+    sawTaken = false;
+    if (waiting.length > 0) acknowledge(1);
+  }
+
+  function listen(): void {
+    for (const id of watched) {
+      const words = at(id)?.textContent ?? '';
+      if (words !== '' && said.get(id) !== words) tellTapNews({ kind: 'said', what: id, words });
+      said.set(id, words);
+    }
+  }
+
+  function press(id: string, tap?: TapKind): boolean {
+    const button = at(id);
+    if (!button) return false;
+    const { x, y, width, height } = button.getBoundingClientRect();
+    const touch = {
+      bubbles: true,
+      cancelable: true,
+      // The only pointer that a script may capture: the browser always has it.
+      pointerId: 1,
+      clientX: x + width / 2,
+      clientY: y + height / 2,
+      width: 24,
+      height: 24,
+    };
+    button.dispatchEvent(new PointerEvent('pointerdown', touch));
+    // The button says itself whether it feels the finger; a tap that it does not feel is none.
+    const felt = button.hasAttribute('data-held');
+    if (felt && tap) {
+      waiting.push(tap);
+      tellTapNews({ kind: 'tapped', tap });
+    }
+    button.dispatchEvent(new PointerEvent('pointerup', touch));
+    return felt;
+  }
+
+  async function until(holds: () => boolean): Promise<boolean> {
+    for (const start = performance.now(); performance.now() - start < longestWait; await pause(5)) {
+      if (holds()) return true;
+    }
+    return holds();
+  }
+
+  const settled = () => until(() => waiting.length === 0);
+
+  async function tapOnce(tap: TapKind): Promise<void> {
+    if (tap === 'pass') return void press('pass', tap);
+    // What is not a pass changes the screen: nothing may be under way before or behind it.
+    if (!(await settled())) return;
+    if (tap === 'undo') press('undo', tap);
+    else {
+      press(document.querySelector<HTMLElement>('[data-testid^=flaw-]')?.dataset.testid ?? '');
+      await until(() => at(`outcome-${tap}`) !== null);
+      press(`outcome-${tap}`, tap);
+    }
+    await settled();
+  }
+
+  globalThis.tapper = {
+    async run({ taps, by: how }) {
+      by = how;
+      shown = left();
+      sawTaken = false;
+      for (const tap of taps) {
+        const began = performance.now();
+        await tapOnce(tap);
+        if (by === 'mark') await settled();
+        await pause(Math.max(0, began + between - performance.now()));
+      }
+      await settled();
+    },
+  };
+
+  new MutationObserver(() => {
+    lookAtCount();
+    lookAtMark();
+    listen();
+  }).observe(document, { subtree: true, childList: true, characterData: true, attributes: true });
+}
