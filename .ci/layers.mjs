@@ -10,11 +10,11 @@ const mayImport = {
   domain: ['^node_modules/(valibot|@noble/hashes)/', data],
   store: ['^src/domain/', '^node_modules/(idb|valibot|fflate|@noble/hashes|@scure/bip39)/'],
   words: ['^src/domain/'],
-  worker: ['^src/domain/'],
+  worker: ['^src/(domain|store)/'],
   ui: preact,
   app: [
     '^src/(domain|store|words)/',
-    '^src/worker/protocol[.]ts$',
+    '^src/worker/[^/]*protocol[.]ts$',
     '^node_modules/(valibot|workbox-window)/',
     ...signals,
     data,

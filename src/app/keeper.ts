@@ -1,29 +1,16 @@
 import { type Signal, signal } from '@preact/signals';
 import type { Entry } from '../domain/log/chain.ts';
 import { factOf } from '../domain/shop/registers.ts';
+import type { CopyToKeep } from '../store/backup/copies.ts';
 import { type CopyMark, copyIsDue } from './copy-due.ts';
 import type { CopyMemory, KnownCopies } from './known-copies.ts';
-import { eventsSeen } from './log-size.ts';
+import { eventsSeen, logSize } from './log-size.ts';
 import type { Turn } from './one-at-a-time.ts';
 import type { Timer } from './saver.ts';
 import type { Session } from './session.ts';
 
-/** What a copy says of itself. */
-export interface CopyAbout {
-  readonly version: string;
-  /** When it was made, ms UTC, and the name of the zone that it was made in. */
-  readonly wall: number;
-  readonly zone: string;
-  /** The name of the shop; empty while it has none. */
-  readonly shop: string;
-}
-
-export interface CopyOrder {
-  readonly entries: readonly Entry[];
-  readonly about: CopyAbout;
-  readonly day: string;
-  readonly kind: 'usual' | 'before-restore';
-}
+/** A copy of the whole log that is to be made. */
+export type CopyOrder = CopyToKeep;
 
 /** What came of a try to copy the log: `guarded` is a copy not made because it would have lost entries of an older one. */
 export type CopyResult =
@@ -74,7 +61,7 @@ export async function orderCopy(
   // What is on the screen and not in the store would be missing from the copy without a word.
   if (entries.length < shown) throw new Error('the log on disk lacks entries that are shown');
   const fact = factOf(shop.registers, { register: 'shop', id: 'shop' });
-  const about = { version, wall: session.now(), zone: fact?.zone ?? 'UTC', shop: fact?.name ?? '' };
+  const about = { version, wall: session.now(), zone: fact?.zone ?? 'UTC', shop: fact?.name ?? null };
   return { entries, about, day: session.today(), kind };
 }
 
@@ -133,11 +120,6 @@ export function openKeeper(parts: KeeperParts): Keeper {
   }
 
   return { working, keep, look, stop: () => cancel() };
-}
-
-/** How many entries the log of a session has, those that are not counted among them. */
-export function logSize({ view }: Pick<Session, 'view'>): number {
-  return eventsSeen(view.value.shop.seen) + view.value.uncounted;
 }
 
 /** A copy that was guarded would be guarded again: it counts as tried until the log has changed as for a new one. */

@@ -1,0 +1,84 @@
+import type { Entry } from '../domain/log/chain.ts';
+import type { CopyJobs } from '../store/copy-jobs.ts';
+import type { FileShelf } from '../store/file-shelf.ts';
+import type { FromWorker, JobName, ShelfCall, ToWorker } from '../worker/copy-protocol.ts';
+
+type Job<Name extends JobName> = Parameters<CopyJobs[Name]>[0];
+type Result<Name extends JobName> = Awaited<ReturnType<CopyJobs[Name]>>;
+
+/** The heavy work on copies. The log goes in as entries; the work is done beside the window where there are workers. */
+export interface CopyWork {
+  readonly keep: (entries: readonly Entry[], job: Omit<Job<'keep'>, 'lines'>) => Promise<Result<'keep'>>;
+  readonly write: (entries: readonly Entry[], job: Omit<Job<'write'>, 'lines'>) => Promise<Result<'write'>>;
+  readonly read: CopyJobs['read'];
+  readonly seal: CopyJobs['seal'];
+  readonly open: CopyJobs['open'];
+}
+
+/** Entries written out at a time (some 10 ms); a tap comes in between. */
+const piece = 2000;
+
+/** Starts a worker that does one job. */
+export type StartWorker = () => Pick<Worker, 'postMessage' | 'terminate' | 'addEventListener'>;
+
+const startWorker: StartWorker | undefined =
+  typeof Worker === 'undefined'
+    ? undefined
+    : () => new Worker(new URL('../worker/copy-worker.ts', import.meta.url), { type: 'module' });
+
+export function copyWork(shelf: FileShelf | null, start = startWorker): CopyWork {
+  async function run<Name extends JobName>(
+    name: Name,
+    { entries = [], ...input }: { entries?: readonly Entry[] } & object,
+  ): Promise<Result<Name>> {
+    const lines: string[][] = [];
+    for (let at = 0; at < entries.length; at += piece) {
+      lines.push(entries.slice(at, at + piece).map((entry) => JSON.stringify(entry)));
+      await letTapsIn();
+    }
+    if (start) return inWorker<Result<Name>>(start(), { name, input: { ...input, lines: [] }, lines, shelf });
+    const { copyJobs } = await import('../store/copy-jobs.ts');
+    const job = copyJobs(shelf)[name] as (input: unknown) => Promise<unknown>;
+    return (await job({ ...input, lines: lines.flat() })) as Result<Name>;
+  }
+  return {
+    keep: (entries, job) => run('keep', { ...job, entries }),
+    write: (entries, job) => run('write', { ...job, entries }),
+    read: (job) => run('read', job),
+    seal: (job) => run('seal', job),
+    open: (job) => run('open', job),
+  };
+}
+
+const letTapsIn = () => new Promise<void>((resume) => setTimeout(resume, 0));
+
+interface Order {
+  readonly name: JobName;
+  readonly input: object;
+  readonly lines: readonly (readonly string[])[];
+  readonly shelf: FileShelf | null;
+}
+
+function inWorker<R>(worker: ReturnType<StartWorker>, { name, input, lines, shelf }: Order): Promise<R> {
+  const say = (message: ToWorker) => worker.postMessage(message);
+  return new Promise<R>((resolve, reject) => {
+    worker.addEventListener('error', (event) => reject(new Error(`the worker failed: ${event.message}`)));
+    worker.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
+      if (data.kind === 'done') resolve(data.result as R);
+      else if (data.kind === 'failed') reject(new Error(data.problem));
+      else void answer(shelf, data).then(say);
+    });
+    for (const part of lines) say({ kind: 'lines', lines: part });
+    say({ kind: 'job', name, input } as ToWorker);
+  }).finally(() => worker.terminate());
+}
+
+async function answer(shelf: FileShelf | null, { call, method, args }: ShelfCall): Promise<ToWorker> {
+  try {
+    if (!shelf) throw new Error('the tablet has no shelf');
+    const ask = shelf[method] as (...args: readonly unknown[]) => Promise<unknown>;
+    return { kind: 'answer', call, result: await ask(...args) };
+  } catch (error) {
+    return { kind: 'refusal', call, problem: String(error) };
+  }
+}

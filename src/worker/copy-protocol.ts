@@ -1,0 +1,27 @@
+/** What passes between a window and the worker that does one job of copying for it. Types only. */
+import type { CopyJobs } from '../store/copy-jobs.ts';
+import type { FileShelf } from '../store/file-shelf.ts';
+
+export type JobName = keyof CopyJobs;
+type Input<Name extends JobName> = Parameters<CopyJobs[Name]>[0];
+
+/** The files of the tablet are in the window's hands: the worker asks for each by a number. */
+export interface ShelfCall {
+  readonly call: number;
+  readonly method: keyof FileShelf;
+  readonly args: readonly unknown[];
+}
+
+/** A job with its lines comes in pieces, so that no message holds the window up for long. */
+export type ToWorker =
+  | { readonly kind: 'lines'; readonly lines: readonly string[] }
+  | {
+      readonly [Name in JobName]: { readonly kind: 'job'; readonly name: Name; readonly input: Input<Name> };
+    }[JobName]
+  | { readonly kind: 'answer'; readonly call: number; readonly result: unknown }
+  | { readonly kind: 'refusal'; readonly call: number; readonly problem: string };
+
+export type FromWorker =
+  | { readonly kind: 'done'; readonly result: unknown }
+  | { readonly kind: 'failed'; readonly problem: string }
+  | ({ readonly kind: 'shelf' } & ShelfCall);

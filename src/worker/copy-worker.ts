@@ -1,0 +1,60 @@
+/** Does one job of copying and ends: packing, reading and sealing take seconds that a tap must not wait for. */
+import { copyJobs } from '../store/copy-jobs.ts';
+import type { FileShelf } from '../store/file-shelf.ts';
+import type { FromWorker, ToWorker } from './copy-protocol.ts';
+
+const worker = globalThis as unknown as DedicatedWorkerGlobalScope;
+const say = (message: FromWorker) => worker.postMessage(message);
+
+interface Waiting {
+  readonly resolve: (result: unknown) => void;
+  readonly reject: (problem: Error) => void;
+}
+
+const lines: string[] = [];
+const waiting = new Map<number, Waiting>();
+let calls = 0;
+
+function ask(method: keyof FileShelf, ...args: readonly unknown[]): Promise<never> {
+  calls += 1;
+  const call = calls;
+  return new Promise((resolve, reject) => {
+    waiting.set(call, { resolve: resolve as Waiting['resolve'], reject });
+    say({ kind: 'shelf', call, method, args });
+  });
+}
+
+/** The window's shelf, as seen from here. */
+const shelf: FileShelf = {
+  names: () => ask('names'),
+  read: (name) => ask('read', name),
+  write: (name, bytes) => ask('write', name, bytes),
+  remove: (name) => ask('remove', name),
+};
+
+async function run({ name, input }: Extract<ToWorker, { kind: 'job' }>): Promise<void> {
+  try {
+    // Name and input belong together by the type of the message; a look-up cannot carry that through.
+    const job = copyJobs(shelf)[name] as (input: unknown) => Promise<unknown>;
+    say({ kind: 'done', result: await job('lines' in input ? { ...input, lines } : input) });
+  } catch (error) {
+    say({ kind: 'failed', problem: String(error) });
+  }
+}
+
+worker.addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
+  switch (data.kind) {
+    case 'lines':
+      for (const line of data.lines) lines.push(line);
+      break;
+    case 'job':
+      void run(data);
+      break;
+    case 'answer':
+      waiting.get(data.call)?.resolve(data.result);
+      break;
+    case 'refusal':
+      waiting.get(data.call)?.reject(new Error(data.problem));
+      break;
+  }
+});

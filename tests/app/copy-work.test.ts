@@ -1,0 +1,80 @@
+import { describe, expect, test } from 'vitest';
+import { copyWork, type StartWorker } from '../../src/app/copy-work.ts';
+import { chained } from '../../src/domain/log/chain.ts';
+import { copyJobs } from '../../src/store/copy-jobs.ts';
+import { memoryShelf } from '../../src/store/memory-shelf.ts';
+import type { FromWorker, ToWorker } from '../../src/worker/copy-protocol.ts';
+import { foreignLog } from '../support/drafts.ts';
+
+const whole = chained(foreignLog());
+const about = { version: '1', wall: 0, zone: 'UTC', shop: 'Hafts' };
+const order = { about, day: '2026-03-02', kind: 'usual' } as const;
+
+/** A worker that answers as a test tells it; what it was told and whether it was ended are noted. */
+function workerThat(answer: (message: ToWorker, say: (message: FromWorker) => void) => void) {
+  const told: ToWorker[] = [];
+  const world = { ended: false, fail: (_message: string) => {} };
+  const start = (() => {
+    let say = (_message: FromWorker) => {};
+    return {
+      postMessage(message: ToWorker) {
+        told.push(message);
+        queueMicrotask(() => answer(message, (reply) => say(reply)));
+      },
+      addEventListener(kind: string, listen: (event: object) => void) {
+        if (kind === 'message') say = (data) => listen({ data });
+        else world.fail = (message) => listen({ message });
+      },
+      terminate() {
+        world.ended = true;
+      },
+    };
+  }) as unknown as StartWorker;
+  return { start, told, world };
+}
+
+test('without workers the work is done in the window', async () => {
+  const shelf = memoryShelf();
+  const work = copyWork(shelf);
+  expect(await work.keep(whole, order)).toMatchObject({ kind: 'kept', entries: whole.length });
+  const [name = ''] = await shelf.names();
+  const bytes = (await shelf.read(name)) ?? new Uint8Array();
+  expect(bytes).toEqual(await work.write(whole, { about }));
+  const reading = await work.read({ bytes, held: whole.slice(0, 4).map(({ link }) => link) });
+  expect(reading).toMatchObject({ preview: { adds: whole.length - 4, here: 4 } });
+});
+
+describe('a worker', () => {
+  test('is given the log in lines, asks the window for its shelf, and ends with its job', async () => {
+    const shelf = memoryShelf(new Map([['copy.gz', Uint8Array.of(7)]]));
+    const { start, told, world } = workerThat((message, say) => {
+      if (message.kind === 'job') say({ kind: 'shelf', call: 1, method: 'read', args: ['copy.gz'] });
+      if (message.kind === 'answer') say({ kind: 'done', result: message.result });
+    });
+    expect(await copyWork(shelf, start).keep(whole, order)).toEqual(Uint8Array.of(7));
+    const lines = told.flatMap((message) => (message.kind === 'lines' ? message.lines : []));
+    expect(lines).toEqual(whole.map((entry) => JSON.stringify(entry)));
+    expect(told.find(({ kind }) => kind === 'job')).toMatchObject({ name: 'keep', input: order });
+    expect(world.ended).toBe(true);
+  });
+
+  test('hears of what the shelf refuses', async () => {
+    const { start } = workerThat((message, say) => {
+      if (message.kind === 'job') say({ kind: 'shelf', call: 1, method: 'names', args: [] });
+      if (message.kind === 'refusal') say({ kind: 'failed', problem: message.problem });
+    });
+    const shelf = { ...memoryShelf(), names: () => Promise.reject(new Error('the disk is full')) };
+    await expect(copyWork(shelf, start).keep(whole, order)).rejects.toThrow('the disk is full');
+    await expect(copyWork(null, start).keep(whole, order)).rejects.toThrow('no shelf');
+  });
+
+  test('that dies fails its job and is ended', async () => {
+    const { start, world } = workerThat(() => world.fail('out of memory'));
+    await expect(copyWork(null, start).write(whole, { about })).rejects.toThrow('out of memory');
+    expect(world.ended).toBe(true);
+  });
+});
+
+test('a copy cannot be kept without a shelf', async () => {
+  expect(await copyJobs(null).keep({ ...order, lines: [] })).toMatchObject({ kind: 'failed', why: 'shelf' });
+});
