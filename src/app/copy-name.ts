@@ -1,0 +1,29 @@
+/** How much of a shop's name a file name shows. */
+const longestShop = 40;
+
+/** The name of a file that leaves the tablet: product, shop, shop day and, where it matters, the time (HH:MM). */
+export function copyName({
+  shop,
+  day,
+  time,
+  sealed = false,
+}: {
+  readonly shop: string | null;
+  readonly day: string;
+  readonly time?: string;
+  readonly sealed?: boolean;
+}): string {
+  const parts = ['tallywright', plainLetters(shop ?? ''), day, time?.replace(':', '')];
+  return `${parts.filter(Boolean).join('-')}.${sealed ? 'sealed' : 'jsonl.gz'}`;
+}
+
+/** Letters and digits that every file system takes; accents are left off, other scripts too. */
+function plainLetters(name: string): string {
+  return name
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '')
+    .slice(0, longestShop);
+}
