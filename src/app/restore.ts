@@ -1,0 +1,218 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+import type { Entry, Link } from '../domain/log/chain.ts';
+import { plainText } from '../domain/set-up/text.ts';
+import type { OpenedBackup } from '../store/backup/open-sealed.ts';
+import type { RefusedBackup, UnreadableLine } from '../store/backup/read-backup.ts';
+import type { Secret } from '../store/backup/sealing-keys.ts';
+import type { Preview } from '../store/backup/what-it-would-add.ts';
+import type { FileReading } from '../store/copy-jobs.ts';
+import type { CopyWork } from './copy-work.ts';
+import type { CopyResult } from './keeper.ts';
+import { unwrapped } from './text-copy.ts';
+
+/** What a file holds and what adding it would do. Names in it are as hostile as the file. */
+export interface Offer {
+  /** What the file is called. */
+  readonly file: string;
+  readonly shop: string | null;
+  /** When it was made, ms UTC; null when its first line is damaged. */
+  readonly made: number | null;
+  readonly preview: Preview;
+  /** The first of the lines that could not be read. */
+  readonly problems: readonly UnreadableLine[];
+  readonly damage: 'none' | 'cut' | 'changed';
+  /** It shares nothing with the log of this tablet, which is not empty: it may be of another shop. */
+  readonly foreign: boolean;
+  readonly entries: readonly Entry[];
+}
+
+export interface Restored {
+  readonly added: number;
+  readonly here: number;
+  /** Entries of a cloned tablet whose beginning is in no copy yet. */
+  readonly unplaced: number;
+  readonly unreadable: number;
+}
+
+type NotOpened = Extract<OpenedBackup, { kind: 'refused' }>['why'];
+
+export type RestoreStep =
+  | { readonly kind: 'choose' }
+  | { readonly kind: 'reading'; readonly file: string }
+  /** It wants its passphrase or its words; `refused` is what was wrong with those given last. */
+  | { readonly kind: 'sealed'; readonly file: string; readonly refused: NotOpened | null }
+  | {
+      readonly kind: 'refused';
+      readonly file: string;
+      readonly why: RefusedBackup | NotOpened | 'cannot-read';
+    }
+  | { readonly kind: 'offered'; readonly offer: Offer }
+  | { readonly kind: 'copying' | 'adding'; readonly offer: Offer }
+  /** No copy of the present state could be made: the person says whether to go on. */
+  | { readonly kind: 'no-copy'; readonly offer: Offer; readonly why: CopyResult['kind'] }
+  /** It broke off; what is in stays in, and going on adds the rest. */
+  | { readonly kind: 'broken-off'; readonly offer: Offer; readonly inLog: number | null };
+
+export interface RestoreParts {
+  readonly session: {
+    readonly entries: () => Promise<readonly Entry[]>;
+    readonly restore: (entries: readonly Entry[]) => Promise<Omit<Restored, 'unreadable'>>;
+  };
+  readonly work: Pick<CopyWork, 'read' | 'open'>;
+  /** Copies the present state. */
+  readonly keepBefore: () => Promise<CopyResult>;
+  readonly onDone: (restored: Restored) => void;
+}
+
+export interface Restoring {
+  readonly step: ReadonlySignal<RestoreStep>;
+  /** Reads a file. Nothing in the shop changes. */
+  readonly read: (file: CopyFile) => Promise<void>;
+  /** Opens a sealed file and reads it. */
+  readonly unseal: (secret: Secret) => Promise<void>;
+  /** Adds what was offered: first a copy of the present state, then one merge. */
+  readonly add: () => Promise<void>;
+  /** Adds what was offered without a copy of the present state. */
+  readonly addAllTheSame: () => Promise<void>;
+  readonly startOver: () => void;
+}
+
+/** A file of the person's choice, or of the tablet's own shelf. */
+export interface CopyFile {
+  readonly name: string;
+  readonly size: number;
+  readonly bytes: () => Promise<Uint8Array>;
+}
+
+/** A file past this (bytes) is not even looked at: the limit of what a backup may be, with room for its text form. */
+const largestFile = 80_000_000;
+const problemsShown = 5;
+
+/** The way of a file into the log. One step is taken at a time; a press in the wrong step does nothing. */
+export function openRestore({ session, work, keepBefore, onDone }: RestoreParts): Restoring {
+  const step = signal<RestoreStep>({ kind: 'choose' });
+
+  let sealed: Uint8Array | undefined;
+
+  async function read({ name: given, size, bytes }: CopyFile): Promise<void> {
+    const name = plainText(given);
+    if (size > largestFile) {
+      step.value = { kind: 'refused', file: name, why: 'too-big' };
+      return;
+    }
+    await reading(name, async () => look(name, { bytes: unwrapped(await bytes()), cut: false }));
+  }
+
+  /** Does what takes its time, unless the person goes back meanwhile. */
+  async function reading(file: string, work: () => Promise<RestoreStep>): Promise<void> {
+    const now = { kind: 'reading', file } as const;
+    step.value = now;
+    const next = await work().catch(() => ({ kind: 'refused', file, why: 'cannot-read' }) as const);
+    if (step.value === now) step.value = next;
+  }
+
+  async function look(
+    file: string,
+    { bytes, cut }: { bytes: Uint8Array; cut: boolean },
+  ): Promise<RestoreStep> {
+    const held = await linksOf(session);
+    const result = await work.read({ bytes, held });
+    if (result.kind === 'refused' && result.why === 'sealed') {
+      sealed = bytes;
+      return { kind: 'sealed', file, refused: null };
+    }
+    const whole = result.kind === 'read' && cut ? { ...result, cut } : result;
+    return afterReading(file, whole, held.length > 0);
+  }
+
+  async function unseal(secret: Secret): Promise<void> {
+    const now = step.value;
+    const bytes = sealed;
+    if (now.kind !== 'sealed' || !bytes) return;
+    const { file } = now;
+    await reading(file, async () => {
+      const opened = await work.open({ bytes, secret });
+      if (opened.kind === 'opened') return look(file, opened);
+      return opened.why === 'wrong-secret'
+        ? { kind: 'sealed', file, refused: opened.why }
+        : { kind: 'refused', file, why: opened.why };
+    });
+  }
+
+  async function add(): Promise<void> {
+    const now = step.value;
+    if (now.kind !== 'offered') return;
+    step.value = { kind: 'copying', offer: now.offer };
+    const { kind } = await copyBefore().catch(() => ({ kind: 'failed' as const }));
+    if (kind === 'kept' || kind === 'guarded') await merge(now.offer);
+    else step.value = { kind: 'no-copy', offer: now.offer, why: kind };
+  }
+
+  /** An empty log has no state worth a copy. */
+  async function copyBefore(): Promise<CopyResult> {
+    const { length } = await session.entries();
+    return length === 0 ? { kind: 'kept', entries: 0 } : keepBefore();
+  }
+
+  async function merge(offer: Offer): Promise<void> {
+    step.value = { kind: 'adding', offer };
+    try {
+      const result = await session.restore(offer.entries);
+      step.value = { kind: 'choose' };
+      onDone({ ...result, unreadable: offer.preview.unreadable });
+    } catch {
+      step.value = { kind: 'broken-off', offer, inLog: await countIn(session, offer) };
+    }
+  }
+
+  return {
+    step,
+    read,
+    unseal,
+    add,
+    async addAllTheSame() {
+      const now = step.value;
+      if (now.kind === 'no-copy' || now.kind === 'broken-off') await merge(now.offer);
+    },
+    startOver() {
+      const { kind } = step.value;
+      if (kind !== 'copying' && kind !== 'adding') step.value = { kind: 'choose' };
+    },
+  };
+}
+
+function afterReading(file: string, reading: FileReading, logHasEntries: boolean): RestoreStep {
+  if (reading.kind === 'refused') return { kind: 'refused', file, why: reading.why };
+  const { manifest, entries, unreadable, cut, digestFits, preview } = reading;
+  if (entries.length === 0 && unreadable.length === 0) return { kind: 'refused', file, why: 'empty' };
+  const offer: Offer = {
+    file,
+    shop: manifest?.shop ? plainText(manifest.shop) : null,
+    made: manifest?.made.wall ?? null,
+    preview,
+    problems: unreadable.slice(0, problemsShown).map(({ line, problems }) => ({
+      line,
+      problems: problems.map(plainText),
+    })),
+    damage: cut ? 'cut' : digestFits ? 'none' : 'changed',
+    foreign: logHasEntries && preview.here === 0 && preview.adds > 0,
+    entries,
+  };
+  return { kind: 'offered', offer };
+}
+
+type Log = Pick<RestoreParts['session'], 'entries'>;
+
+async function linksOf(session: Log): Promise<readonly Link[]> {
+  return (await session.entries()).map(({ link }) => link);
+}
+
+/** How many of the offered entries the log holds by now; null when it cannot be read. */
+async function countIn(session: Log, { entries }: Offer): Promise<number | null> {
+  try {
+    const held = new Set(await linksOf(session));
+    return new Set(entries.map(({ link }) => link).filter((link) => held.has(link))).size;
+  } catch {
+    return null;
+  }
+}
