@@ -1,6 +1,6 @@
 /**
- * What the built page may load: its own files and nothing else. A host that can set headers should send the same
- * line with `frame-ancestors 'none'` added, which browsers heed in a header only.
+ * What a built page may load: its own files and nothing else. Text never becomes script: the page makes the addresses
+ * of its workers by a policy that lets only its own files through (src/app/own-scripts.ts), and nothing else.
  */
 export const contentSecurityPolicy = [
   "default-src 'none'",
@@ -14,4 +14,42 @@ export const contentSecurityPolicy = [
   "base-uri 'none'",
   "form-action 'none'",
   "object-src 'none'",
+  "require-trusted-types-for 'script'",
+  'trusted-types default',
 ].join('; ');
+
+/** What the app never asks of a tablet; the camera and the clipboard only from its own page. */
+const permissions = [
+  'camera=(self)',
+  'clipboard-write=(self)',
+  ...[
+    'accelerometer',
+    'browsing-topics',
+    'clipboard-read',
+    'display-capture',
+    'encrypted-media',
+    'geolocation',
+    'gyroscope',
+    'hid',
+    'idle-detection',
+    'local-fonts',
+    'magnetometer',
+    'microphone',
+    'midi',
+    'payment',
+    'picture-in-picture',
+    'publickey-credentials-get',
+    'serial',
+    'usb',
+    'xr-spatial-tracking',
+  ].map((feature) => `${feature}=()`),
+].join(', ');
+
+/** What a host sends with every answer. Browsers heed `frame-ancestors` in a header only, so the page cannot say it itself. */
+export const securityHeaders = {
+  'Content-Security-Policy': `${contentSecurityPolicy}; frame-ancestors 'none'`,
+  'Cross-Origin-Opener-Policy': 'same-origin',
+  'Permissions-Policy': permissions,
+  'Referrer-Policy': 'no-referrer',
+  'X-Content-Type-Options': 'nosniff',
+};

@@ -20,6 +20,8 @@ const mayImport = {
     data,
   ],
   screens: ['^src/(app|domain|ui|words)/', ...preact],
+  // Nothing of the app: it must work when the app does not.
+  rescue: [],
   sw: ['^node_modules/workbox-(precaching|routing)/'],
 };
 

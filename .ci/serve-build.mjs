@@ -1,6 +1,7 @@
 /** Serves a built app as a shop's host should: hashed files for ever, the page and the service worker never from a cache. */
 import { createServer } from 'node:http';
 import sirv from 'sirv';
+import { securityHeaders } from './content-security-policy.mjs';
 
 /** @typedef {{ url: string, port: number, close: () => Promise<void> }} Served */
 
@@ -9,26 +10,29 @@ import sirv from 'sirv';
  * @param {string} what.folder the built app
  * @param {string} [what.under] the path that it is served under, with a slash at both ends
  * @param {number} [what.port] 0, or left out, takes a free one
+ * @param {(request: import('node:http').IncomingMessage, response: import('node:http').ServerResponse) => boolean} [what.answered]
+ *   answers a request in the place of the folder and says whether it did: for trying out hosts that are ill
  * @throws {Error} with code EADDRINUSE when the port is taken
  * @returns {Promise<Served>} on the loopback address only
  */
-export async function serveBuild({ folder, under = '/', port = 0 }) {
+export async function serveBuild({ folder, under = '/', port = 0, answered = () => false }) {
   const files = sirv(folder, {
     dev: true,
     etag: true,
     setHeaders: (response, path) => {
       const named = /[/\\]assets[/\\]/.test(path);
       response.setHeader('Cache-Control', named ? 'public, max-age=31536000, immutable' : 'no-cache');
-      response.setHeader('X-Content-Type-Options', 'nosniff');
     },
   });
   const server = createServer((request, response) => {
+    for (const [name, value] of Object.entries(securityHeaders)) response.setHeader(name, value);
     const absent = () => {
       response.statusCode = 404;
       response.end('Not here');
     };
     if (!request.url?.startsWith(under)) return absent();
     request.url = request.url.slice(under.length - 1);
+    if (answered(request, response)) return;
     files(request, response, absent);
   });
   await new Promise((resolve, reject) => {
