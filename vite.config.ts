@@ -1,10 +1,41 @@
+import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
 import preact from '@preact/preset-vite';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { contentSecurityPolicy } from './.ci/content-security-policy.mjs';
 
 const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8'));
+let builtInto = 'dist';
+
+/**
+ * A file that a host or a proxy has changed on its way, or put another in the place of, is not kept: the update fails
+ * as a whole and the version in use goes on.
+ */
+const withDigests = <Entry extends { url: string }>(entries: readonly Entry[]) =>
+  entries.map((entry) => {
+    const digest = createHash('sha256').update(readFileSync(join(builtInto, entry.url)));
+    return { ...entry, integrity: `sha256-${digest.digest('base64')}` };
+  });
+
+const whereItIsBuilt: Plugin = {
+  name: 'where-it-is-built',
+  configResolved(config) {
+    builtInto = resolve(config.root, config.build.outDir);
+  },
+};
+
+/** The rescue page is no part of the app: its script has a name of its own and imports nothing. */
+const rescueScript: Plugin = {
+  name: 'rescue-script',
+  configureServer(server) {
+    server.middlewares.use((request, _response, next) => {
+      if (request.url === '/rescue.js') request.url = '/src/rescue/rescue.ts';
+      next();
+    });
+  },
+};
 
 /** At build only: the development server needs inline styles and scripts. */
 const policyInBuiltPage: Plugin = {
@@ -37,17 +68,25 @@ const layersInEverySheet: Plugin = {
 export default defineConfig({
   // Relative, so that the built folder works under any path of any host.
   base: './',
-  define: { __APP_VERSION__: JSON.stringify(version) },
+  define: { __APP_VERSION__: JSON.stringify(process.env.APP_VERSION ?? version) },
   build: {
     target: 'es2022',
     // The policy refuses fonts and scripts with a data: address.
     assetsInlineLimit: 0,
     // A browser without module preload loads a part a moment later; that is not worth code on the first screen.
     modulePreload: { polyfill: false },
+    rolldownOptions: {
+      input: { index: 'index.html', rescue: 'src/rescue/rescue.ts' },
+      output: {
+        entryFileNames: ({ name }) => (name === 'rescue' ? 'rescue.js' : 'assets/[name]-[hash].js'),
+      },
+    },
   },
   worker: { format: 'es' },
   plugins: [
     preact(),
+    whereItIsBuilt,
+    rescueScript,
     policyInBuiltPage,
     layersInEverySheet,
     VitePWA({
@@ -80,6 +119,7 @@ export default defineConfig({
         // The plugin adds the manifest itself.
         globPatterns: ['**/*.{js,css,html,svg,png,woff2,wasm}'],
         maximumFileSizeToCacheInBytes: 3_000_000,
+        manifestTransforms: [(entries) => ({ manifest: withDigests(entries), warnings: [] })],
       },
     }),
   ],

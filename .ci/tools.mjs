@@ -26,11 +26,13 @@ export function run(command, extra = {}) {
  * Builds the app as it is shipped, whatever kind of run asks for it.
  *
  * @param {string} [folder] where to
+ * @param {string} [version] the version that it is to call itself, when not the one of package.json
  * @throws {Error} when it cannot be built
  */
-export function buildApp(folder = `${root}dist`) {
+export function buildApp(folder = `${root}dist`, version) {
   const command = `vite build --logLevel warn --emptyOutDir --outDir ${quoted([folder])}`;
-  if (run(command, { NODE_ENV: 'production' }) !== 0) throw new Error('The app cannot be built.');
+  const named = version === undefined ? {} : { APP_VERSION: version };
+  if (run(command, { NODE_ENV: 'production', ...named }) !== 0) throw new Error('The app cannot be built.');
 }
 
 /** Arguments as one safe piece of a command line. @param {string[]} words */
