@@ -2,6 +2,7 @@ import './ui/theme/theme.css';
 import { effect } from '@preact/signals';
 import { render } from 'preact';
 import { openApp } from './app/app.ts';
+import { allowOwnScripts } from './app/own-scripts.ts';
 import { openPreferences } from './app/preferences.ts';
 import { watchUpdates } from './app/updates.ts';
 import { AppContext } from './screens/parts/app-context.ts';
@@ -18,6 +19,7 @@ function tabletStorage(): Storage | undefined {
   }
 }
 
+allowOwnScripts();
 const preferences = openPreferences(tabletStorage());
 effect(() => showTheme(document.documentElement, preferences.theme.value));
 
@@ -31,10 +33,18 @@ const app = openApp({
 
 const place = document.getElementById('app');
 if (place) {
-  render(
-    <AppContext.Provider value={app}>
-      <Shell />
-    </AppContext.Provider>,
-    place,
-  );
+  const opening = [...place.childNodes];
+  place.replaceChildren();
+  try {
+    render(
+      <AppContext.Provider value={app}>
+        <Shell />
+      </AppContext.Provider>,
+      place,
+    );
+  } catch (error) {
+    // The words of the page itself, with the way to the rescue page, stand again.
+    place.replaceChildren(...opening);
+    throw error;
+  }
 }

@@ -4,6 +4,7 @@ import { personId, readId } from '../domain/log/ids.ts';
 import { openIndexedDbLog } from '../store/indexeddb-log.ts';
 import type { LogStore } from '../store/log-store.ts';
 import { removeDatabase } from '../store/shop-database.ts';
+import { busyHere } from './busy-here.ts';
 import { systemClock } from './clock.ts';
 import { windowFeed } from './feed.ts';
 import { newId } from './new-id.ts';
@@ -11,8 +12,8 @@ import type { Preferences, ShopChoice } from './preferences.ts';
 import { systemTimer } from './saver.ts';
 import { openSession, type Session } from './session.ts';
 import { nameStation } from './station-letter.ts';
+import type { UpdateNeeds } from './update-offer.ts';
 import type { Updates } from './updates.ts';
-import { updatesWhenSaved } from './updates-when-saved.ts';
 
 /** Where the shop stands: a store that cannot be read is never shown as an empty one. */
 export type Opening =
@@ -34,7 +35,7 @@ export interface App {
 
 export interface AppParts {
   readonly preferences: Preferences;
-  readonly updates: Updates;
+  readonly updates: (needs: UpdateNeeds) => Updates;
   readonly version: string;
   /** Name of a station that has got a letter. */
   readonly stationName: (letter: string) => string;
@@ -45,7 +46,7 @@ export interface AppParts {
 const storeNames: Record<ShopChoice, string> = { own: 'tallywright', demo: 'tallywright-demo' };
 
 /** Opens the shop that this tablet was in last. */
-export function openApp({ preferences, updates, version, stationName, makeDemo }: AppParts): App {
+export function openApp({ preferences, updates: watch, version, stationName, makeDemo }: AppParts): App {
   const opening = signal<Opening>({ kind: 'opening', waitsForOtherWindow: false });
 
   async function openWhich(which: ShopChoice): Promise<void> {
@@ -93,18 +94,17 @@ export function openApp({ preferences, updates, version, stationName, makeDemo }
     if (opening.value.kind === 'open') await opening.value.session.close();
   }
 
-  /** Whether every tap is on disk; a shop that is not open holds none back. */
-  function isSaved(): boolean {
-    if (opening.value.kind !== 'open') return true;
-    const { kind } = opening.value.session.saving.value;
-    return kind === 'idle' || kind === 'saved';
-  }
-
-  void openWhich(preferences.shop.value);
+  const updates = watch({
+    busyHere: () => (opening.value.kind === 'open' ? busyHere(opening.value.session) : undefined),
+    beforeApply: async () => undefined,
+  });
+  void updates.atColdStart().then((reloading) => {
+    if (!reloading) void openWhich(preferences.shop.value);
+  });
   return {
     opening,
     preferences,
-    updates: updatesWhenSaved(updates, isSaved),
+    updates,
     version,
     async openDemo(afresh = false) {
       await closeNow();

@@ -1,52 +1,61 @@
-import { type ReadonlySignal, signal } from '@preact/signals';
-import type { Workbox } from 'workbox-window';
+import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { takeUpdateMark } from './update-mark.ts';
+import type { Offer, UpdateNeeds } from './update-offer.ts';
 
-/** A new version of the app: offered where nobody taps, applied only when asked. */
+/** A new version of the app: offered where nobody taps, applied only when asked or before the first screen. */
 export interface Updates {
+  readonly offer: ReadonlySignal<Offer>;
+  /** Whether there is anything to offer: what the quiet dots show. */
   readonly waiting: ReadonlySignal<boolean>;
   /** Whether everything is on this tablet, so that the app opens without a network. */
   readonly offlineReady: ReadonlySignal<boolean>;
+  /** This page is the first one after an update, and nobody has said yet that it is seen. */
+  readonly arrived: Signal<boolean>;
   readonly apply: () => void;
+  /** Lets a waiting version in when this is the only window; true when the page is about to be loaded anew. */
+  readonly atColdStart: () => Promise<boolean>;
 }
 
-const anHour = 60 * 60 * 1000;
+/** A browser answers in a few ms; one that does not must not keep the shop shut. */
+const longestLook = 1000;
 
-/** Registers the service worker at `address` (none when empty), looks for updates at load, on return to view and hourly. */
-export function watchUpdates(address: string): Updates {
-  const waiting = signal(false);
-  const offlineReady = signal(false);
-  const quiet: Updates = { waiting, offlineReady, apply: () => {} };
-  if (address === '' || !('serviceWorker' in navigator)) return quiet;
-  let workbox: Workbox | undefined;
-  let applying = false;
-  // Without a network the registration cannot be renewed; the worker that is there goes on serving.
-  const look = () => void workbox?.update().catch(() => undefined);
-
-  async function register(): Promise<void> {
-    const { Workbox } = await import('workbox-window');
-    workbox = new Workbox(address, { updateViaCache: 'none' });
-    workbox.addEventListener('waiting', () => {
-      waiting.value = true;
-    });
-    workbox.addEventListener('controlling', () => {
-      if (applying) location.reload();
-    });
-    await workbox.register();
-    await navigator.serviceWorker.ready;
-    offlineReady.value = true;
-    setInterval(look, anHour);
-    document.addEventListener('visibilitychange', () => {
-      if (document.visibilityState === 'visible') look();
-    });
-  }
-
-  void register().catch(() => undefined);
-  return {
-    waiting,
-    offlineReady,
-    apply() {
-      applying = true;
-      workbox?.messageSkipWaiting();
-    },
+/** Registers the service worker at `address` (none when empty) and looks after its updates. */
+export function watchUpdates(address: string): (needs: UpdateNeeds) => Updates {
+  const arrived = signal(takeUpdateMark());
+  return (needs) => {
+    const offer = signal<Offer>({ kind: 'none' });
+    const offlineReady = signal(false);
+    const watched: Omit<Updates, 'apply' | 'atColdStart'> = {
+      offer,
+      offlineReady,
+      waiting: computed(() => offer.value.kind !== 'none'),
+      arrived,
+    };
+    if (address === '' || !('serviceWorker' in navigator)) {
+      return { ...watched, apply: () => {}, atColdStart: async () => false };
+    }
+    // Not needed before the first screen stands.
+    const watch = import('./update-watch.ts').then(({ openUpdateWatch }) =>
+      openUpdateWatch(address, { ...needs, offer, offlineReady }),
+    );
+    watch.catch(() => undefined);
+    return {
+      ...watched,
+      apply: () => void watch.then(({ apply }) => apply()).catch(() => undefined),
+      async atColdStart() {
+        // Right after an update no other is let in without a word, so that two versions cannot take turns for ever.
+        if (arrived.value || !(await aVersionWaits())) return false;
+        return watch.then(({ atColdStart }) => atColdStart()).catch(() => false);
+      },
+    };
   };
+}
+
+async function aVersionWaits(): Promise<boolean> {
+  if (!navigator.serviceWorker.controller) return false;
+  const registration = await Promise.race([
+    navigator.serviceWorker.getRegistration().catch(() => undefined),
+    new Promise<undefined>((resolve) => setTimeout(resolve, longestLook)),
+  ]);
+  return registration?.waiting != null;
 }

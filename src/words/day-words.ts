@@ -47,9 +47,6 @@ export const dayWords = {
   noChecks: 'All counts agree.',
   recount: 'Recount',
   checkDetail: (pieces: number, stage: string) => `${wholeNumber(pieces).replace('-', '−')} at ${stage}`,
-  updateTitle: 'A new version is ready',
-  update: 'The day is the time for it. Nothing is lost; the app opens again by itself.',
-  apply: 'Use it now',
   number: (value: number) => wholeNumber(value),
   mean: (value: number | null) => (value === null ? '–' : roundNumber(value)),
 } as const;

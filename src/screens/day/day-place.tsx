@@ -3,12 +3,13 @@ import { readId, type ShopDay, shopDayText } from '../../domain/log/ids.ts';
 import { dayAfter } from '../../domain/log/zone.ts';
 import { type DayReport, dayReport } from '../../domain/rollup/day-report.ts';
 import { factOf } from '../../domain/shop/registers.ts';
-import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { dayWords as words } from '../../words/day-words.ts';
 import { dayWords as dayName } from '../../words/time-words.ts';
+import { updateWords } from '../../words/update-words.ts';
 import { address, goTo } from '../parts/address.ts';
-import { useApp, useSession, useShop } from '../parts/app-context.ts';
+import { useSession, useShop } from '../parts/app-context.ts';
+import { UpdateOffer } from '../parts/update-offer.tsx';
 import { useNow } from '../parts/use-now.ts';
 import { ChecksPanel } from './checks-panel.tsx';
 import { DayFigures, DayFlaws, DayStages } from './day-tables.tsx';
@@ -26,7 +27,7 @@ export const DayPlace = () => {
   return (
     <main class="day">
       <DayHead day={day} today={today} />
-      <UpdateOffer />
+      <UpdateOffer lead={updateWords.dayLead} testId="update-offer" />
       {day === today && <ChecksPanel />}
       <DayFigures report={report} />
       {day === today && <HoldsPanel now={now} />}
@@ -64,19 +65,3 @@ const DayNotes = ({ report, startHour }: { report: DayReport; startHour: number 
     {words.averageOver(report.workingDays)} {words.startsAt(startHour)}
   </p>
 );
-
-/** A new version waits for the end of the day, or for a word from the maker. */
-const UpdateOffer = () => {
-  const { updates } = useApp();
-  if (!updates.waiting.value) return null;
-  return (
-    <Notice
-      tone="info"
-      title={words.updateTitle}
-      actions={<PressButton tone="go" closing label={words.apply} onAct={updates.apply} />}
-      testId="update-offer"
-    >
-      {words.update}
-    </Notice>
-  );
-};

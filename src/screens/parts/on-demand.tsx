@@ -25,10 +25,13 @@ export function onDemand<Props extends object>(load: () => Promise<ComponentType
     return loading;
   };
   const Screen = (props: Props) => {
+    const [failed, setFailed] = useState<unknown>();
     const [, setReady] = useState(false);
     useEffect(() => {
-      if (!loaded) void fetch().then(() => setReady(true));
+      if (!loaded) fetch().then(() => setReady(true), setFailed);
     }, []);
+    // Said by the boundary around the place, with a way to try again.
+    if (failed !== undefined) throw failed;
     const Loaded = loaded;
     return Loaded ? <Loaded {...props} /> : <main aria-busy="true" />;
   };

@@ -1,10 +1,11 @@
 import type { ComponentChildren, ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
+import type { Session } from '../../app/session.ts';
 import type { FactOf, IdOf, RegisterName } from '../../domain/set-up/register.ts';
 import { type Entry, factsOf } from '../../domain/shop/registers.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 import { FactList } from './fact-list.tsx';
-import type { KeptDrafts } from './kept-drafts.ts';
+import type { DraftIds } from './kept-drafts.ts';
 
 export interface FactSheetProps<Name extends RegisterName> {
   readonly id: IdOf<Name>;
@@ -19,7 +20,7 @@ export interface FactPageProps<Name extends RegisterName> {
   readonly kind: string;
   readonly lead: string;
   readonly addLabel: string;
-  readonly kept: KeptDrafts<unknown>;
+  readonly kept: (session: Session) => DraftIds;
   /** Makes an id of this kind from a fresh one. */
   readonly toId: (fresh: string) => IdOf<Name> | null;
   readonly sheet: ComponentType<FactSheetProps<Name>>;
@@ -38,7 +39,7 @@ export const FactPage = <Name extends RegisterName>(props: FactPageProps<Name>) 
   const drafts = kept(session);
   const id = open === null ? null : toId(open);
   const add = () => {
-    const begun = [...drafts.keys()].find((each) => !isKnown(each));
+    const begun = drafts.ids().find((each) => !isKnown(each));
     setOpen(begun ?? session.newId());
   };
   return (

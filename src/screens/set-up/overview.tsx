@@ -2,6 +2,7 @@ import { Icon } from '../../ui/icon/icon.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';
+import { updateWords } from '../../words/update-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useApp, useShop } from '../parts/app-context.ts';
 import { sectionIcons, sectionNames, sectionTitles } from './sections.ts';
@@ -30,7 +31,7 @@ export const Overview = () => {
                 label={sectionTitles[name]}
                 detail={
                   name === 'tablet' && waiting
-                    ? words.update
+                    ? updateWords.ready
                     : count !== undefined && (
                         <span data-testid={`setup-count-${name}`}>{words.live(count)}</span>
                       )

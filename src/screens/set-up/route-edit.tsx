@@ -49,8 +49,7 @@ export const RouteEdit = ({ id, now }: { id: RouteId; now: RouteFact | undefined
   const unsaved = typed !== undefined || open.length > 0;
 
   function keep(next: RouteDraft | undefined): void {
-    if (next) drafts.set(id, next);
-    else drafts.delete(id);
+    drafts.keep(id, next);
     setTyped(next);
     setRefusal(null);
   }

@@ -50,8 +50,7 @@ export function useForm<Draft extends object, Value>(parts: FormParts<Draft, Val
   const spoken = (field: string) => reopened || failures > 0 || touched.has(field);
 
   function keep(next: Draft | undefined): void {
-    if (next) drafts.set(id, next);
-    else drafts.delete(id);
+    drafts.keep(id, next);
     setTyped(next);
     setRefused(null);
   }

@@ -26,7 +26,7 @@ export const Woods = () => {
     if (id) setOpen({ kind: 'editing', id, begin });
   };
   const add = () => {
-    const begun = [...drafts.keys()].find((id) => !entries.some((entry) => entry.id === id));
+    const begun = drafts.ids().find((id) => !entries.some((entry) => entry.id === id));
     if (begun) edit(begun);
     else setOpen({ kind: 'choosing' });
   };

@@ -9,6 +9,7 @@ import { SessionContext, useApp, useShop } from '../parts/app-context.ts';
 import { onDemand } from '../parts/on-demand.tsx';
 import { Unsaved } from '../parts/unsaved.tsx';
 import { Banners } from './banners.tsx';
+import { PlaceBoundary } from './place-boundary.tsx';
 import { StandingMessage } from './standing-message.tsx';
 
 const { Screen: Welcome } = onDemand(async () => (await import('../welcome/welcome.tsx')).Welcome);
@@ -31,15 +32,25 @@ export const Shell = () => {
 const OpenShop = ({ session }: { session: Session }) => {
   const shop = useShop();
   useReadingOnReturn(session);
-  if (shop.registers.size === 0) return <Welcome />;
+  if (shop.registers.size === 0) {
+    return (
+      <PlaceBoundary>
+        <Welcome />
+      </PlaceBoundary>
+    );
+  }
   const now = address.value;
   return isStageScreen(now) ? (
-    <BenchPlace />
+    <PlaceBoundary key="stage">
+      <BenchPlace />
+    </PlaceBoundary>
   ) : (
     <div class="shell">
       <div class="shell-screen">
         <Banners />
-        <PlaceScreen place={now.place} />
+        <PlaceBoundary key={now.place}>
+          <PlaceScreen place={now.place} />
+        </PlaceBoundary>
       </div>
       <Places current={now.place} />
       <div class="shell-bar">

@@ -3,6 +3,7 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { shellWords as words } from '../../words/shell-words.ts';
 import { useApp } from '../parts/app-context.ts';
+import { RescueLink } from '../parts/rescue-link.tsx';
 
 /** What stands where no shop is open: that it opens, or why it does not and what was kept. */
 export const StandingMessage = ({ opening }: { opening: Exclude<Opening, { kind: 'open' }> }) => {
@@ -17,13 +18,18 @@ export const StandingMessage = ({ opening }: { opening: Exclude<Opening, { kind:
           ) : (
             <p>{words.opening}</p>
           )}
+          <div class="standing-late">
+            <p>{words.stillOpening}</p>
+            <RescueLink />
+          </div>
         </main>
       );
     case 'outdated':
       return (
         <main class="standing">
           <Notice tone="info" title={words.outdatedTitle} actions={reload}>
-            {words.outdated}
+            <p>{words.outdated}</p>
+            <RescueLink />
           </Notice>
         </main>
       );
@@ -32,7 +38,8 @@ export const StandingMessage = ({ opening }: { opening: Exclude<Opening, { kind:
         <main class="standing">
           {opening.why === 'newer-store' ? (
             <Notice tone="error" title={words.newerTitle} actions={reload}>
-              {words.newer}
+              <p>{words.newer}</p>
+              <RescueLink />
             </Notice>
           ) : (
             <Notice
@@ -42,6 +49,7 @@ export const StandingMessage = ({ opening }: { opening: Exclude<Opening, { kind:
             >
               <p>{words.failed}</p>
               <p>{String(opening.error)}</p>
+              <RescueLink />
             </Notice>
           )}
         </main>

@@ -11,12 +11,15 @@ import { traysWords as words } from '../../words/trays-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 import { CountField } from '../parts/count-field.tsx';
+import { useHeldDraft } from '../parts/use-held-draft.ts';
 import { WoodName } from '../parts/wood-name.tsx';
 import { MadeTrays } from './made-trays.tsx';
 import { NoVariant } from './tray-list.tsx';
 
 const perTray = { least: 1, most: mostOnTray };
 const howMany = { least: 1, most: mostTrays };
+const usualPieces = '10';
+const usualTrays = '1';
 
 interface Made {
   readonly codes: readonly string[];
@@ -33,11 +36,12 @@ export const MakeUp = () => {
     variants.length === 1 ? variants[0]?.id : undefined,
   );
   const [batch, setBatch] = useState<BatchId | undefined>(batches[0]?.id);
-  const [pieces, setPieces] = useState('10');
-  const [trays, setTrays] = useState('1');
+  const [pieces, setPieces] = useState(usualPieces);
+  const [trays, setTrays] = useState(usualTrays);
   const [tried, setTried] = useState(false);
   const [refusal, setRefusal] = useState('');
   const [made, setMade] = useState<Made | null>(null);
+  useHeldDraft(!made && (pieces !== usualPieces || trays !== usualTrays));
   if (variants.length === 0) return <NothingToMake />;
   if (made) return <MadeTrays {...made} onMore={() => setMade(null)} />;
 

@@ -1,10 +1,11 @@
-import { signal } from '@preact/signals';
+import { computed, type Signal, signal } from '@preact/signals';
 import { act, render, screen } from '@testing-library/preact';
 import type { ComponentChildren } from 'preact';
 import * as v from 'valibot';
 import type { App, Opening } from '../../../src/app/app.ts';
 import { openPreferences } from '../../../src/app/preferences.ts';
 import type { Session } from '../../../src/app/session.ts';
+import type { Offer } from '../../../src/app/update-offer.ts';
 import { stationId } from '../../../src/domain/log/ids.ts';
 import { AppContext, SessionContext } from '../../../src/screens/parts/app-context.ts';
 import type { LogStore } from '../../../src/store/log-store.ts';
@@ -17,7 +18,7 @@ export interface Mounted {
   readonly hands: TestSession['hands'];
   readonly app: App;
   readonly asked: string[];
-  readonly waiting: { value: boolean };
+  readonly offer: Signal<Offer>;
 }
 
 /** Shows a part of Set-up over a real session whose workshop is set up; what the app is asked for is noted. */
@@ -31,12 +32,19 @@ export async function mount(
   const { session, hands } = await openTestSession({ log });
   await setUpWorkshop(session);
   const asked: string[] = [];
-  const waiting = signal(false);
+  const offer = signal<Offer>({ kind: 'none' });
   const note = (what: string) => async () => void asked.push(what);
   const app: App = {
     opening: signal<Opening>({ kind: 'open', session, which }),
     preferences: openPreferences(undefined),
-    updates: { waiting, offlineReady: signal(true), apply: () => void asked.push('update') },
+    updates: {
+      offer,
+      waiting: computed(() => offer.value.kind !== 'none'),
+      offlineReady: signal(true),
+      arrived: signal(false),
+      apply: () => void asked.push('update'),
+      atColdStart: async () => false,
+    },
     version: '1.2.3',
     openDemo: async (afresh = false) => void asked.push(afresh ? 'demo afresh' : 'demo'),
     leaveDemo: note('leave demo'),
@@ -47,7 +55,7 @@ export async function mount(
       <SessionContext.Provider value={session}>{children}</SessionContext.Provider>
     </AppContext.Provider>,
   );
-  return { session, hands, app, asked, waiting };
+  return { session, hands, app, asked, offer };
 }
 
 /** The time of the next touch, ms: far enough from the last one to be no bounce and past any deafness. */

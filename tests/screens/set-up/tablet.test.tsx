@@ -143,10 +143,10 @@ test('who taps, the look and the sound are kept on the tablet', async () => {
 });
 
 test('a new version that waits is offered, and comes in only at a tap', async () => {
-  const { asked, waiting } = await mount(<VersionPanel />);
+  const { asked, offer } = await mount(<VersionPanel />);
   expect(screen.queryByTestId('update-apply')).toBeNull();
   act(() => {
-    waiting.value = true;
+    offer.value = { kind: 'waiting' };
   });
   expect(asked).toEqual([]);
   await press('update-apply');
