@@ -37,7 +37,13 @@ export async function openUpdateWatch(
         return true;
       },
     },
-    windows: otherWindows({ timer: systemTimer, newId, busyHere, at: () => location.hash }),
+    windows: otherWindows({
+      name: 'windows of tallywright',
+      timer: systemTimer,
+      newId,
+      busyHere,
+      at: () => location.hash,
+    }),
     timer: systemTimer,
     offer,
     busyHere,

@@ -15,6 +15,8 @@ export interface OtherWindows {
 }
 
 export interface OtherWindowsParts {
+  /** What the windows of one tablet meet under. */
+  readonly name: string;
   readonly timer: Timer;
   readonly newId: () => string;
   /** What this window answers when another asks. */
@@ -37,9 +39,9 @@ const message = v.variant('kind', [
 ]);
 
 /** Without BroadcastChannel nobody can be asked: such windows are on their own, and see for themselves when they may reload. */
-export function otherWindows({ timer, newId, busyHere, at }: OtherWindowsParts): OtherWindows {
+export function otherWindows({ name, timer, newId, busyHere, at }: OtherWindowsParts): OtherWindows {
   if (typeof BroadcastChannel === 'undefined') return { ask: async () => undefined };
-  const channel = new BroadcastChannel('windows of tallywright');
+  const channel = new BroadcastChannel(name);
   const waiting = new Map<string, (busy: BusyWindow) => void>();
 
   channel.addEventListener('message', ({ data }) => {
