@@ -1,4 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
+import { chained } from '../domain/log/chain.ts';
 import type { ShopEvent } from '../domain/log/event.ts';
 import { personId, readId } from '../domain/log/ids.ts';
 import { openIndexedDbLog } from '../store/indexeddb-log.ts';
@@ -87,7 +88,7 @@ export function openApp({ preferences, updates: watch, version, stationName, mak
   async function fillDemo(log: LogStore): Promise<void> {
     if ((await log.since(new Map())).events.length > 0) return;
     const now = systemClock.now();
-    await log.merge({ entries: await makeDemo(now), now });
+    await log.merge({ entries: chained(await makeDemo(now)), now });
   }
 
   async function closeNow(): Promise<void> {

@@ -42,7 +42,7 @@ export function saver(log: Pick<LogStore, 'append'>, timer: Timer): Saver {
         saving.value = { kind: 'not-saved', act, why: 'slow' };
       });
       try {
-        const events = await log.append(act);
+        const events = (await log.append(act)).map(({ event }) => event);
         saving.value = { kind: 'saved' };
         return events;
       } catch {

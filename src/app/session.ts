@@ -4,7 +4,7 @@ import { decide } from '../domain/command/decide.ts';
 import type { Circumstances } from '../domain/command/decision.ts';
 import type { Problem } from '../domain/command/problem.ts';
 import type { Draft, ShopEvent } from '../domain/log/event.ts';
-import type { PersonId, ShopDay, StageId, TrayId } from '../domain/log/ids.ts';
+import type { PersonId, ShopDay, StageId, StationId, TrayId } from '../domain/log/ids.ts';
 import { shopDay, zoneAt } from '../domain/log/zone.ts';
 import { factOf } from '../domain/shop/registers.ts';
 import { addEvent, emptyShop, hasShopOutline, type Shop, shopFormat } from '../domain/shop/shop.ts';
@@ -33,7 +33,7 @@ export interface Session {
   readonly saving: Saver['saving'];
   readonly person: Signal<PersonId | null>;
   readonly spell: ReadonlySignal<Spell | null>;
-  readonly station: LogStore['station'];
+  readonly station: StationId;
   /** The shop day and moment of now. */
   readonly today: () => ShopDay;
   readonly now: () => number;
@@ -83,14 +83,15 @@ export async function openSession({ log, clock, timer, newId, feed }: SessionPar
   const spell = signal<Spell | null>(null);
   const person = signal<PersonId | null>(null);
   const keeper = saver(log, timer);
+  const own = log.station();
   let sinceSnapshot = 0;
   let queue: Promise<unknown> = Promise.resolve();
 
   function take(events: readonly ShopEvent[], uncounted = view.value.uncounted): void {
     const fresh = events.filter((event) => addEvent(shop, event));
     sinceSnapshot += fresh.length;
-    const own = fresh.filter(({ station }) => station === log.station);
-    if (own.length > 0) acts.value = withEvents(acts.value, own);
+    const mine = fresh.filter(({ station }) => station === own);
+    if (mine.length > 0) acts.value = withEvents(acts.value, mine);
     view.value = { shop, uncounted };
   }
 
@@ -110,7 +111,7 @@ export async function openSession({ log, clock, timer, newId, feed }: SessionPar
     const now = clock.now();
     const fact = factOf(shop.registers, { register: 'shop', id: 'shop' });
     const zone = fact?.zone ?? clock.zone();
-    const letter = factOf(shop.registers, { register: 'station', id: log.station })?.letter ?? null;
+    const letter = factOf(shop.registers, { register: 'station', id: own })?.letter ?? null;
     const day = shopDay(now, { zone, startHour: fact?.dayStartHour ?? usualDayStart });
     return { now, zone: zoneAt(now, zone), day, person: person.value, letter, elapsed, newId };
   }
@@ -179,7 +180,7 @@ export async function openSession({ log, clock, timer, newId, feed }: SessionPar
     saving: keeper.saving,
     person,
     spell,
-    station: log.station,
+    station: own,
     today: () => circumstances(null).day,
     now: clock.now,
     newId,

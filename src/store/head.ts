@@ -1,56 +1,60 @@
 import * as v from 'valibot';
+import { type Entry, entryAfter, linkText, noLink } from '../domain/log/chain.ts';
 import type { ShopEvent } from '../domain/log/event.ts';
+import { emptyHolding, holdingSchema, withLink } from '../domain/log/holding.ts';
 import { stationId } from '../domain/log/ids.ts';
 import { nextStamp, stampSchema, stampZero, witnessStamp } from '../domain/log/stamp.ts';
-import type { Act, LogEntry } from './log-store.ts';
-
-/** How many taps back a repeated append is known again: far more than can be in flight at once. */
-const rememberedActs = 32;
+import type { Act } from './log-store.ts';
 
 export const headSchema = v.object({
   station: stationId,
   seq: v.pipe(v.number(), v.safeInteger(), v.minValue(0)),
   stamp: stampSchema,
-  acts: v.array(v.object({ act: v.string(), from: v.number(), to: v.number() })),
+  /** The link of the own station's last event. */
+  link: linkText,
+  /** What the store holds, of all stations. */
+  holding: holdingSchema,
 });
 /** Where the own station's sequence stands; it lives beside the events and changes in their transaction. */
 export type Head = Readonly<v.InferOutput<typeof headSchema>>;
 
 export function newHead(station: Head['station']): Head {
-  return { station, seq: 0, stamp: stampZero, acts: [] };
+  return { station, seq: 0, stamp: stampZero, link: noLink, holding: emptyHolding };
 }
 
-/** The sequence numbers that this act was given before, when it is one of the last few. */
-export function earlierRun({ acts }: Head, { act }: Act): { from: number; to: number } | undefined {
-  return acts.find((each) => each.act === act);
+/** The head of a store that goes on under a new station: what it holds and its clock stay. */
+export function renewedHead(head: Head, station: Head['station']): Head {
+  return { ...head, station, seq: 0, link: noLink };
 }
 
-/** Numbers an act's drafts. All events of one tap carry one stamp, which is how they are undone together. */
+/** Numbers and chains an act's drafts. All events of one tap carry one stamp, which is how they are undone together. */
 export function numberAct(
   head: Head,
-  { act, drafts, now }: Act,
-): { head: Head; events: readonly ShopEvent[] } {
-  const { station } = head;
+  { drafts, now }: Act,
+): { head: Head; entries: readonly Entry<ShopEvent>[] } {
   const stamp = nextStamp(head.stamp, now);
-  const events = drafts.map(
-    (draft, index): ShopEvent => ({ station, seq: head.seq + 1 + index, stamp, ...draft }),
-  );
-  const seq = head.seq + events.length;
-  const acts = [...head.acts, { act, from: head.seq + 1, to: seq }].slice(-rememberedActs);
-  return { head: { station, seq, stamp, acts }, events };
+  let { seq, link, holding } = head;
+  const entries = drafts.map((draft) => {
+    seq += 1;
+    const entry = entryAfter<ShopEvent>(link, { station: head.station, seq, stamp, ...draft });
+    link = entry.link;
+    holding = withLink(holding, link);
+    return entry;
+  });
+  return { head: { station: head.station, seq, stamp, link, holding }, entries };
 }
 
-/** The head after foreign events came in at `now`: the clock goes on, and a sequence of one's own is never reused. */
+/** The head after entries came in at `now`: its clock goes on, and it knows what the store holds. */
 export function headAfterMerge(
   head: Head,
-  { entries, now }: { entries: readonly LogEntry[]; now: number },
+  { entries, now }: { entries: readonly Entry[]; now: number },
 ): Head {
-  let { stamp, seq } = head;
-  for (const entry of entries) {
-    // A damaged entry is kept too, but it must not touch the clock.
-    const seen = v.safeParse(stampSchema, 'stamp' in entry ? entry.stamp : undefined);
+  let { stamp, holding } = head;
+  for (const { link, event } of entries) {
+    // An event of a newer version is kept too, but it must not touch the clock when it has no stamp that we know.
+    const seen = v.safeParse(stampSchema, 'stamp' in event ? event.stamp : undefined);
     if (seen.success) stamp = witnessStamp(stamp, { seen: seen.output, now });
-    if (entry.station === head.station) seq = Math.max(seq, entry.seq);
+    holding = withLink(holding, link);
   }
-  return { ...head, stamp, seq };
+  return { ...head, stamp, holding };
 }

@@ -1,122 +1,142 @@
 import * as v from 'valibot';
+import type { Entry } from '../domain/log/chain.ts';
+import { holdingOf } from '../domain/log/holding.ts';
 import { type StationId, stationId } from '../domain/log/ids.ts';
-import type { VersionVector } from '../domain/log/version-vector.ts';
-import { earlierRun, type Head, headAfterMerge, headSchema, newHead, numberAct } from './head.ts';
-import type { Act, LogEntry, LogStore, Reading } from './log-store.ts';
-import { readAll, traysOf } from './reading.ts';
+import { eventKey, type VersionVector } from '../domain/log/version-vector.ts';
+import { type EventRecord, entryOf, recordOf } from './event-record.ts';
+import { type Head, headAfterMerge, headSchema, newHead, numberAct, renewedHead } from './head.ts';
+import { healingConnection } from './healing-connection.ts';
+import type { Act, LogStore, Reading } from './log-store.ts';
+import { placeEntries } from './placing.ts';
+import { isSoundRecord, knownEntries, readRecords } from './reading.ts';
 import { type DatabaseNews, openShopDatabase, type ShopDatabase } from './shop-database.ts';
 
 export interface IndexedDbLogOptions {
   readonly name: string;
-  /** Names the station when the store is new. */
+  /** Names the station when the store is new, and when it must take a new one. */
   readonly newStation: () => string;
   readonly news: DatabaseNews;
 }
 
-/** How often a lost connection is opened anew before a failure is passed on. */
-const mostTries = 3;
-
 /** The log in IndexedDB. Opening reads the head; a failure to read it rejects and is never an empty shop. */
 export async function openIndexedDbLog({ name, newStation, news }: IndexedDbLogOptions): Promise<LogStore> {
-  let open: Promise<ShopDatabase> | undefined;
-  const database = () => {
-    open ??= openShopDatabase(name, { ...news, lost: () => forget(news.lost) }).catch((error: unknown) => {
-      open = undefined;
-      throw error;
-    });
-    return open;
-  };
-  const forget = (then: () => void) => {
-    open = undefined;
-    then();
-  };
-  /** Safari drops connections of hidden windows: work is done again on a new one, under the same act. */
-  const withDatabase = async <Result>(work: (db: ShopDatabase) => Promise<Result>): Promise<Result> => {
-    for (let tries = 1; ; tries += 1) {
-      try {
-        return await work(await database());
-      } catch (error) {
-        if (tries === mostTries || !isConnectionLoss(error)) throw error;
-        open = undefined;
-      }
-    }
-  };
-  const station = await withDatabase((db) => ensureStation(db, newStation));
+  const { withDatabase, leave } = healingConnection((lost) =>
+    openShopDatabase(name, {
+      ...news,
+      lost: () => {
+        lost();
+        news.lost();
+      },
+    }),
+  );
+  const stationName = () => v.parse(stationId, newStation());
+  let { station } = await withDatabase((db) => ensureHead(db, stationName));
   return {
-    station,
-    append: (act) => withDatabase((db) => append(db, act)),
-    merge: (incoming) => withDatabase((db) => merge(db, incoming)),
+    station: () => station,
+    append: (act) =>
+      withDatabase(async (db) => {
+        const { head, entries } = await append(db, act);
+        station = head.station;
+        return entries;
+      }),
+    merge: (incoming) =>
+      withDatabase(async (db) => {
+        const { head, ...merged } = await merge(db, { ...incoming, stationName });
+        station = head.station;
+        return merged;
+      }),
     since: (seen) => withDatabase((db) => since(db, seen)),
     ofTray: (tray) =>
       withDatabase(async (db) => readRecords(await db.getAllFromIndex('events', 'byTray', tray))),
-    latestOwn: (count) => withDatabase((db) => latestOwn(db, { station, count })),
+    latestOwn: (count) => withDatabase((db) => latestOwn(db, count)),
+    holding: () =>
+      withDatabase(async (db) => {
+        const tx = db.transaction(['events', 'heads'], 'readonly');
+        const [head, records] = await Promise.all([
+          tx.objectStore('heads').get('head'),
+          tx.objectStore('events').count(),
+        ]);
+        return { written: v.parse(headSchema, head).holding, records };
+      }),
+    entries: () => withDatabase(async (db) => (await db.getAll('events')).filter(isSoundRecord).map(entryOf)),
     loadSnapshot: () => withDatabase((db) => db.get('snapshots', 'shop')),
     saveSnapshot: (snapshot) =>
       withDatabase(async (db) => {
         const tx = db.transaction('snapshots', 'readwrite', { durability: 'relaxed' });
         await Promise.all([tx.store.put(snapshot, 'shop'), tx.done]);
       }),
-    close: () => {
-      open?.then(
-        (db) => db.close(),
-        () => undefined,
-      );
-      open = undefined;
-    },
+    revive: leave,
+    close: leave,
   };
-}
-
-function isConnectionLoss(error: unknown): boolean {
-  return (
-    error instanceof DOMException && (error.name === 'InvalidStateError' || error.name === 'UnknownError')
-  );
 }
 
 const strict = { durability: 'strict' } as const;
 
-async function ensureStation(db: ShopDatabase, newStation: () => string): Promise<StationId> {
+async function ensureHead(db: ShopDatabase, stationName: () => StationId): Promise<Head> {
   const tx = db.transaction('heads', 'readwrite', strict);
   const held = await tx.store.get('head');
-  const head = held === undefined ? newHead(v.parse(stationId, newStation())) : v.parse(headSchema, held);
+  const head = held === undefined ? newHead(stationName()) : v.parse(headSchema, held);
   if (held === undefined) await tx.store.put(head, 'head');
   await tx.done;
-  return head.station;
+  return head;
 }
 
-function recordOf(event: LogEntry) {
-  return { station: event.station, seq: event.seq, trays: traysOf(event), event };
-}
-
-async function append(db: ShopDatabase, act: Act): ReturnType<LogStore['append']> {
+async function append(db: ShopDatabase, act: Act) {
   const tx = db.transaction(['events', 'heads'], 'readwrite', strict);
   const [events, heads] = [tx.objectStore('events'), tx.objectStore('heads')];
   const head: Head = v.parse(headSchema, await heads.get('head'));
-  const run = earlierRun(head, act);
-  if (run) {
-    const records = await events.getAll(IDBKeyRange.bound([head.station, run.from], [head.station, run.to]));
-    return readRecords(records).events;
-  }
+  const earlier = await events.index('byAct').getAll(act.act);
+  if (earlier.length > 0) return { head, entries: knownEntries(earlier) };
   const numbered = numberAct(head, act);
-  const writes = numbered.events.map((event) => events.add(recordOf(event)));
+  const writes = numbered.entries.map((entry) => events.add(recordOf(entry, { act: act.act })));
   await Promise.all([...writes, heads.put(numbered.head, 'head'), tx.done]);
-  return numbered.events;
+  return numbered;
 }
 
-type Incoming = Parameters<LogStore['merge']>[0];
+type Incoming = Parameters<LogStore['merge']>[0] & { readonly stationName: () => StationId };
 
-async function merge(db: ShopDatabase, { entries, now }: Incoming): ReturnType<LogStore['merge']> {
-  const tx = db.transaction(['events', 'heads'], 'readwrite', strict);
-  const [events, heads] = [tx.objectStore('events'), tx.objectStore('heads')];
-  const head: Head = v.parse(headSchema, await heads.get('head'));
-  const held = await Promise.all(entries.map(({ station, seq }) => events.getKey([station, seq])));
-  const added = entries.filter((_, index) => held[index] === undefined);
-  const after = headAfterMerge(head, { entries: added, now });
+async function merge(db: ShopDatabase, { entries, now, stationName }: Incoming) {
+  const tx = db.transaction(['events', 'heads', 'aside'], 'readwrite', strict);
+  const [events, heads, aside] = [tx.objectStore('events'), tx.objectStore('heads'), tx.objectStore('aside')];
+  const before: Head = v.parse(headSchema, await heads.get('head'));
+  const records = await events.count();
+  const known = new Map<string, EventRecord>();
+  for (const { station, first, last } of rangesOf(entries)) {
+    const range = IDBKeyRange.bound([station, first], [station, last]);
+    for (const record of await events.getAll(range)) known.set(eventKey(record), record);
+  }
+  const placed = await placeEntries(
+    entries,
+    async ({ station, seq }) => known.get(eventKey({ station, seq })) ?? events.get([station, seq]),
+  );
+  // Where records have gone missing, what was written down no longer says what is there.
+  const holding =
+    records === before.holding.entries
+      ? before.holding
+      : holdingOf((await events.getAll()).map(({ link }) => link));
+  const after = headAfterMerge({ ...before, holding }, { entries: placed.added, now });
+  const renewed = placed.added.some(({ event }) => event.station === before.station);
+  const head = renewed ? renewedHead(after, stationName()) : after;
   await Promise.all([
-    ...added.map((event) => events.put(recordOf(event))),
-    heads.put(after, 'head'),
+    ...placed.mended.map(({ damaged }) => aside.add(damaged)),
+    ...placed.mended.map(({ by }) => events.put(by)),
+    ...placed.added.map((record) => events.add(record)),
+    heads.put(head, 'head'),
     tx.done,
   ]);
-  return added;
+  const { added, here, unplaced, mended } = placed;
+  return { head, added: added.map(entryOf), here, unplaced, mended: mended.length, renewed };
+}
+
+/** Per station the first and last number whose records say where the entries go, the one before them included. */
+function rangesOf(entries: readonly Entry[]) {
+  const ranges = new Map<string, { station: string; first: number; last: number }>();
+  for (const { event } of entries) {
+    const { station, seq } = event;
+    const { first, last } = ranges.get(station) ?? { first: seq - 1, last: seq };
+    ranges.set(station, { station, first: Math.min(first, seq - 1), last: Math.max(last, seq) });
+  }
+  return ranges.values();
 }
 
 /** The greatest key of a station: an array sorts after every number. */
@@ -124,29 +144,20 @@ const lastOf = (station: string) => [station, []] as unknown as [string, number]
 
 async function since(db: ShopDatabase, seen: VersionVector): Promise<Reading> {
   const tx = db.transaction('events', 'readonly');
-  const found: { readonly event: unknown }[] = [];
+  const found: EventRecord[] = [];
   let first = await tx.store.openKeyCursor();
   while (first) {
     const [station] = first.key;
     // A store of our own wrote the key from a checked event.
     const upTo = seen.get(station as StationId)?.upTo ?? 0;
-    for (const record of await tx.store.getAll(IDBKeyRange.bound([station, upTo + 1], lastOf(station)))) {
-      found.push(record);
-    }
+    found.push(...(await tx.store.getAll(IDBKeyRange.bound([station, upTo + 1], lastOf(station)))));
     first = await tx.store.openKeyCursor(IDBKeyRange.lowerBound(lastOf(station), true));
   }
   return readRecords(found);
 }
 
-async function latestOwn(
-  db: ShopDatabase,
-  { station, count }: { station: string; count: number },
-): Promise<Reading> {
-  const head = v.parse(headSchema, await db.get('heads', 'head'));
-  const range = IDBKeyRange.bound([station, Math.max(1, head.seq - count + 1)], lastOf(station));
+async function latestOwn(db: ShopDatabase, count: number): Promise<Reading> {
+  const { station, seq } = v.parse(headSchema, await db.get('heads', 'head'));
+  const range = IDBKeyRange.bound([station, Math.max(1, seq - count + 1)], lastOf(station));
   return readRecords(await db.getAll('events', range));
-}
-
-function readRecords(records: readonly { readonly event: unknown }[]): Reading {
-  return readAll(records.map(({ event }) => event));
 }

@@ -1,4 +1,6 @@
+import type { Entry } from '../domain/log/chain.ts';
 import type { Draft, ShopEvent } from '../domain/log/event.ts';
+import type { Holding } from '../domain/log/holding.ts';
 import type { StationId, TrayId } from '../domain/log/ids.ts';
 import type { NewerEvent } from '../domain/log/read-event.ts';
 import type { VersionVector } from '../domain/log/version-vector.ts';
@@ -11,10 +13,8 @@ export interface Act {
   readonly now: number;
 }
 
-export type LogEntry = ShopEvent | NewerEvent;
-
-/** A record that no schema fits: kept where it is, counted, reported, never deleted. */
-interface Damaged {
+/** A record that no schema fits or that is not as it was written: kept where it is, reported, never deleted. */
+export interface Damaged {
   readonly raw: unknown;
   readonly problems: readonly string[];
 }
@@ -23,6 +23,19 @@ export interface Reading {
   readonly events: readonly ShopEvent[];
   readonly newer: readonly NewerEvent[];
   readonly damaged: readonly Damaged[];
+}
+
+/** What came of a merge. */
+export interface Merged {
+  readonly added: readonly Entry[];
+  /** Entries that were held already. */
+  readonly here: number;
+  /** Sound entries that took the place of damaged records; those were set aside. */
+  readonly mended: number;
+  /** Entries of a branch whose beginning is not known: they can be taken once it is. */
+  readonly unplaced: number;
+  /** The own station wrote on elsewhere: this store goes on under a new one. */
+  readonly renewed: boolean;
 }
 
 /** A snapshot of the projections: plain data of the given format, whose shape its reader must judge. */
@@ -36,20 +49,28 @@ export interface Snapshot {
  * do what was asked; a resolved `append` or `merge` is on disk as far as the platform can be asked for it.
  */
 export interface LogStore {
-  readonly station: StationId;
-  /** Numbers and stamps the drafts of one tap and keeps them in one strict transaction. */
-  append(act: Act): Promise<readonly ShopEvent[]>;
-  /** Adds events of any station; those already held are left as they are. Returns what was added. */
-  merge(incoming: {
-    readonly entries: readonly LogEntry[];
-    readonly now: number;
-  }): Promise<readonly LogEntry[]>;
+  /** The station that the next act is written under. */
+  readonly station: () => StationId;
+  /** Numbers, stamps and chains the drafts of one tap and keeps them in one strict transaction. */
+  readonly append: (act: Act) => Promise<readonly Entry<ShopEvent>[]>;
+  /**
+   * Adds entries of any station, whole or in parts, by their identity; what is held is left as it is. Entries that tell
+   * another story under the same identity come from a cloned tablet and are kept as a branch. Once entries of the own
+   * station come in from outside, or another tablet writes under it, this store takes a new station.
+   */
+  readonly merge: (incoming: { readonly entries: readonly Entry[]; readonly now: number }) => Promise<Merged>;
   /** All events that the version vector has not seen. */
-  since(seen: VersionVector): Promise<Reading>;
-  ofTray(tray: TrayId): Promise<Reading>;
+  readonly since: (seen: VersionVector) => Promise<Reading>;
+  readonly ofTray: (tray: TrayId) => Promise<Reading>;
   /** The last `count` events of the own station, the newest last. */
-  latestOwn(count: number): Promise<Reading>;
-  loadSnapshot(): Promise<Snapshot | undefined>;
-  saveSnapshot(snapshot: Snapshot): Promise<void>;
-  close(): void;
+  readonly latestOwn: (count: number) => Promise<Reading>;
+  /** How much the store ought to hold, as it was written with each tap; and how many records there are. */
+  readonly holding: () => Promise<{ readonly written: Holding; readonly records: number }>;
+  /** The whole log as its stations wrote it, each station's in order; damaged records are left out. */
+  readonly entries: () => Promise<readonly Entry[]>;
+  readonly loadSnapshot: () => Promise<Snapshot | undefined>;
+  readonly saveSnapshot: (snapshot: Snapshot) => Promise<void>;
+  /** Gives up what hangs, so that the next call starts on a new connection. */
+  readonly revive: () => void;
+  readonly close: () => void;
 }

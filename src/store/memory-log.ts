@@ -1,38 +1,59 @@
-import type { StationId } from '../domain/log/ids.ts';
+import * as v from 'valibot';
+import { type StationId, stationId } from '../domain/log/ids.ts';
 import { eventKey, hasSeen } from '../domain/log/version-vector.ts';
-import { earlierRun, type Head, headAfterMerge, newHead, numberAct } from './head.ts';
-import type { LogEntry, LogStore, Snapshot } from './log-store.ts';
-import { readAll, traysOf } from './reading.ts';
+import { type EventRecord, entryOf, recordOf } from './event-record.ts';
+import { type Head, headAfterMerge, newHead, numberAct, renewedHead } from './head.ts';
+import type { LogStore, Snapshot } from './log-store.ts';
+import { placeEntries } from './placing.ts';
+import { isSoundRecord, knownEntries, readRecords } from './reading.ts';
 
 /** A log that lives as long as the page: for tests, benches and the demo's making. It promises no durability. */
 export function memoryLog(station: StationId): LogStore {
-  const entries = new Map<string, LogEntry>();
+  const records = new Map<string, EventRecord>();
   let head: Head = newHead(station);
   let snapshot: Snapshot | undefined;
-  const own = () => [...entries.values()].filter((entry) => entry.station === station);
+  let renewals = 0;
+  const newStation = () => {
+    renewals += 1;
+    return v.parse(stationId, `${station}-${renewals}`);
+  };
+  const all = () => [...records.values()];
+  const keep = (record: EventRecord) => records.set(eventKey(record), record);
   return {
-    station,
+    station: () => head.station,
     async append(act) {
-      const run = earlierRun(head, act);
-      if (run) return readAll(own().filter(({ seq }) => seq >= run.from && seq <= run.to)).events;
+      const earlier = all().filter((record) => record.act === act.act);
+      if (earlier.length > 0) return knownEntries(earlier);
       const numbered = numberAct(head, act);
       head = numbered.head;
-      for (const event of numbered.events) entries.set(eventKey(event), event);
-      return numbered.events;
+      for (const entry of numbered.entries) keep(recordOf(entry, { act: act.act }));
+      return numbered.entries;
     },
-    async merge({ entries: incoming, now }) {
-      const added = incoming.filter((entry) => !entries.has(eventKey(entry)));
-      for (const entry of added) entries.set(eventKey(entry), entry);
-      head = headAfterMerge(head, { entries: added, now });
-      return added;
+    async merge({ entries, now }) {
+      const { added, mended, here, unplaced } = await placeEntries(entries, async (id) =>
+        records.get(eventKey(id)),
+      );
+      const renewed = added.some(({ event }) => event.station === head.station);
+      const after = headAfterMerge(head, { entries: added, now });
+      head = renewed ? renewedHead(after, newStation()) : after;
+      for (const record of [...added, ...mended.map(({ by }) => by)]) keep(record);
+      return { added: added.map(entryOf), here, unplaced, mended: mended.length, renewed };
     },
-    since: async (seen) => readAll([...entries.values()].filter((entry) => !hasSeen(seen, entry))),
-    ofTray: async (tray) => readAll([...entries.values()].filter((entry) => traysOf(entry).includes(tray))),
-    latestOwn: async (count) => readAll(own().slice(-count)),
+    since: async (seen) => readRecords(all().filter((record) => !hasSeen(seen, record))),
+    ofTray: async (tray) => readRecords(all().filter(({ trays }) => trays.includes(tray))),
+    latestOwn: async (count) =>
+      readRecords(
+        all()
+          .filter((record) => record.station === head.station)
+          .slice(-count),
+      ),
+    holding: async () => ({ written: head.holding, records: records.size }),
+    entries: async () => all().filter(isSoundRecord).map(entryOf),
     loadSnapshot: async () => snapshot,
     async saveSnapshot(next) {
       snapshot = structuredClone(next);
     },
+    revive: () => undefined,
     close: () => undefined,
   };
 }

@@ -1,28 +1,46 @@
+import { toldApart } from '../domain/log/branch.ts';
+import type { Entry } from '../domain/log/chain.ts';
 import type { ShopEvent } from '../domain/log/event.ts';
-import type { TrayId } from '../domain/log/ids.ts';
-import { readEvent } from '../domain/log/read-event.ts';
-import type { LogEntry, Reading } from './log-store.ts';
+import { readEntry } from '../domain/log/read-entry.ts';
+import type { EventRecord } from './event-record.ts';
+import type { Damaged, Reading } from './log-store.ts';
 
-/** Sorts raw records into events, events of a newer version, and damaged ones. */
-export function readAll(raws: readonly unknown[]): Reading {
-  const reading = {
-    events: [] as ShopEvent[],
-    newer: [] as Reading['newer'][number][],
-    damaged: [] as Reading['damaged'][number][],
-  };
-  for (const raw of raws) {
-    const read = readEvent(raw);
-    if (read.kind === 'known') reading.events.push(read.event);
-    else if (read.kind === 'newer') reading.newer.push(read.event);
-    else reading.damaged.push({ raw, problems: read.problems });
+/** Sorts records into events, events of a newer version, and damaged ones, which are not as they were written. */
+export function readRecords(records: readonly EventRecord[]): Reading {
+  const events: Reading['events'][number][] = [];
+  const newer: Reading['newer'][number][] = [];
+  const damaged: Damaged[] = [];
+  for (const record of records) {
+    const read = readEntry(record);
+    if (read.kind === 'damaged') damaged.push({ raw: record, problems: read.problems });
+    else if (!isFiledRight(record)) damaged.push({ raw: record, problems: ['filed under another identity'] });
+    else if (read.of === 'known') events.push(asHere(read.entry.event, record));
+    else newer.push(asHere(read.entry.event, record));
   }
-  return reading;
+  return { events, newer, damaged };
 }
 
-/** The trays whose history an event belongs to. */
-export function traysOf(entry: LogEntry): readonly TrayId[] {
-  const event = entry as ShopEvent;
-  if (event.kind === 'voided') return traysOf(event.event);
-  if (!('of' in event)) return [];
-  return 'into' in event ? [event.of.tray, event.into.tray] : [event.of.tray];
+/** An event under the identity that it has in this store. */
+function asHere<E extends EventRecord['event']>(event: E, { branch }: EventRecord): E {
+  return branch ? toldApart(event, branch) : event;
+}
+
+/** The sound events of this version among records, with their links. */
+export function knownEntries(records: readonly EventRecord[]): readonly Entry<ShopEvent>[] {
+  return records.flatMap((record) => {
+    const read = readEntry(record);
+    return read.kind === 'sound' && read.of === 'known'
+      ? [{ ...read.entry, event: asHere(read.entry.event, record) }]
+      : [];
+  });
+}
+
+function isFiledRight(record: EventRecord): boolean {
+  const { station, seq } = asHere(record.event, record);
+  return station === record.station && seq === record.seq;
+}
+
+/** Whether a record is as it was written. */
+export function isSoundRecord(record: EventRecord): boolean {
+  return readEntry(record).kind === 'sound' && isFiledRight(record);
 }

@@ -1,34 +1,45 @@
-import { type DBSchema, deleteDB, type IDBPDatabase, openDB } from 'idb';
-import type { LogEntry, Snapshot } from './log-store.ts';
-
-/** One event with the trays whose history it belongs to. */
-interface EventRecord {
-  readonly station: string;
-  readonly seq: number;
-  readonly trays: readonly string[];
-  readonly event: LogEntry;
-}
+import { type DBSchema, deleteDB, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb';
+import type { EventRecord } from './event-record.ts';
+import { chainRecords } from './first-layout.ts';
+import type { Snapshot } from './log-store.ts';
 
 /** The layout of the database; additive changes only, no store is ever dropped. */
-interface ShopSchema extends DBSchema {
-  events: { key: [string, number]; value: EventRecord; indexes: { byTray: string } };
+export interface ShopSchema extends DBSchema {
+  events: {
+    key: [string, number];
+    value: EventRecord;
+    indexes: { byTray: string; byAct: string };
+  };
   /** The own station's head, under 'head'. */
   heads: { key: string; value: unknown };
   /** The projections as of some moment, under 'shop'. A cache: it may be missing at any time. */
   snapshots: { key: string; value: Snapshot };
+  /** Damaged records whose place a sound one has taken. */
+  aside: { key: number; value: unknown };
 }
 
 export type ShopDatabase = IDBPDatabase<ShopSchema>;
+/** The transaction that changes the layout. */
+export type LayoutChange = IDBPTransaction<
+  ShopSchema,
+  ('events' | 'heads' | 'snapshots' | 'aside')[],
+  'versionchange'
+>;
 
-export const databaseVersion = 1;
+export const databaseVersion = 2;
 
 /** Each entry brings a database from the version of its index to the next. Written once, never edited again. */
-const migrations: readonly ((db: ShopDatabase) => void)[] = [
+const migrations: readonly ((db: ShopDatabase, tx: LayoutChange) => unknown)[] = [
   (db) => {
     const events = db.createObjectStore('events', { keyPath: ['station', 'seq'] });
     events.createIndex('byTray', 'trays', { multiEntry: true });
     db.createObjectStore('heads');
     db.createObjectStore('snapshots');
+  },
+  (db, tx) => {
+    tx.objectStore('events').createIndex('byAct', 'act');
+    db.createObjectStore('aside', { autoIncrement: true });
+    return chainRecords(tx);
   },
 ];
 
@@ -48,8 +59,8 @@ export interface DatabaseNews {
  */
 export function openShopDatabase(name: string, news: DatabaseNews): Promise<ShopDatabase> {
   return openDB<ShopSchema>(name, databaseVersion, {
-    upgrade(db, from) {
-      for (const migrate of migrations.slice(from)) migrate(db);
+    async upgrade(db, from, _to, tx) {
+      for (const migrate of migrations.slice(from)) await migrate(db, tx as unknown as LayoutChange);
     },
     blocked: news.blocked,
     blocking(_current, _wanted, event) {

@@ -1,19 +1,19 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { shopFormat, shopOf } from '../../src/domain/shop/shop.ts';
-import type { LogEntry } from '../../src/store/log-store.ts';
-import { foreignLog, newerEvent } from '../support/drafts.ts';
-import { freshName, openTestLog } from '../support/log-makers.ts';
+import { foreignEntries, foreignLog, newerEntry } from '../support/drafts.ts';
+import { freshName, openTestLog, spoilRecord } from '../support/log-makers.ts';
 import { openTestSession } from '../support/open-test-session.ts';
 
 const log = foreignLog();
+const entries = foreignEntries();
 const now = Date.UTC(2026, 2, 2, 9);
 
 test('a snapshot and the tail after it make the same shop as the whole log', async () => {
   await fc.assert(
     fc.asyncProperty(
       fc.nat({ max: log.length }),
-      fc.shuffledSubarray([...log], { minLength: log.length }),
+      fc.shuffledSubarray([...entries], { minLength: log.length }),
       async (cut, order) => {
         const name = freshName();
         const store = await openTestLog(name);
@@ -37,7 +37,7 @@ test.each([
   ['that is nothing', { format: shopFormat, shop: null }],
 ])('a snapshot %s is dropped and the log replayed', async (_, snapshot) => {
   const store = await openTestLog();
-  await store.merge({ entries: log, now });
+  await store.merge({ entries, now });
   await store.saveSnapshot(snapshot);
   const { session } = await openTestSession({ log: store });
   expect(session.view.value.shop).toEqual(shopOf(log));
@@ -46,8 +46,8 @@ test.each([
 test('entries that cannot be counted are still told of when the shop is opened from a snapshot', async () => {
   const name = freshName();
   const store = await openTestLog(name);
-  const damaged = { ...log[0], seq: 902, stamp: null } as unknown as LogEntry;
-  await store.merge({ entries: [...log, newerEvent as unknown as LogEntry, damaged], now });
+  await store.merge({ entries: [...entries, newerEntry], now });
+  await spoilRecord(name, ['station-z', log.length], (record) => ({ ...record, event: { stamp: null } }));
   const { session } = await openTestSession({ log: store });
   expect(session.view.value.uncounted).toBe(2);
   await session.keepSnapshot();

@@ -46,7 +46,7 @@ test('the station keeps its name when the shop is opened again', async () => {
   const name = freshName();
   const first = await openTestLog(name, 'station-a');
   first.close();
-  expect((await openTestLog(name, 'station-b')).station).toBe('station-a');
+  expect((await openTestLog(name, 'station-b')).station()).toBe('station-a');
 });
 
 describe.each(['InvalidStateError', 'UnknownError'])(

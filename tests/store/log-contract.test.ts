@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { type Entry, entryAfter, noLink } from '../../src/domain/log/chain.ts';
+import { holdingOf } from '../../src/domain/log/holding.ts';
 import { addEvent, emptyShop } from '../../src/domain/shop/shop.ts';
-import type { LogEntry } from '../../src/store/log-store.ts';
-import { foreignLog, newerEvent, spellDraft } from '../support/drafts.ts';
+import { foreignEntries, foreignLog, newerEntry, newerEvent, spellDraft } from '../support/drafts.ts';
 import { logMakers } from '../support/log-makers.ts';
 
 const now = Date.UTC(2026, 2, 2, 9);
@@ -13,6 +14,7 @@ const act = (name: string, stages: readonly string[], at = now) => ({
   now: at,
 });
 const everything = new Map();
+const bySeq = (a: Entry, b: Entry) => a.event.seq - b.event.seq;
 
 describe.each(logMakers)('a log %s', (_, make) => {
   test('numbers its events without a gap and gives all events of one tap one stamp', async () => {
@@ -40,20 +42,31 @@ describe.each(logMakers)('a log %s', (_, make) => {
     const log = await make();
     const [before] = await log.append(act('tap-1', ['turn']));
     const [after] = await log.append(act('tap-2', ['turn'], now - sixYears));
-    expect(after?.seq).toBe((before?.seq ?? 0) + 1);
-    expect(after?.stamp).toEqual({ wall: now, tick: 1 });
+    expect(after?.event.seq).toBe((before?.event.seq ?? 0) + 1);
+    expect(after?.event.stamp).toEqual({ wall: now, tick: 1 });
   });
 
   test('merging is a union: twice, shuffled or in parts adds nothing more', async () => {
-    const foreign = foreignLog();
+    const foreign = foreignEntries();
     await fc.assert(
       fc.asyncProperty(fc.shuffledSubarray([...foreign], { minLength: 0 }), async (some) => {
         const log = await make();
-        expect(await log.merge({ entries: some, now })).toHaveLength(some.length);
-        expect(await log.merge({ entries: foreign, now })).toHaveLength(foreign.length - some.length);
-        expect(await log.merge({ entries: foreign.toReversed(), now })).toEqual([]);
+        const rest = foreign.length - some.length;
+        expect(await log.merge({ entries: some, now })).toMatchObject({
+          added: some.toSorted(bySeq),
+          here: 0,
+        });
+        const second = await log.merge({ entries: foreign, now });
+        expect([second.added.length, second.here]).toEqual([rest, some.length]);
+        const third = await log.merge({ entries: foreign.toReversed(), now });
+        expect(third).toEqual({ added: [], here: foreign.length, mended: 0, unplaced: 0, renewed: false });
         const { events } = await log.since(everything);
-        expect(events.toSorted((a, b) => a.seq - b.seq)).toEqual(foreign);
+        expect(events.toSorted((a, b) => a.seq - b.seq)).toEqual(foreignLog());
+        expect((await log.entries()).toSorted(bySeq)).toEqual(foreign);
+        expect(await log.holding()).toEqual({
+          written: holdingOf(foreign.map(({ link }) => link)),
+          records: foreign.length,
+        });
       }),
       { numRuns: 15 },
     );
@@ -62,7 +75,7 @@ describe.each(logMakers)('a log %s', (_, make) => {
   test('since a version vector come the events that it has not seen, those in its gaps included', async () => {
     const log = await make();
     const foreign = foreignLog();
-    await log.merge({ entries: foreign, now });
+    await log.merge({ entries: foreignEntries(), now });
     const shop = emptyShop();
     for (const event of foreign.filter(({ seq }) => seq !== 3 && seq < 20)) addEvent(shop, event);
     const missing = (await log.since(shop.seen)).events.filter((event) => addEvent(shop, event));
@@ -74,7 +87,7 @@ describe.each(logMakers)('a log %s', (_, make) => {
   test('the history of a tray has what was taken back, and the split on both its trays', async () => {
     const log = await make();
     const foreign = foreignLog();
-    await log.merge({ entries: foreign, now });
+    await log.merge({ entries: foreignEntries(), now });
     const split = foreign.find((event) => event.kind === 'tray-split');
     if (!split) throw new Error('the log has a split');
     const kinds = async (tray: typeof split.of.tray) =>
@@ -93,7 +106,7 @@ describe.each(logMakers)('a log %s', (_, make) => {
   test('the latest own events are those of this station alone, the newest last', async () => {
     const log = await make();
     for (const name of ['a', 'b', 'c']) await log.append(act(name, ['turn']));
-    await log.merge({ entries: foreignLog(), now });
+    await log.merge({ entries: foreignEntries(), now });
     expect((await log.latestOwn(2)).events.map(({ seq }) => seq)).toEqual([2, 3]);
   });
 
@@ -105,31 +118,58 @@ describe.each(logMakers)('a log %s', (_, make) => {
     expect(await log.loadSnapshot()).toEqual({ format: 1, shop });
   });
 
-  test('events of a newer version are kept and told apart; a damaged record is set aside, not thrown', async () => {
+  test('events of a newer version are kept and told apart', async () => {
     const log = await make();
-    const damaged = { ...foreignLog()[0], seq: 901, stamp: 'late' } as unknown as LogEntry;
-    await log.merge({ entries: [newerEvent as unknown as LogEntry, ...foreignLog()], now });
-    await log.merge({ entries: [damaged], now });
+    await log.merge({ entries: [newerEntry, ...foreignEntries()], now });
     const reading = await log.since(everything);
     expect(reading.newer).toEqual([newerEvent]);
-    expect(reading.damaged.map(({ raw }) => raw)).toEqual([damaged]);
+    expect(reading.damaged).toEqual([]);
     expect(reading.events).toHaveLength(foreignLog().length);
   });
 
-  test('a sequence of its own that comes back from a copy is never numbered again', async () => {
+  test('the own events form a chain from nothing on, through every kind of tap', async () => {
     const log = await make();
-    await log.merge({ entries: foreignLog('station-a'), now });
-    const [event] = await log.append(act('tap-1', ['turn']));
-    expect(event?.seq).toBe(foreignLog('station-a').length + 1);
+    for (const name of ['a', 'b', 'c']) await log.append(act(name, ['turn', 'sand']));
+    const entries = await log.entries();
+    let prev = noLink;
+    for (const entry of entries) {
+      expect(entry).toEqual(entryAfter(prev, entry.event));
+      prev = entry.link;
+    }
+    expect(entries).toHaveLength(6);
+    expect((await log.holding()).written).toEqual(holdingOf(entries.map(({ link }) => link)));
+  });
+
+  test('a tap is known again however many others came between', async () => {
+    const log = await make();
+    const first = await log.append(act('tap', ['turn']));
+    for (let other = 0; other < 60; other += 1) await log.append(act(`other ${other}`, ['sand']));
+    expect(await log.append(act('tap', ['turn']))).toEqual(first);
+    expect((await log.since(everything)).events).toHaveLength(61);
+  });
+
+  test('a store into which entries of its own station come goes on under a new one', async () => {
+    const log = await make();
+    const own = foreignEntries('station-a');
+    expect(await log.merge({ entries: own, now })).toMatchObject({ renewed: true });
+    expect(log.station()).not.toBe('station-a');
+    const [entry] = await log.append(act('tap-1', ['turn']));
+    expect(entry?.event).toMatchObject({ station: log.station(), seq: 1 });
+    expect(await log.merge({ entries: own, now })).toMatchObject({ added: [], renewed: false });
   });
 
   test('its clock goes on past the stamps that it has seen, but not after one that is years ahead', async () => {
     const log = await make();
     const [first] = foreignLog();
-    const anHourAhead = { ...first, stamp: { wall: now + 3_600_000, tick: 4 } } as LogEntry;
-    const yearsAhead = { ...first, seq: 2, stamp: { wall: now + sixYears, tick: 0 } } as LogEntry;
+    if (!first) throw new Error('the log has events');
+    const anHourAhead = entryAfter(noLink, { ...first, stamp: { wall: now + 3_600_000, tick: 4 } });
+    const yearsAhead = entryAfter(anHourAhead.link, {
+      ...first,
+      seq: 2,
+      stamp: { wall: now + sixYears, tick: 0 },
+    });
     await log.merge({ entries: [yearsAhead, anHourAhead], now });
-    const [event] = await log.append(act('tap-1', ['turn']));
-    expect(event?.stamp).toEqual({ wall: now + 3_600_000, tick: 6 });
+    const [entry] = await log.append(act('tap-1', ['turn']));
+    expect(entry?.event.stamp).toEqual({ wall: now + 3_600_000, tick: 6 });
   });
 });

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
+import { chained, type Entry, entryAfter, noLink } from '../../src/domain/log/chain.ts';
 import type { Draft, ShopEvent } from '../../src/domain/log/event.ts';
-import { personId, shopDayText, stageId } from '../../src/domain/log/ids.ts';
+import { personId, shopDayText, stageId, stationId } from '../../src/domain/log/ids.ts';
 import { aWorkshop } from './a-shop.ts';
 
 /** The least draft there is: a spell begun at a stage. */
@@ -26,12 +27,18 @@ export function foreignLog(station = 'station-z'): readonly ShopEvent[] {
   return shop.log;
 }
 
+/** The same log as it comes from a file or another tablet. */
+export function foreignEntries(station = 'station-z'): readonly Entry<ShopEvent>[] {
+  return chained(foreignLog(station));
+}
+
 /** An event that a later version of the app might write. */
 export const newerEvent = {
   ...spellDraft('turn'),
   kind: 'weighed',
-  station: 'station-z',
+  station: v.parse(stationId, 'station-z'),
   seq: 900,
   stamp: { wall: 5, tick: 0 },
   grams: 41,
 } as const;
+export const newerEntry: Entry = entryAfter(noLink, newerEvent);

@@ -1,3 +1,4 @@
+import { openDB } from 'idb';
 import * as v from 'valibot';
 import { stationId } from '../../src/domain/log/ids.ts';
 import { openIndexedDbLog } from '../../src/store/indexeddb-log.ts';
@@ -15,7 +16,12 @@ export function freshName(): string {
 export const quietNews = { blocked: () => {}, outdated: () => {}, lost: () => {} };
 
 export function openTestLog(name = freshName(), station = 'station-a'): Promise<LogStore> {
-  return openIndexedDbLog({ name, newStation: () => station, news: quietNews });
+  let made = 0;
+  const newStation = () => {
+    made += 1;
+    return made === 1 ? station : `${station}-${made}`;
+  };
+  return openIndexedDbLog({ name, newStation, news: quietNews });
 }
 
 /** Every kind of log that must keep the same contract. */
@@ -23,3 +29,14 @@ export const logMakers: readonly (readonly [name: string, make: () => Promise<Lo
   ['in memory', async () => memoryLog(v.parse(stationId, 'station-a'))],
   ['in IndexedDB', () => openTestLog()],
 ];
+
+/** Changes a record behind the store's back, as a fault of the disk may. */
+export async function spoilRecord(
+  name: string,
+  key: readonly [station: string, seq: number],
+  spoil: (record: Readonly<Record<string, unknown>>) => unknown,
+): Promise<void> {
+  const db = await openDB(name);
+  await db.put('events', spoil(await db.get('events', [...key])));
+  db.close();
+}

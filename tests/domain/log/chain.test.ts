@@ -54,7 +54,7 @@ describe('a chain', () => {
 
 describe('an entry from outside', () => {
   test('is read as it was written', () => {
-    for (const entry of entries) expect(readEntry(entry)).toEqual({ kind: 'sound', entry });
+    for (const entry of entries) expect(readEntry(entry)).toEqual({ kind: 'sound', of: 'known', entry });
   });
 
   test('of which one sign was changed is damaged, wherever that is', () => {
@@ -78,7 +78,7 @@ describe('an entry from outside', () => {
   test('of a newer version is kept with its fields', () => {
     const event = { ...log[0], kind: 'weighed', grams: 41 };
     const entry = entryAfter(noLink, event as (typeof log)[number]);
-    expect(readEntry(entry)).toEqual({ kind: 'sound', entry });
+    expect(readEntry(entry)).toEqual({ kind: 'sound', of: 'newer', entry });
   });
 
   test('that nests without end is damaged and does not overflow', () => {

@@ -1,0 +1,63 @@
+import { type Branch, branchAt } from '../domain/log/branch.ts';
+import { type Entry, type Link, noLink } from '../domain/log/chain.ts';
+import { type EventId, eventKey } from '../domain/log/version-vector.ts';
+import { type EventRecord, recordOf } from './event-record.ts';
+import { isSoundRecord } from './reading.ts';
+
+/** What a merge must write. */
+export interface Placing {
+  readonly added: readonly EventRecord[];
+  /** Damaged records and the sound ones that take their place. */
+  readonly mended: readonly { readonly damaged: EventRecord; readonly by: EventRecord }[];
+  readonly here: number;
+  readonly unplaced: number;
+}
+
+/**
+ * Finds the place of each entry that comes in beside what a store holds. An entry that is not held goes to its own
+ * identity. One that tells another story than the entry held there lies on a branch, from the first that differs on.
+ */
+export async function placeEntries(
+  incoming: readonly Entry[],
+  held: (id: EventId) => Promise<EventRecord | undefined>,
+): Promise<Placing> {
+  const fresh = new Map<string, EventRecord>();
+  const mended = new Map<string, { damaged: EventRecord; by: EventRecord }>();
+  /** The branch that the entry with this link lies on. */
+  const branches = new Map<Link, Branch>();
+  let here = 0;
+  const unplaced = new Set<Link>();
+  const at = async (id: EventId) => fresh.get(eventKey(id)) ?? (await held(id));
+
+  async function put(record: EventRecord): Promise<void> {
+    const there = await at(record);
+    if (!there) fresh.set(eventKey(record), record);
+    else if (isSoundRecord(there)) here += 1;
+    else mended.set(eventKey(record), { damaged: there, by: record });
+  }
+
+  async function followsOn({ prev, event: { station, seq } }: Entry): Promise<boolean> {
+    if (seq === 1) return prev === noLink;
+    if (unplaced.has(prev)) return false;
+    const before = await at({ station, seq: seq - 1 });
+    // A gap before it may be filled later; until then nothing speaks against it.
+    return !before || before.link === prev || !isSoundRecord(before);
+  }
+
+  for (const entry of [...incoming].sort((a, b) => a.event.seq - b.event.seq)) {
+    let branch = branches.get(entry.prev);
+    if (!branch) {
+      const there = await at(entry.event);
+      if (there?.link !== entry.link) {
+        if (!(await followsOn(entry))) {
+          unplaced.add(entry.link);
+          continue;
+        }
+        if (there && isSoundRecord(there)) branch = branchAt(entry);
+      }
+    }
+    if (branch) branches.set(entry.link, branch);
+    await put(recordOf(entry, branch ? { branch } : {}));
+  }
+  return { added: [...fresh.values()], mended: [...mended.values()], here, unplaced: unplaced.size };
+}
