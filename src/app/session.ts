@@ -3,6 +3,7 @@ import type { Command } from '../domain/command/command.ts';
 import { decide } from '../domain/command/decide.ts';
 import type { Circumstances } from '../domain/command/decision.ts';
 import type { Problem } from '../domain/command/problem.ts';
+import type { Entry } from '../domain/log/chain.ts';
 import type { Draft, ShopEvent } from '../domain/log/event.ts';
 import type { PersonId, ShopDay, StageId, StationId, TrayId } from '../domain/log/ids.ts';
 import { shopDay, zoneAt } from '../domain/log/zone.ts';
@@ -55,7 +56,18 @@ export interface Session {
   /** Reads what other windows have written. */
   readonly refresh: () => Promise<void>;
   readonly keepSnapshot: () => Promise<void>;
+  /** The whole log as its stations wrote it. Rejects when it cannot be read. */
+  readonly entries: () => Promise<readonly Entry[]>;
+  /** Adds entries of a copy by their identity, in one merge; what is there stays as it is. */
+  readonly restore: (entries: readonly Entry[]) => Promise<Restored>;
   readonly close: () => Promise<void>;
+}
+
+/** What came of a restore: entries added (or put in the place of damaged ones), there already, or without a beginning. */
+export interface Restored {
+  readonly added: number;
+  readonly here: number;
+  readonly unplaced: number;
 }
 
 export interface SessionParts {
@@ -210,6 +222,13 @@ export async function openSession({ log, clock, timer, newId, feed }: SessionPar
     },
     refresh,
     keepSnapshot,
+    entries: log.entries,
+    async restore(entries) {
+      const { added, here, mended, unplaced } = await log.merge({ entries, now: clock.now() });
+      await refresh();
+      feed.tell();
+      return { added: added.length + mended, here, unplaced };
+    },
     async close() {
       await queue;
       stopListening();
