@@ -58,9 +58,10 @@ test('asked for, it is let in after a copy of the records, and the page is loade
 test.each(['tapping', 'not-saved', 'typing'] as const)(
   'while this window is busy (%s) it is not let in, and the offer says why',
   async (busy) => {
-    const { taking, here, offer, done } = aVersionWaits();
+    const { taking, here, offer, done, copies } = aVersionWaits();
     here.value = busy;
     await taking.apply();
+    expect(copies.made).toBe(0);
     expect(offer.value).toEqual({ kind: 'held', by: busy, at: undefined });
     expect(done).toEqual([]);
   },
