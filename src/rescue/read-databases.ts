@@ -3,7 +3,7 @@ import { type Found, laterOf, reasonOf, within } from './find.ts';
 
 /** What every database of the app is called, or begins with. */
 const ours = 'tallywright';
-/** The names to try where a browser cannot list its databases, or its list is broken. */
+/** Tried whatever the browser lists: where its store is sick it may reject, or list nothing without a word. */
 const knownNames = [ours, `${ours}-demo`];
 /** A store that takes longer (ms) will not answer. */
 const longest = 20_000;
@@ -16,13 +16,12 @@ export async function readDatabases(factory: IDBFactory | undefined): Promise<re
   return found;
 }
 
-async function namesOf(factory: IDBFactory): Promise<readonly string[]> {
-  try {
-    const all = await within(longest, factory.databases());
-    return all.flatMap(({ name }) => (name?.startsWith(ours) ? [name] : []));
-  } catch {
-    return knownNames;
-  }
+/** Older browsers have no list at all. */
+const list = async (factory: IDBFactory) => factory.databases?.() ?? [];
+
+async function namesOf(factory: IDBFactory): Promise<Iterable<string>> {
+  const listed = await within(longest, list(factory)).catch(() => []);
+  return new Set([...knownNames, ...listed.flatMap(({ name }) => (name?.startsWith(ours) ? [name] : []))]);
 }
 
 async function readDatabase(factory: IDBFactory, name: string): Promise<readonly Found[]> {

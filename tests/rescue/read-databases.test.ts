@@ -55,13 +55,19 @@ test('the databases of others at the same address are left alone', async () => {
   expect((await readDatabases(factory)).map(({ title }) => title)).toEqual(['tallywright-demo']);
 });
 
-test('where the list of databases fails the known ones are tried, and none is made by the look', async () => {
-  await aDatabase('tallywright');
-  const databases = factory.databases.bind(factory);
-  factory.databases = () => Promise.reject(new Error('broken list'));
-  expect((await readDatabases(factory)).map(({ title }) => title)).toEqual(['tallywright']);
-  expect((await databases()).map(({ name }) => name)).toEqual(['tallywright']);
-});
+test.each<[string, () => Promise<IDBDatabaseInfo[]>]>([
+  ['fails', () => Promise.reject(new Error('broken list'))],
+  ['is empty without a word', async () => []],
+])(
+  'where the list of databases %s the known ones are tried, and none is made by the look',
+  async (_, list) => {
+    await aDatabase('tallywright');
+    const databases = factory.databases.bind(factory);
+    factory.databases = list;
+    expect((await readDatabases(factory)).map(({ title }) => title)).toEqual(['tallywright']);
+    expect((await databases()).map(({ name }) => name)).toEqual(['tallywright']);
+  },
+);
 
 test('a store that breaks off keeps what was read, and the others are read all the same', async () => {
   await aDatabase('tallywright');
