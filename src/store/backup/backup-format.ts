@@ -16,7 +16,7 @@ export const backupFormat = 1;
 export const latestWall = Date.UTC(2200, 0, 1);
 
 const count = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
-export const wallSchema = v.pipe(count, v.maxValue(latestWall));
+const wallSchema = v.pipe(count, v.maxValue(latestWall));
 
 const stationSchema = v.object({
   station: stationId,

@@ -9,7 +9,7 @@ interface Additions {
   readonly here: number;
 }
 
-export interface StationAdditions extends Additions {
+interface StationAdditions extends Additions {
   readonly station: StationId;
   /** Wall clock of its newest entry in the file, ms UTC. */
   readonly newest: number;

@@ -32,11 +32,11 @@ describe('copies on the shelf', () => {
 
   test('are those of the last three days and of two weeks before', async () => {
     const shelf = memoryShelf();
-    // Monday 2 to Wednesday 25 March 2026, Sundays free, twice a day.
+    // Monday 2 to Wednesday 25 March 2026, Wednesdays free, twice a day: the weeks before end on Sundays.
     for (let date = 2; date <= 25; date += 1)
-      for (let twice = 0; twice < 2 && date % 7 !== 1; twice += 1)
+      for (let twice = 0; twice < 2 && date % 7 !== 4; twice += 1)
         await keepCopy(shelf, order(log, `2026-03-${String(date).padStart(2, '0')}`));
-    expect(await days(shelf)).toEqual(['2026-03-25', '2026-03-24', '2026-03-23', '2026-03-21', '2026-03-14']);
+    expect(await days(shelf)).toEqual(['2026-03-24', '2026-03-23', '2026-03-22', '2026-03-15', '2026-03-08']);
   });
 
   test('go by their order and not by their day, since a clock may be wrong', async () => {

@@ -29,7 +29,9 @@ const offered = (bytes: Uint8Array) => {
 function expectNamed(bytes: Uint8Array, whole: Uint8Array): void {
   const reading = readBackup(bytes);
   if (reading.kind === 'refused') throw new Error(`refused: ${reading.why}`);
-  for (const line of linesOf(reading.entries)) expect(own.has(line)).toBe(true);
+  const found = linesOf(reading.entries);
+  for (const line of found) expect(own.has(line)).toBe(true);
+  expect(new Set(found).size).toBe(found.length);
   const named = reading.cut || !reading.digestFits || reading.unreadable.length > 0;
   // The date, flags of the packer and system in the head of a member say nothing of the log.
   if (!named) expect(reading).toEqual(readBackup(whole));
@@ -87,6 +89,13 @@ describe('a backup with one bit changed', patience, () => {
     for (let at = 0; at < smallFile.length; at += 1) expectNamed(flipped(smallFile, at), smallFile);
   });
 
+  test('still gives every line that is whole before that byte', () => {
+    for (let at = 30; at < smallFile.length; at += 1) {
+      const before = wholeLines(smallFile.slice(0, at)).slice(1);
+      expect(offered(flipped(smallFile, at)).slice(0, before.length), `byte ${at}`).toEqual(before);
+    }
+  });
+
   test('at every 97th byte of a longer one too, and the plain text of it', () => {
     for (let at = 0; at < file.length; at += 97) expectNamed(flipped(file, at), file);
     const plain = gunzipSync(file);
@@ -99,17 +108,24 @@ describe('a backup with one bit changed', patience, () => {
   });
 
   test('in the head of a gzip member loses no entry', () => {
-    const body = smallFile.indexOf(0x1f, 20);
-    for (const start of [0, body])
+    const heads = headsOf(smallFile);
+    expect(heads).toHaveLength(2);
+    for (const start of heads)
       for (let at = start; at < start + 10; at += 1)
-        for (let bit = 0; bit < 8; bit += 1)
-          expect(offered(flipped(smallFile, at, bit)), `byte ${at}, bit ${bit}`).toHaveLength(small.length);
+        for (let bit = 0; bit < 8; bit += 1) {
+          const reading = readBackup(flipped(smallFile, at, bit));
+          const told = `byte ${at}, bit ${bit}`;
+          expect(reading.kind === 'read' && reading.entries.length, told).toBe(small.length);
+          expect(reading.kind === 'read' && reading.manifest, told).not.toBeNull();
+        }
   });
 
   test('loses the entries of one gzip member at most', () => {
     const long = [...Array(8).keys()].flatMap((part) => sampleEntriesOf(`bench-${part}`));
     const packed = writeBackup({ entries: long, about });
-    const inMember = long.length / memberCount(packed);
+    const members = headsOf(packed).length - 1;
+    expect(members).toBeGreaterThan(2);
+    const inMember = long.length / members;
     for (let at = 700; at < packed.length; at += 397)
       expect(offered(flipped(packed, at)).length, `byte ${at}`).toBeGreaterThan(long.length - 1.6 * inMember);
   });
@@ -119,10 +135,13 @@ function sampleEntriesOf(station: string) {
   return sampleEntries(station, `${station}-too`);
 }
 
-/** Members of entries, by their heads. */
-function memberCount(packed: Uint8Array): number {
-  const head = '1f8b0800000000000003';
-  return Buffer.from(packed).toString('hex').split(head).length - 2;
+/** Where gzip members begin, by the ten bytes that each begins with. */
+function headsOf(packed: Uint8Array): readonly number[] {
+  const head = Buffer.from('1f8b0800000000000003', 'hex');
+  const heads: number[] = [];
+  const bytes = Buffer.from(packed);
+  for (let at = bytes.indexOf(head); at !== -1; at = bytes.indexOf(head, at + 1)) heads.push(at);
+  return heads;
 }
 
 test('a file that was unpacked and packed again by another program is read, and its cut head too', () => {

@@ -88,6 +88,17 @@ describe('a sealed backup', patience, () => {
     await expect(sealBackup(content, { passphrase: '', random: bytesFrom(1) })).rejects.toThrow(RangeError);
   });
 
+  test('is not handed out when it does not open again', async () => {
+    // A source that gives the same memory each time: the words are written down of bits that are no more.
+    const pool = new Uint8Array(32);
+    const next = bytesFrom(2);
+    const random = (length: number) => {
+      pool.set(next(32));
+      return pool.subarray(0, length);
+    };
+    await expect(sealBackup(content, { passphrase, random })).rejects.toThrow('does not open again');
+  });
+
   test('uses the figure of rounds that OWASP gives (from memory), and another key and nonce each time', async () => {
     const other = await sealBackup(content, { passphrase, random: bytesFrom(12) });
     const [one, two] = [headerOf(sealed.bytes), headerOf(other.bytes)];
