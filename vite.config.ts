@@ -37,6 +37,12 @@ const rescueScript: Plugin = {
   },
 };
 
+/** The moment of the build, ms UTC; that of the sources where SOURCE_DATE_EPOCH (reproducible-builds.org) names it. */
+function builtAt(): number {
+  const { SOURCE_DATE_EPOCH } = process.env;
+  return SOURCE_DATE_EPOCH ? Number(SOURCE_DATE_EPOCH) * 1000 : Date.now();
+}
+
 /** At build only: the development server needs inline styles and scripts. */
 const policyInBuiltPage: Plugin = {
   name: 'content-security-policy',
@@ -68,7 +74,10 @@ const layersInEverySheet: Plugin = {
 export default defineConfig({
   // Relative, so that the built folder works under any path of any host.
   base: './',
-  define: { __APP_VERSION__: JSON.stringify(process.env.APP_VERSION ?? version) },
+  define: {
+    __APP_VERSION__: JSON.stringify(process.env.APP_VERSION ?? version),
+    __BUILT_AT__: JSON.stringify(builtAt()),
+  },
   build: {
     target: 'es2022',
     // The policy refuses fonts and scripts with a data: address.

@@ -7,7 +7,7 @@ const seed = seedFrom(process.env, Date.now() % 2 ** 31);
 
 export default defineConfig({
   plugins: [preact()],
-  define: { __APP_VERSION__: JSON.stringify('0.0.0-test') },
+  define: { __APP_VERSION__: JSON.stringify('0.0.0-test'), __BUILT_AT__: '0' },
   test: {
     env: { SEED: String(seed) },
     reporters: [

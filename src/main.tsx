@@ -27,6 +27,7 @@ const app = openApp({
   preferences,
   updates: watchUpdates(import.meta.env.PROD ? 'sw.js' : ''),
   version: __APP_VERSION__,
+  builtAt: __BUILT_AT__,
   stationName: shellWords.stationName,
   makeDemo: async (now) => (await import('../shared/demo/demo-shop.ts')).demoShop({ now }),
 });

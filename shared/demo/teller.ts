@@ -37,7 +37,16 @@ export function openTeller(): Teller {
   function tell(command: Command, { station, letter, person, at, elapsed }: Doer): readonly ShopEvent[] {
     const zone = zoneAt(at, demoZone);
     const day = shopDay(at, { zone: demoZone, startHour: demoDayStart });
-    const decision = decide(shop, command, { now: at, zone, day, person, letter, elapsed, newId });
+    const decision = decide(shop, command, {
+      now: at,
+      zone,
+      day,
+      clock: 'sound',
+      person,
+      letter,
+      elapsed,
+      newId,
+    });
     return decision.kind === 'events' ? keep(station, { drafts: decision.drafts, at }) : [];
   }
 

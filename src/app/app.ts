@@ -38,6 +38,8 @@ export interface AppParts {
   readonly preferences: Preferences;
   readonly updates: (needs: UpdateNeeds) => Updates;
   readonly version: string;
+  /** When this version was built, ms UTC. */
+  readonly builtAt: number;
   /** Name of a station that has got a letter. */
   readonly stationName: (letter: string) => string;
   /** Makes the demo shop's log as of a moment (ms UTC); loaded only when it is asked for. */
@@ -47,7 +49,14 @@ export interface AppParts {
 const storeNames: Record<ShopChoice, string> = { own: 'tallywright', demo: 'tallywright-demo' };
 
 /** Opens the shop that this tablet was in last. */
-export function openApp({ preferences, updates: watch, version, stationName, makeDemo }: AppParts): App {
+export function openApp({
+  preferences,
+  updates: watch,
+  version,
+  builtAt,
+  stationName,
+  makeDemo,
+}: AppParts): App {
   const opening = signal<Opening>({ kind: 'opening', waitsForOtherWindow: false });
 
   async function openWhich(which: ShopChoice): Promise<void> {
@@ -56,7 +65,14 @@ export function openApp({ preferences, updates: watch, version, stationName, mak
       const log = await openLog(storeNames[which]);
       if (which === 'demo') await fillDemo(log);
       const feed = windowFeed(storeNames[which]);
-      const session = await openSession({ log, clock: systemClock, timer: systemTimer, newId, feed });
+      const session = await openSession({
+        log,
+        clock: systemClock,
+        built: builtAt,
+        timer: systemTimer,
+        newId,
+        feed,
+      });
       session.person.value = readId(personId, preferences.person.value);
       // A new shop's station is named when the shop is begun; the demo is there already.
       if (which === 'demo') await nameStation(session, stationName);

@@ -1,17 +1,18 @@
 import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Command } from '../domain/command/command.ts';
 import { decide } from '../domain/command/decide.ts';
-import type { Circumstances } from '../domain/command/decision.ts';
+import { type Circumstances, envelopeAt } from '../domain/command/decision.ts';
 import type { Problem } from '../domain/command/problem.ts';
 import type { Entry } from '../domain/log/chain.ts';
 import type { Draft, ShopEvent } from '../domain/log/event.ts';
 import type { PersonId, ShopDay, StageId, StationId, TrayId } from '../domain/log/ids.ts';
-import { shopDay, zoneAt } from '../domain/log/zone.ts';
+import { isZoneName, shopDay, zoneAt } from '../domain/log/zone.ts';
 import { factOf } from '../domain/shop/registers.ts';
 import { addEvent, emptyShop, hasShopOutline, type Shop, shopFormat } from '../domain/shop/shop.ts';
 import type { LogStore } from '../store/log-store.ts';
 import { inForce, lastPutBack, lastUndoable, type RecentAct, withEvents } from './acts.ts';
 import type { Clock } from './clock.ts';
+import { type ClockWatch, clockWatch } from './clock-watch.ts';
 import type { Feed } from './feed.ts';
 import { type Saver, saver, type Timer } from './saver.ts';
 import { afterTap, afterUndo, elapsedIn, enterStage, type Spell } from './spell.ts';
@@ -38,6 +39,7 @@ export interface Session {
   /** The shop day and moment of now. */
   readonly today: () => ShopDay;
   readonly now: () => number;
+  readonly clockWatch: Pick<ClockWatch, 'doubt' | 'unsaid' | 'putAway' | 'trust'>;
   readonly newId: () => string;
   readonly act: (command: Command) => Promise<ActResult>;
   readonly retry: () => void;
@@ -73,6 +75,8 @@ export interface Restored {
 export interface SessionParts {
   readonly log: LogStore;
   readonly clock: Clock;
+  /** When this version was built, ms UTC. */
+  readonly built: number;
   readonly timer: Timer;
   readonly newId: () => string;
   readonly feed: Feed;
@@ -86,12 +90,15 @@ const snapshotEvery = 200;
 const usualDayStart = 4;
 
 /** Opens the shop of a log. Rejects when the log cannot be read: that is not an empty shop. */
-export async function openSession({ log, clock, timer, newId, feed }: SessionParts): Promise<Session> {
+export async function openSession({ log, clock, built, timer, newId, feed }: SessionParts): Promise<Session> {
   const snapshot = await log.loadSnapshot();
   const kept = snapshot?.format === shopFormat ? snapshot.shop : undefined;
   const shop = hasShopOutline(kept) ? kept : emptyShop();
   const view = signal<ShopView>({ shop, uncounted: 0 });
-  const acts = signal<readonly RecentAct[]>(withEvents([], (await log.latestOwn(200)).events));
+  const latest = (await log.latestOwn(200)).events;
+  const acts = signal<readonly RecentAct[]>(withEvents([], latest));
+  const watch = clockWatch({ clock, built });
+  watch.saw(latest);
   const spell = signal<Spell | null>(null);
   const person = signal<PersonId | null>(null);
   const keeper = saver(log, timer);
@@ -104,10 +111,12 @@ export async function openSession({ log, clock, timer, newId, feed }: SessionPar
     sinceSnapshot += fresh.length;
     const mine = fresh.filter(({ station }) => station === own);
     if (mine.length > 0) acts.value = withEvents(acts.value, mine);
+    watch.saw(mine);
     view.value = { shop, uncounted };
   }
 
   async function refresh(): Promise<void> {
+    watch.look();
     const { events, newer, damaged } = await log.since(shop.seen);
     take(events, newer.length + damaged.length);
   }
@@ -122,10 +131,20 @@ export async function openSession({ log, clock, timer, newId, feed }: SessionPar
   function circumstances(elapsed: number | null): Circumstances {
     const now = clock.now();
     const fact = factOf(shop.registers, { register: 'shop', id: 'shop' });
-    const zone = fact?.zone ?? clock.zone();
+    // A zone that a newer browser named may be unknown to this one.
+    const zone = fact && isZoneName(fact.zone) ? fact.zone : clock.zone();
     const letter = factOf(shop.registers, { register: 'station', id: own })?.letter ?? null;
     const day = shopDay(now, { zone, startHour: fact?.dayStartHour ?? usualDayStart });
-    return { now, zone: zoneAt(now, zone), day, person: person.value, letter, elapsed, newId };
+    return {
+      now,
+      zone: zoneAt(now, zone),
+      day,
+      clock: watch.doubt.value === null ? 'sound' : 'doubtful',
+      person: person.value,
+      letter,
+      elapsed,
+      newId,
+    };
   }
 
   function spellOf(
@@ -146,12 +165,12 @@ export async function openSession({ log, clock, timer, newId, feed }: SessionPar
 
   async function perform(command: Command, mono: number): Promise<ActResult> {
     const { elapsed, next, begins } = spellOf(command, mono);
+    watch.look();
     const at = circumstances(elapsed);
     const decision = decide(shop, command, at);
     if (decision.kind === 'refused') return decision;
-    const { zone, day } = at;
     const opening: readonly Draft[] =
-      begins && next ? [{ kind: 'spell-begun', stage: next.stage, zone, day, person: at.person }] : [];
+      begins && next ? [{ ...envelopeAt(at), kind: 'spell-begun', stage: next.stage }] : [];
     const events = await keeper.save({ act: newId(), drafts: [...opening, ...decision.drafts], now: at.now });
     spell.value = command.kind === 'undo' && next ? afterUndo(next) : next;
     take(events);
@@ -182,6 +201,7 @@ export async function openSession({ log, clock, timer, newId, feed }: SessionPar
     found && { kind: 'undo', events: inForce(found, shop.voids) };
 
   await open();
+  watch.look();
   const stopListening = feed.onNews(() => {
     queue = queue.then(refresh).catch(() => undefined);
   });
@@ -195,6 +215,7 @@ export async function openSession({ log, clock, timer, newId, feed }: SessionPar
     station: own,
     today: () => circumstances(null).day,
     now: clock.now,
+    clockWatch: watch,
     newId,
     act,
     retry: keeper.retry,

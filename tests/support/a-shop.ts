@@ -86,7 +86,12 @@ export function aShop({ station = 'bench', letter = 'A', now = mondayMorning }: 
   let seq = 0;
   let stamp: Stamp = stampZero;
   let ids = 0;
-  const here = { now, person: null as Circumstances['person'], elapsed: null as number | null };
+  const here = {
+    now,
+    person: null as Circumstances['person'],
+    elapsed: null as number | null,
+    clock: 'sound' as Circumstances['clock'],
+  };
 
   function circumstances(): Circumstances {
     const zone = 'Europe/London';
@@ -190,6 +195,10 @@ export function aShop({ station = 'bench', letter = 'A', now = mondayMorning }: 
       here.elapsed = elapsed;
     },
     clock: () => here.now,
+    /** Whether the tablet's clock can be believed, for the acts that follow. */
+    doubt(clock: Circumstances['clock']) {
+      here.clock = clock;
+    },
     /** Takes in what another tablet has. */
     receive(events: readonly ShopEvent[]) {
       for (const event of events) {

@@ -42,16 +42,19 @@ export async function openTestSession({
   log,
   feed = noFeed,
   hands = handClock(),
+  built = 0,
 }: {
   log?: LogStore;
   feed?: Feed;
   hands?: ReturnType<typeof handClock>;
+  built?: number;
 } = {}): Promise<TestSession> {
   const store = log ?? (await openTestLog());
   const session = await openSession({
     log: store,
     feed,
     clock: hands.clock,
+    built,
     timer: hands.timer,
     newId: countingId,
   });

@@ -9,6 +9,8 @@ export interface Circumstances {
   readonly now: number;
   readonly zone: Zone;
   readonly day: ShopDay;
+  /** Whether the tablet's clock can be believed. */
+  readonly clock: 'sound' | 'doubtful';
   readonly person: PersonId | null;
   /** Letter of the station for the codes of new trays; null until it has one. */
   readonly letter: string | null;
@@ -33,7 +35,8 @@ export function refuse(problem: Problem): Decision {
 export function envelopeAt({
   zone,
   day,
+  clock,
   person,
-}: Circumstances): Pick<Circumstances, 'zone' | 'day' | 'person'> {
-  return { zone, day, person };
+}: Omit<Circumstances, 'newId'>): Pick<Draft, 'zone' | 'day' | 'person' | 'clock'> {
+  return { zone, day, person, ...(clock === 'doubtful' ? { clock } : {}) };
 }

@@ -28,6 +28,8 @@ const envelope = {
   zone: zoneSchema,
   day: shopDayText,
   person: v.nullable(personId),
+  /** The tablet's clock was in doubt at the tap: order and identity hold, its day may be another. */
+  clock: v.exactOptional(v.literal('doubtful')),
 };
 
 /** The tray an event is about, with what it was at the tap, so that no sum looks anything up. */
@@ -101,6 +103,7 @@ interface Envelope extends EventId {
   readonly zone: v.InferOutput<typeof zoneSchema>;
   readonly day: v.InferOutput<typeof shopDayText>;
   readonly person: v.InferOutput<typeof personId> | null;
+  readonly clock?: 'doubtful';
 }
 
 /** Takes back one event, of which it carries a copy; the copy may itself be a void (undo of an undo). */

@@ -68,6 +68,10 @@ export function dayAfter(day: ShopDay, days: number): ShopDay {
   return dayText(Date.parse(`${day}T00:00:00Z`) + days * 86_400_000);
 }
 
+/** A clock may say anything, and a tap is kept all the same: days end with the years of four digits. */
+const [firstMoment, lastMoment] = [Date.parse('0001-01-01T00:00:00Z'), Date.parse('9999-12-31T00:00:00Z')];
+
 function dayText(ms: number): ShopDay {
-  return v.parse(shopDayText, new Date(ms).toISOString().slice(0, 10));
+  const within = Math.min(Math.max(ms, firstMoment), lastMoment);
+  return v.parse(shopDayText, new Date(within).toISOString().slice(0, 10));
 }

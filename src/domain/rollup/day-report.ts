@@ -39,6 +39,8 @@ export interface DayReport {
   readonly worked: Compared;
   /** Earlier days on which something was done; the average is over them. */
   readonly workingDays: number;
+  /** Taps of the day that were made while a tablet's clock was in doubt. */
+  readonly doubtful: number;
 }
 
 const outcome = (kind: OutcomeKind) => (sheet: DaySheet) =>
@@ -76,7 +78,17 @@ export function dayReport({ days }: Shop, day: ShopDay): DayReport {
     made: compare((each) => sumWhere(each.made, () => true)),
     worked: compare((each) => sumWhere(each.worked, () => true)),
     workingDays: earlier.length,
+    doubtful: countOf(sheet.doubtful, 'taps'),
   };
+}
+
+/** The days that hold taps made while a tablet's clock was in doubt, the latest first. */
+export function doubtfulDays({ days }: Shop): readonly ShopDay[] {
+  return [...days]
+    .filter(([, sheet]) => sheet.doubtful.size > 0)
+    .map(([day]) => day)
+    .sort()
+    .reverse();
 }
 
 function sumWhere(counter: Counter, wanted: (key: string) => boolean): number {

@@ -19,6 +19,8 @@ export interface DaySheet {
   readonly made: Counter<SpeciesId>;
   /** Milliseconds of work inside spells. */
   readonly worked: Counter<StageId>;
+  /** Taps that were made while the tablet's clock was in doubt: they may belong to another day. */
+  readonly doubtful: Counter<'taps'>;
 }
 
 export type Days = Map<ShopDay, DaySheet>;
@@ -37,6 +39,7 @@ const enter: Projection<DaySheet>['add'] = (sheet, { event, sign }) => {
   if ('elapsed' in event && event.elapsed !== null && event.elapsed <= longestStretch) {
     addTo(sheet.worked, { key: event.stage, by: sign * event.elapsed });
   }
+  if (event.clock === 'doubtful' && 'of' in event) addTo(sheet.doubtful, { key: 'taps', by: sign });
   if (event.kind === 'passed') addTo(sheet.passed, { key: event.stage, by: sign * event.pieces });
   if (event.kind === 'tray-made') {
     for (const { pieces } of event.moves) addTo(sheet.made, { key: event.of.species, by: sign * pieces });
@@ -63,5 +66,6 @@ export function blankSheet(): DaySheet {
     finished: new Map(),
     made: new Map(),
     worked: new Map(),
+    doubtful: new Map(),
   };
 }
