@@ -7,6 +7,7 @@ import { openPreferences } from './app/preferences.ts';
 import { watchUpdates } from './app/updates.ts';
 import { AppContext } from './screens/parts/app-context.ts';
 import { Shell } from './screens/shell/shell.tsx';
+import { noTwin } from './store/no-twin.ts';
 import { showTheme } from './ui/theme/theme-name.ts';
 import { shellWords } from './words/shell-words.ts';
 
@@ -20,11 +21,14 @@ function tabletStorage(): Storage | undefined {
 }
 
 allowOwnScripts();
-const preferences = openPreferences(tabletStorage());
+const storage = tabletStorage();
+const preferences = openPreferences(storage);
 effect(() => showTheme(document.documentElement, preferences.theme.value));
 
 const app = openApp({
   preferences,
+  storage,
+  openTwin: async () => noTwin(),
   updates: watchUpdates(import.meta.env.PROD ? 'sw.js' : ''),
   version: __APP_VERSION__,
   builtAt: __BUILT_AT__,

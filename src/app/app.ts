@@ -4,7 +4,9 @@ import type { ShopEvent } from '../domain/log/event.ts';
 import { personId, readId } from '../domain/log/ids.ts';
 import { openIndexedDbLog } from '../store/indexeddb-log.ts';
 import type { LogStore } from '../store/log-store.ts';
+import { markKeeper } from '../store/mark.ts';
 import { removeDatabase } from '../store/shop-database.ts';
+import type { Twin } from '../store/twin.ts';
 import { busyHere } from './busy-here.ts';
 import { systemClock } from './clock.ts';
 import { windowFeed } from './feed.ts';
@@ -13,13 +15,20 @@ import type { Preferences, ShopChoice } from './preferences.ts';
 import { systemTimer } from './saver.ts';
 import { openSession, type Session } from './session.ts';
 import { nameStation } from './station-letter.ts';
+import { openTwoCopies, type TwoCopies } from './two-copies.ts';
 import type { UpdateNeeds } from './update-offer.ts';
 import type { Updates } from './updates.ts';
 
 /** Where the shop stands: a store that cannot be read is never shown as an empty one. */
 export type Opening =
   | { readonly kind: 'opening'; readonly waitsForOtherWindow: boolean }
-  | { readonly kind: 'open'; readonly session: Session; readonly which: ShopChoice }
+  | {
+      readonly kind: 'open';
+      readonly session: Session;
+      readonly which: ShopChoice;
+      /** The second copy and what it was needed for; the demo has none. */
+      readonly twoCopies: TwoCopies | null;
+    }
   | { readonly kind: 'failed'; readonly why: 'newer-store' | 'cannot-read'; readonly error: unknown }
   | { readonly kind: 'outdated' };
 
@@ -42,6 +51,10 @@ export interface AppParts {
   readonly builtAt: number;
   /** Name of a station that has got a letter. */
   readonly stationName: (letter: string) => string;
+  /** Opens the second copy of a store. Never rejects: where there can be none, it says so at every look. */
+  readonly openTwin: (name: string) => Promise<Twin>;
+  /** Small things that are remembered beside the shop; undefined where the browser refuses to. */
+  readonly storage: Pick<Storage, 'getItem' | 'setItem'> | undefined;
   /** Makes the demo shop's log as of a moment (ms UTC); loaded only when it is asked for. */
   readonly makeDemo: (now: number) => Promise<readonly ShopEvent[]>;
 }
@@ -49,34 +62,27 @@ export interface AppParts {
 const storeNames: Record<ShopChoice, string> = { own: 'tallywright', demo: 'tallywright-demo' };
 
 /** Opens the shop that this tablet was in last. */
-export function openApp({
-  preferences,
-  updates: watch,
-  version,
-  builtAt,
-  stationName,
-  makeDemo,
-}: AppParts): App {
+export function openApp(parts: AppParts): App {
+  const { preferences, updates: watch, version, builtAt, stationName, openTwin, storage, makeDemo } = parts;
   const opening = signal<Opening>({ kind: 'opening', waitsForOtherWindow: false });
 
   async function openWhich(which: ShopChoice): Promise<void> {
     opening.value = { kind: 'opening', waitsForOtherWindow: false };
     try {
-      const log = await openLog(storeNames[which]);
+      const name = storeNames[which];
+      const store = await openLog(name);
+      const twoCopies = which === 'own' ? await openCopiesOf(store, name) : null;
+      const log = twoCopies?.log ?? store;
+      const naming = { name: stationName, before: twoCopies?.stationBefore() ?? null };
       if (which === 'demo') await fillDemo(log);
-      const feed = windowFeed(storeNames[which]);
       const session = await openSession({
-        log,
-        clock: systemClock,
-        built: builtAt,
-        timer: systemTimer,
-        newId,
-        feed,
+        ...{ log, clock: systemClock, built: builtAt, timer: systemTimer, newId, feed: windowFeed(name) },
+        ...{ net: twoCopies?.net, onNewStation: () => void openAnew() },
+        afterRestore: (restored) => nameStation(restored, naming),
       });
       session.person.value = readId(personId, preferences.person.value);
-      // A new shop's station is named when the shop is begun; the demo is there already.
-      if (which === 'demo') await nameStation(session, stationName);
-      opening.value = { kind: 'open', session, which };
+      await nameStation(session, naming);
+      opening.value = { kind: 'open', session, which, twoCopies };
       preferences.shop.value = which;
     } catch (error) {
       const why =
@@ -99,6 +105,27 @@ export function openApp({
         lost: () => undefined,
       },
     });
+  }
+
+  async function openCopiesOf(store: LogStore, name: string): Promise<TwoCopies> {
+    return openTwoCopies({
+      store,
+      twin: await openTwin(name),
+      marks: markKeeper(storage, name),
+      now: systemClock.now,
+      onHealed: ({ renewed }) => {
+        // While the shop is still being opened, it will read what was put back anyway.
+        if (opening.value.kind !== 'open') return;
+        if (renewed) void openAnew();
+        else void opening.value.session.refresh();
+      },
+    });
+  }
+
+  /** Opens the same shop again, under the station that its store has now. */
+  async function openAnew(): Promise<void> {
+    await closeNow();
+    await openWhich(preferences.shop.value);
   }
 
   async function fillDemo(log: LogStore): Promise<void> {

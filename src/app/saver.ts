@@ -1,4 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
+import type { Entry } from '../domain/log/chain.ts';
 import type { ShopEvent } from '../domain/log/event.ts';
 import type { Act, LogStore } from '../store/log-store.ts';
 
@@ -31,33 +32,74 @@ export const systemTimer: Timer = {
   },
 };
 
-export function saver(log: Pick<LogStore, 'append'>, timer: Timer): Saver {
+/** What is done beside the store for an act that it does not take at once. */
+export interface SafetyNet {
+  readonly unsaved: (act: Act) => void;
+  /** The store has failed, or was slow twice. */
+  readonly doubt: () => void;
+  /** An act is stored that was told of as unsaved. */
+  readonly saved: (act: Act) => void;
+}
+
+export const noNet: SafetyNet = { unsaved: () => {}, doubt: () => {}, saved: () => {} };
+
+export interface SaverParts {
+  readonly log: Pick<LogStore, 'append' | 'revive'>;
+  readonly timer: Timer;
+  readonly net: SafetyNet;
+}
+
+export function saver({ log, timer, net }: SaverParts): Saver {
   const saving = signal<Saving>({ kind: 'idle' });
   let again: (() => void) | undefined;
 
-  async function save(act: Act): Promise<readonly ShopEvent[]> {
+  function save(act: Act): Promise<readonly ShopEvent[]> {
     saving.value = { kind: 'taken' };
-    for (let failures = 0; ; failures += 1) {
-      const stopWatch = timer.after(longestSave, () => {
-        saving.value = { kind: 'not-saved', act, why: 'slow' };
-      });
-      try {
-        const events = (await log.append(act)).map(({ event }) => event);
-        saving.value = { kind: 'saved' };
-        return events;
-      } catch {
-        // The first failure is tried again at once; from the second on the person decides when.
-        if (failures > 0) await askPerson(act);
-      } finally {
-        stopWatch();
-      }
-    }
-  }
-
-  function askPerson(act: Act): Promise<void> {
-    saving.value = { kind: 'not-saved', act, why: 'failed' };
     return new Promise((resolve) => {
-      again = resolve;
+      let tries = 0;
+      let isStored = false;
+
+      function stored(entries: readonly Entry<ShopEvent>[]): void {
+        // Of two tries that both come through the second adds nothing: they carry the same act.
+        if (isStored) return;
+        isStored = true;
+        if (again === tryOnce) again = undefined;
+        if (tries > 1) net.saved(act);
+        saving.value = { kind: 'saved' };
+        resolve(entries.map(({ event }) => event));
+      }
+
+      function tryOnce(): void {
+        tries += 1;
+        let isOver = false;
+        const over = (why: 'slow' | 'failed') => {
+          if (isOver || isStored) return;
+          isOver = true;
+          stopWatch();
+          failed(why);
+        };
+        const stopWatch = timer.after(longestSave, () => over('slow'));
+        log.append(act).then(
+          (entries) => {
+            isOver = true;
+            stopWatch();
+            stored(entries);
+          },
+          () => over('failed'),
+        );
+      }
+
+      /** The first failure is tried again at once; from the second on the person decides when. */
+      function failed(why: 'slow' | 'failed'): void {
+        net.unsaved(act);
+        if (why === 'failed' || tries > 1) net.doubt();
+        if (why === 'slow') log.revive();
+        if (why === 'slow' || tries > 1) saving.value = { kind: 'not-saved', act, why };
+        if (tries === 1) tryOnce();
+        else again = tryOnce;
+      }
+
+      tryOnce();
     });
   }
 
@@ -65,8 +107,9 @@ export function saver(log: Pick<LogStore, 'append'>, timer: Timer): Saver {
     saving,
     save,
     retry() {
-      again?.();
+      const now = again;
       again = undefined;
+      now?.();
     },
   };
 }

@@ -14,7 +14,7 @@ import { inForce, lastPutBack, lastUndoable, type RecentAct, withEvents } from '
 import type { Clock } from './clock.ts';
 import { type ClockWatch, clockWatch } from './clock-watch.ts';
 import type { Feed } from './feed.ts';
-import { type Saver, saver, type Timer } from './saver.ts';
+import { noNet, type SafetyNet, type Saver, saver, type Timer } from './saver.ts';
 import { afterTap, afterUndo, elapsedIn, enterStage, type Spell } from './spell.ts';
 
 export type ActResult =
@@ -80,6 +80,12 @@ export interface SessionParts {
   readonly timer: Timer;
   readonly newId: () => string;
   readonly feed: Feed;
+  /** Beside the store, for taps that it does not take at once. */
+  readonly net?: SafetyNet | undefined;
+  /** The store took a new station: the shop is to be opened anew. */
+  readonly onNewStation?: (() => void) | undefined;
+  /** Entries came in from a copy: an empty shop may have become one. */
+  readonly afterRestore?: ((session: Session) => Promise<void>) | undefined;
 }
 
 const nothingLeft: ActResult = { kind: 'refused', problem: { kind: 'already-taken-back' } };
@@ -90,7 +96,8 @@ const snapshotEvery = 200;
 const usualDayStart = 4;
 
 /** Opens the shop of a log. Rejects when the log cannot be read: that is not an empty shop. */
-export async function openSession({ log, clock, built, timer, newId, feed }: SessionParts): Promise<Session> {
+export async function openSession(parts: SessionParts): Promise<Session> {
+  const { log, clock, built, timer, newId, feed, net = noNet, onNewStation = () => {} } = parts;
   const snapshot = await log.loadSnapshot();
   const kept = snapshot?.format === shopFormat ? snapshot.shop : undefined;
   const shop = hasShopOutline(kept) ? kept : emptyShop();
@@ -101,7 +108,7 @@ export async function openSession({ log, clock, built, timer, newId, feed }: Ses
   watch.saw(latest);
   const spell = signal<Spell | null>(null);
   const person = signal<PersonId | null>(null);
-  const keeper = saver(log, timer);
+  const keeper = saver({ log, timer, net });
   const own = log.station();
   let sinceSnapshot = 0;
   let queue: Promise<unknown> = Promise.resolve();
@@ -176,6 +183,7 @@ export async function openSession({ log, clock, built, timer, newId, feed }: Ses
     take(events);
     feed.tell();
     if (sinceSnapshot >= snapshotEvery) void keepSnapshot();
+    if (log.station() !== own) onNewStation();
     return { kind: 'saved', events };
   }
 
@@ -206,7 +214,7 @@ export async function openSession({ log, clock, built, timer, newId, feed }: Ses
     queue = queue.then(refresh).catch(() => undefined);
   });
 
-  return {
+  const session: Session = {
     view,
     acts,
     saving: keeper.saving,
@@ -248,6 +256,8 @@ export async function openSession({ log, clock, built, timer, newId, feed }: Ses
       const { added, here, mended, unplaced } = await log.merge({ entries, now: clock.now() });
       await refresh();
       feed.tell();
+      if (log.station() !== own) onNewStation();
+      else await parts.afterRestore?.(session);
       return { added: added.length + mended, here, unplaced };
     },
     async close() {
@@ -257,4 +267,5 @@ export async function openSession({ log, clock, built, timer, newId, feed }: Ses
       log.close();
     },
   };
+  return session;
 }

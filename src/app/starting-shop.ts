@@ -16,5 +16,5 @@ export async function startShop(
   { zone, stationName }: { zone: string; stationName: (letter: string) => string },
 ): Promise<void> {
   for (const set of startingFacts(zone)) await session.act({ kind: 'set', set });
-  await nameStation(session, stationName);
+  await nameStation(session, { name: stationName, before: null });
 }

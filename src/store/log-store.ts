@@ -70,6 +70,8 @@ export interface LogStore {
   readonly entries: () => Promise<readonly Entry[]>;
   readonly loadSnapshot: () => Promise<Snapshot | undefined>;
   readonly saveSnapshot: (snapshot: Snapshot) => Promise<void>;
+  /** Makes the browser begin new files for the store: what it writes after a full disk may not last in the old ones. */
+  readonly freshen: () => Promise<void>;
   /** Gives up what hangs, so that the next call starts on a new connection. */
   readonly revive: () => void;
   readonly close: () => void;

@@ -53,6 +53,7 @@ export function memoryLog(station: StationId): LogStore {
     async saveSnapshot(next) {
       snapshot = structuredClone(next);
     },
+    freshen: async () => undefined,
     revive: () => undefined,
     close: () => undefined,
   };

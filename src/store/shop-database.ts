@@ -16,13 +16,15 @@ export interface ShopSchema extends DBSchema {
   snapshots: { key: string; value: Snapshot };
   /** Damaged records whose place a sound one has taken. */
   aside: { key: number; value: unknown };
+  /** Empty but for a moment: see `freshen`. */
+  filler: { key: number; value: Uint8Array };
 }
 
 export type ShopDatabase = IDBPDatabase<ShopSchema>;
 /** The transaction that changes the layout. */
 export type LayoutChange = IDBPTransaction<
   ShopSchema,
-  ('events' | 'heads' | 'snapshots' | 'aside')[],
+  ('events' | 'heads' | 'snapshots' | 'aside' | 'filler')[],
   'versionchange'
 >;
 
@@ -39,6 +41,7 @@ const migrations: readonly ((db: ShopDatabase, tx: LayoutChange) => unknown)[] =
   (db, tx) => {
     tx.objectStore('events').createIndex('byAct', 'act');
     db.createObjectStore('aside', { autoIncrement: true });
+    db.createObjectStore('filler', { autoIncrement: true });
     return chainRecords(tx);
   },
 ];

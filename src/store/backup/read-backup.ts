@@ -22,7 +22,13 @@ export interface UnreadableLine {
   readonly problems: readonly string[];
 }
 
-export type RefusedBackup = 'not-a-backup' | 'too-big' | 'unpacks-too-big' | 'sealed' | 'newer-format' | 'empty';
+export type RefusedBackup =
+  | 'not-a-backup'
+  | 'too-big'
+  | 'unpacks-too-big'
+  | 'sealed'
+  | 'newer-format'
+  | 'empty';
 
 export type BackupReading =
   | { readonly kind: 'refused'; readonly why: RefusedBackup }
