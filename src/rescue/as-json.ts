@@ -58,11 +58,11 @@ export function base64(bytes: Uint8Array): string {
   return btoa(text);
 }
 
-/** The moment of a record, ms UTC, from the stamp (`wall`) that the app gives its events; null when it has none. */
+/** The moment of a record, ms UTC, from the stamp (`wall`) that the app gives its events; null when it has none. A stamp of zero is that of a log without events. */
 export function momentOf(record: unknown, depth = 0): number | null {
   if (typeof record !== 'object' || record === null || depth > deepestStamp) return null;
   const { wall } = record as { readonly wall?: unknown };
-  if (typeof wall === 'number' && Number.isFinite(wall)) return wall;
+  if (typeof wall === 'number' && Number.isFinite(wall) && wall > 0) return wall;
   for (const part of Object.values(record)) {
     const found = momentOf(part, depth + 1);
     if (found !== null) return found;

@@ -29,4 +29,5 @@ test('a value nested without end is cut, not followed for ever', async () => {
 test('the moment of a record is that of its stamp', () => {
   expect(momentOf({ event: { stamp: { wall: 1772442000000, tick: 0 } } })).toBe(1772442000000);
   expect(momentOf({ name: 'wall' })).toBeNull();
+  expect(momentOf({ stamp: { wall: 0, tick: 0 } })).toBeNull();
 });
