@@ -1,7 +1,8 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
+import * as v from 'valibot';
 import { chained } from '../domain/log/chain.ts';
 import type { ShopEvent } from '../domain/log/event.ts';
-import { personId, readId } from '../domain/log/ids.ts';
+import { personId, readId, stationId } from '../domain/log/ids.ts';
 import { openIndexedDbLog } from '../store/indexeddb-log.ts';
 import type { LogStore } from '../store/log-store.ts';
 import { markKeeper } from '../store/mark.ts';
@@ -10,6 +11,7 @@ import type { Twin } from '../store/twin.ts';
 import { busyHere } from './busy-here.ts';
 import { systemClock } from './clock.ts';
 import { windowFeed } from './feed.ts';
+import { type Forgets, whatIsForgotten } from './forgetting.ts';
 import { newId } from './new-id.ts';
 import type { Preferences, ShopChoice } from './preferences.ts';
 import { systemTimer } from './saver.ts';
@@ -37,6 +39,7 @@ export interface App {
   readonly preferences: Preferences;
   readonly updates: Updates;
   readonly version: string;
+  readonly forgets: Forgets;
   /** Opens the demo shop, in a store of its own; made anew when `afresh` is asked for. */
   readonly openDemo: (afresh?: boolean) => Promise<void>;
   readonly leaveDemo: () => Promise<void>;
@@ -64,6 +67,7 @@ const storeNames: Record<ShopChoice, string> = { own: 'tallywright', demo: 'tall
 /** Opens the shop that this tablet was in last. */
 export function openApp(parts: AppParts): App {
   const { preferences, updates: watch, version, builtAt, stationName, openTwin, storage, makeDemo } = parts;
+  const forgets = whatIsForgotten({ database: globalThis.indexedDB, settings: storage });
   const opening = signal<Opening>({ kind: 'opening', waitsForOtherWindow: false });
 
   async function openWhich(which: ShopChoice): Promise<void> {
@@ -91,7 +95,11 @@ export function openApp(parts: AppParts): App {
     }
   }
 
-  function openLog(name: string): Promise<LogStore> {
+  async function openLog(name: string): Promise<LogStore> {
+    if (forgets === 'all') {
+      const { memoryLog } = await import('../store/memory-log.ts');
+      return memoryLog(v.parse(stationId, newId()));
+    }
     return openIndexedDbLog({
       name,
       newStation: newId,
@@ -150,6 +158,7 @@ export function openApp(parts: AppParts): App {
     preferences,
     updates,
     version,
+    forgets,
     async openDemo(afresh = false) {
       await closeNow();
       if (afresh) await removeDatabase(storeNames.demo);

@@ -2,6 +2,7 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { shellWords as words } from '../../words/shell-words.ts';
 import { useApp, useSession } from '../parts/app-context.ts';
+import { ForgetsBanner } from './forgets-banner.tsx';
 import { UpdateNews } from './update-news.tsx';
 
 /** What holds for every place: that this is the demo, that some entries cannot be counted. */
@@ -11,6 +12,7 @@ export const Banners = () => {
   const opening = app.opening.value;
   return (
     <>
+      <ForgetsBanner />
       <UpdateNews />
       {opening.kind === 'open' && opening.which === 'demo' && (
         <Notice

@@ -9,6 +9,7 @@ import { SessionContext, useApp, useShop } from '../parts/app-context.ts';
 import { onDemand } from '../parts/on-demand.tsx';
 import { Unsaved } from '../parts/unsaved.tsx';
 import { Banners } from './banners.tsx';
+import { ForgetsBanner } from './forgets-banner.tsx';
 import { PlaceBoundary } from './place-boundary.tsx';
 import { StandingMessage } from './standing-message.tsx';
 
@@ -35,6 +36,7 @@ const OpenShop = ({ session }: { session: Session }) => {
   if (shop.registers.size === 0) {
     return (
       <PlaceBoundary>
+        <ForgetsBanner />
         <Welcome />
       </PlaceBoundary>
     );

@@ -46,6 +46,7 @@ export async function mount(
       atColdStart: async () => false,
     },
     version: '1.2.3',
+    forgets: 'nothing',
     openDemo: async (afresh = false) => void asked.push(afresh ? 'demo afresh' : 'demo'),
     leaveDemo: note('leave demo'),
     tryAgain: note('try again'),
