@@ -6,7 +6,8 @@ import type { Problem } from '../domain/command/problem.ts';
 import type { Entry } from '../domain/log/chain.ts';
 import type { Draft, ShopEvent } from '../domain/log/event.ts';
 import type { PersonId, ShopDay, StageId, StationId, TrayId } from '../domain/log/ids.ts';
-import { isZoneName, shopDay, zoneAt } from '../domain/log/zone.ts';
+import { isZoneName, shopDay, usualDayStart, zoneAt } from '../domain/log/zone.ts';
+import type { ShopFact } from '../domain/set-up/facts.ts';
 import { factOf } from '../domain/shop/registers.ts';
 import { addEvent, emptyShop, hasShopOutline, type Shop, shopFormat } from '../domain/shop/shop.ts';
 import type { LogStore } from '../store/log-store.ts';
@@ -36,9 +37,10 @@ export interface Session {
   readonly person: Signal<PersonId | null>;
   readonly spell: ReadonlySignal<Spell | null>;
   readonly station: StationId;
-  /** The shop day and moment of now. */
+  /** The shop day and moment of now, and the zone in which the shop counts its days. */
   readonly today: () => ShopDay;
   readonly now: () => number;
+  readonly zone: () => string;
   readonly clockWatch: Pick<ClockWatch, 'doubt' | 'unsaid' | 'putAway' | 'trust'>;
   readonly newId: () => string;
   readonly act: (command: Command) => Promise<ActResult>;
@@ -92,8 +94,6 @@ const nothingLeft: ActResult = { kind: 'refused', problem: { kind: 'already-take
 
 /** Acts between two snapshots: an opening replays at most so many. */
 const snapshotEvery = 200;
-/** Hour at which a shop day begins until the maker sets another. */
-const usualDayStart = 4;
 
 /** Opens the shop of a log. Rejects when the log cannot be read: that is not an empty shop. */
 export async function openSession(parts: SessionParts): Promise<Session> {
@@ -135,11 +135,15 @@ export async function openSession(parts: SessionParts): Promise<Session> {
     view.value = { shop, uncounted: newer.length + damaged.length };
   }
 
+  /** A zone that a newer browser named may be unknown to this one: the tablet's own then stands in. */
+  function zoneOf(fact: ShopFact | undefined): string {
+    return fact && isZoneName(fact.zone) ? fact.zone : clock.zone();
+  }
+
   function circumstances(elapsed: number | null): Circumstances {
     const now = clock.now();
     const fact = factOf(shop.registers, { register: 'shop', id: 'shop' });
-    // A zone that a newer browser named may be unknown to this one.
-    const zone = fact && isZoneName(fact.zone) ? fact.zone : clock.zone();
+    const zone = zoneOf(fact);
     const letter = factOf(shop.registers, { register: 'station', id: own })?.letter ?? null;
     const day = shopDay(now, { zone, startHour: fact?.dayStartHour ?? usualDayStart });
     return {
@@ -223,6 +227,7 @@ export async function openSession(parts: SessionParts): Promise<Session> {
     station: own,
     today: () => circumstances(null).day,
     now: clock.now,
+    zone: () => zoneOf(factOf(shop.registers, { register: 'shop', id: 'shop' })),
     clockWatch: watch,
     newId,
     act,

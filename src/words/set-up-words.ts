@@ -198,7 +198,8 @@ export const setUpWords = {
   zone: 'Time zone',
   zoneHint: 'Days and times are counted here.',
   dayStart: 'Hour at which the day begins',
-  dayStartHint: 'Work past midnight still counts to its evening.',
+  dayStartHint:
+    'Work past midnight still counts to its evening. A change holds for taps to come; past days stay.',
   version: 'Version',
   versionIs: (version: string) => `Version ${version}`,
   offlineReady: 'All of it is on this tablet: it opens without a network.',

@@ -1,6 +1,7 @@
 const minute = 60_000;
 const hour = 60 * minute;
 const day = 24 * hour;
+const halfYear = 180 * day;
 
 /** A stretch of time in its largest two units: "45 min", "3 h 10 min", "2 days 4 h". `ms` is taken as positive. */
 export function duration(ms: number): string {
@@ -27,28 +28,42 @@ export function readyIn(ready: number, now: number): string {
   return ready <= now ? 'ready' : `ready in ${duration(ready - now)}`;
 }
 
-/** Clock time in the shop's zone, with the weekday when it is another day than `now`. */
+/**
+ * Formats of a zone. A zone that this browser does not know comes from a newer one, a moment past all calendars from a
+ * foreign entry: neither may break a screen, so the one is told in UTC and the other at the end of the calendar.
+ */
+function told(at: number, zone: string, how: Intl.DateTimeFormatOptions): string {
+  const moment = Math.min(at, lastMoment);
+  try {
+    return new Intl.DateTimeFormat('en-GB', { ...how, timeZone: zone }).format(moment);
+  } catch {
+    return new Intl.DateTimeFormat('en-GB', { ...how, timeZone: 'UTC', timeZoneName: 'short' }).format(
+      moment,
+    );
+  }
+}
+
+/** The last moment that a Date can hold (ECMA-262, time values and time range). */
+const lastMoment = 8.64e15;
+
+const dated = { weekday: 'short', day: 'numeric', month: 'short' } as const;
+const timed = { hour: '2-digit', minute: '2-digit' } as const;
+
+/** Clock time in the shop's zone, with the weekday when it is another day than `now`, and the year when it is far off. */
 export function clockTime(at: number, { zone, now }: { zone: string; now: number }): string {
-  const sameDay = dayName(at, zone) === dayName(now, zone) && Math.abs(at - now) < day;
-  return new Intl.DateTimeFormat('en-GB', {
-    timeZone: zone,
-    hour: '2-digit',
-    minute: '2-digit',
-    ...(sameDay ? {} : { weekday: 'short', day: 'numeric', month: 'short' }),
-  }).format(at);
+  const apart = Math.abs(at - now);
+  if (apart > halfYear) return momentWords(at, zone);
+  const sameDay = told(at, zone, dated) === told(now, zone, dated) && apart < day;
+  return told(at, zone, sameDay ? timed : { ...dated, ...timed });
 }
 
-function dayName(at: number, zone: string): string {
-  return new Intl.DateTimeFormat('en-GB', { timeZone: zone, dateStyle: 'short' }).format(at);
+/** A moment in full, in the shop's zone: "Mon, 2 Mar 2020, 09:00". */
+export function momentWords(at: number, zone: string): string {
+  return told(at, zone, { ...dated, year: 'numeric', ...timed });
 }
 
-/** A shop day in words: "Tue 3 Mar 2026". */
+/** A shop day in words: "Tue, 3 Mar 2026". */
 export function dayWords(shopDay: string): string {
-  return new Intl.DateTimeFormat('en-GB', {
-    timeZone: 'UTC',
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    year: 'numeric',
-  }).format(Date.parse(`${shopDay}T00:00:00Z`));
+  const began = Date.parse(`${shopDay}T00:00:00Z`);
+  return Number.isNaN(began) ? shopDay : told(began, 'UTC', { ...dated, year: 'numeric' });
 }

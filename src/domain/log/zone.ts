@@ -63,9 +63,14 @@ export function shopDay(wall: number, { zone, startHour }: { zone: string; start
   return dayText(local);
 }
 
+/** Hour at which a shop day begins until the maker sets another. */
+export const usualDayStart = 4;
+
 /** The shop day `days` after `day` (before it, when negative). */
 export function dayAfter(day: ShopDay, days: number): ShopDay {
-  return dayText(Date.parse(`${day}T00:00:00Z`) + days * 86_400_000);
+  const began = Date.parse(`${day}T00:00:00Z`);
+  // The form of a day does not make it one: an address may name the 99th.
+  return Number.isNaN(began) ? day : dayText(began + days * 86_400_000);
 }
 
 /** A clock may say anything, and a tap is kept all the same: days end with the years of four digits. */

@@ -1,6 +1,6 @@
 import './day.css';
 import { readId, type ShopDay, shopDayText } from '../../domain/log/ids.ts';
-import { dayAfter } from '../../domain/log/zone.ts';
+import { dayAfter, usualDayStart } from '../../domain/log/zone.ts';
 import { type DayReport, dayReport } from '../../domain/rollup/day-report.ts';
 import { factOf } from '../../domain/shop/registers.ts';
 import { PressButton } from '../../ui/press/press-button.tsx';
@@ -12,6 +12,7 @@ import { useSession, useShop } from '../parts/app-context.ts';
 import { UpdateOffer } from '../parts/update-offer.tsx';
 import { useNow } from '../parts/use-now.ts';
 import { ChecksPanel } from './checks-panel.tsx';
+import { ClockMark, MarkedDays } from './clock-mark.tsx';
 import { DayFigures, DayFlaws, DayStages } from './day-tables.tsx';
 import { HoldsPanel } from './holds-panel.tsx';
 
@@ -23,17 +24,19 @@ export const DayPlace = () => {
   const today = session.today();
   const day = readId(shopDayText, address.value.rest[0]) ?? today;
   const report = dayReport(shop, day);
-  const startHour = factOf(shop.registers, { register: 'shop', id: 'shop' })?.dayStartHour ?? 0;
+  const startHour = factOf(shop.registers, { register: 'shop', id: 'shop' })?.dayStartHour ?? usualDayStart;
   return (
     <main class="day">
       <DayHead day={day} today={today} />
       <UpdateOffer lead={updateWords.dayLead} testId="update-offer" />
+      <ClockMark taps={report.doubtful} />
       {day === today && <ChecksPanel />}
       <DayFigures report={report} />
       {day === today && <HoldsPanel now={now} />}
       <DayStages report={report} />
       <DayFlaws report={report} />
       <DayNotes report={report} startHour={startHour} />
+      <MarkedDays day={day} />
     </main>
   );
 };

@@ -1,17 +1,16 @@
 import { type Hold, holds } from '../../domain/rollup/holds.ts';
-import { factOf } from '../../domain/shop/registers.ts';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 import { dayWords as words } from '../../words/day-words.ts';
 import { nameOf } from '../../words/names.ts';
 import { clockTime, readyIn } from '../../words/time-words.ts';
 import { goTo } from '../parts/address.ts';
-import { useShop } from '../parts/app-context.ts';
+import { useSession, useShop } from '../parts/app-context.ts';
 
 /** What cures now, the soonest first; a tap leads to the stage screen that takes it out. */
 export const HoldsPanel = ({ now }: { now: number }) => {
   const shop = useShop();
-  const zone = factOf(shop.registers, { register: 'shop', id: 'shop' })?.zone ?? 'UTC';
+  const zone = useSession().zone();
   const key = ({ tray, stage, ready, grade }: Hold) => `${tray.tray}|${stage}|${ready}|${grade}`;
   return (
     <Panel title={words.holds}>

@@ -1,4 +1,4 @@
-import type { ComponentType } from 'preact';
+import type { ComponentType, JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 
 export interface OnDemand<Props> {
@@ -7,8 +7,11 @@ export interface OnDemand<Props> {
   readonly ahead: () => void;
 }
 
-/** A screen whose code is fetched when it is first wanted; it is in the offline cache from the install on. */
-export function onDemand<Props extends object>(load: () => Promise<ComponentType<Props>>): OnDemand<Props> {
+/** A screen whose code is fetched when it is first wanted; it is in the offline cache from the install on. `meanwhile` stands until then. */
+export function onDemand<Props extends object>(
+  load: () => Promise<ComponentType<Props>>,
+  meanwhile: JSX.Element | null = <main aria-busy="true" />,
+): OnDemand<Props> {
   let loaded: ComponentType<Props> | undefined;
   let loading: Promise<void> | undefined;
   const fetch = () => {
@@ -33,7 +36,7 @@ export function onDemand<Props extends object>(load: () => Promise<ComponentType
     // Said by the boundary around the place, with a way to try again.
     if (failed !== undefined) throw failed;
     const Loaded = loaded;
-    return Loaded ? <Loaded {...props} /> : <main aria-busy="true" />;
+    return Loaded ? <Loaded {...props} /> : meanwhile;
   };
   return { Screen, ahead: () => void fetch().catch(() => undefined) };
 }

@@ -1,4 +1,4 @@
-import { isZoneName } from '../../domain/log/zone.ts';
+import { isZoneName, usualDayStart } from '../../domain/log/zone.ts';
 import type { ShopFact } from '../../domain/set-up/facts.ts';
 import { tidyText } from '../../domain/set-up/text.ts';
 import { nameProblem, type Reading, readingOf } from './reading.ts';
@@ -9,8 +9,6 @@ export interface ShopDraft {
   readonly zone: string;
   readonly hour: string;
 }
-
-const usualDayStart = 4;
 
 export function shopDraftOf(shop: ShopFact | undefined, zoneHere: string): ShopDraft {
   return {

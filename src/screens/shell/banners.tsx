@@ -2,13 +2,17 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { shellWords as words } from '../../words/shell-words.ts';
 import { useApp, useSession } from '../parts/app-context.ts';
+import { onDemand } from '../parts/on-demand.tsx';
 import { ForgetsBanner } from './forgets-banner.tsx';
 import { UpdateNews } from './update-news.tsx';
 
-/** What holds for every place: that this is the demo, that some entries cannot be counted. */
+const { Screen: ClockNotice } = onDemand(async () => (await import('./clock-notice.tsx')).ClockNotice, null);
+
+/** What holds for every place: that this is the demo, that some entries cannot be counted, that the clock is in doubt. */
 export const Banners = () => {
   const app = useApp();
-  const { uncounted } = useSession().view.value;
+  const { view, clockWatch } = useSession();
+  const { uncounted } = view.value;
   const opening = app.opening.value;
   return (
     <>
@@ -29,6 +33,7 @@ export const Banners = () => {
           }
         />
       )}
+      {clockWatch.unsaid.value && <ClockNotice />}
       {uncounted > 0 && <Notice tone="warn" title={words.uncounted(uncounted)} />}
     </>
   );

@@ -6,6 +6,7 @@ import { factOf } from '../../domain/shop/registers.ts';
 import type { Voidable } from '../../domain/shop/voids.ts';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
+import { clockWords } from '../../words/clock-words.ts';
 import { eventWords } from '../../words/event-words.ts';
 import { nameOf } from '../../words/names.ts';
 import { problemWords } from '../../words/problem-words.ts';
@@ -68,7 +69,15 @@ const Entry = ({
       <div>
         <p class="trays-said">{inForce ? said : <s>{said}</s>}</p>
         <p class="trays-when">
-          {[when, who, words.station(letter), inForce ? '' : words.takenBack].filter(Boolean).join(' · ')}
+          {[
+            when,
+            event.clock === 'doubtful' ? clockWords.inDoubt : '',
+            who,
+            words.station(letter),
+            inForce ? '' : words.takenBack,
+          ]
+            .filter(Boolean)
+            .join(' · ')}
         </p>
       </div>
       {voidable && (

@@ -86,6 +86,10 @@ describe('days in a row', () => {
     expect(dayAfter(day(from), days)).toBe(to);
   });
 
+  test('a day that is none, as an address may name it, is followed by none', () => {
+    expect(dayAfter(day('2026-99-99'), 1)).toBe('2026-99-99');
+  });
+
   test('24 hours, and an hour more for a night of 25, always bring the next shop day or the one after it', () => {
     const moments = fc.integer({ min: utc('2020-01-01 00:00'), max: utc('2040-01-01 00:00') });
     fc.assert(

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
 import { shopDayText } from '../../../src/domain/log/ids.ts';
-import { dayReport } from '../../../src/domain/rollup/day-report.ts';
+import { dayReport, doubtfulDays } from '../../../src/domain/rollup/day-report.ts';
 import { longestStretch } from '../../../src/domain/shop/days.ts';
 import { aWorkshop, lowered, mended, scrapped } from '../../support/a-shop.ts';
 import { stage } from '../../support/workshop.ts';
@@ -79,6 +79,45 @@ describe('the day report', () => {
       finishedFirsts: { day: 4 },
       finishedSeconds: { day: 2 },
     });
+  });
+});
+
+describe('a clock in doubt', () => {
+  function withDoubt() {
+    const shop = aWorkshop();
+    const tray = shop.tray('ash-copper', 10);
+    shop.doubt('doubtful');
+    shop.act({ kind: 'begin-spell', stage: stage.bore });
+    const [pass] = shop.pass(tray, 'bore', { pieces: 3 });
+    shop.flaw(tray, 'bore', { why: 'catch', outcome: mended });
+    shop.later(nextDay);
+    const [late] = shop.pass(tray, 'bore');
+    shop.doubt('sound');
+    if (!pass || !late) throw new Error('two passes');
+    return { shop, tray, pass, late };
+  }
+
+  test('marks its days by their taps, not by pieces and not by spells, and counts them all the same', () => {
+    const { shop } = withDoubt();
+    expect([sunday, monday, tuesday].map((each) => dayReport(shop.shop, each).doubtful)).toEqual([0, 2, 1]);
+    expect(doubtfulDays(shop.shop)).toEqual([tuesday, monday]);
+    expect(dayReport(shop.shop, monday).stages[0]?.passed.day).toBe(3);
+  });
+
+  test('no longer marks a day whose taps of that time are taken back', () => {
+    const { shop, late } = withDoubt();
+    shop.undo([late]);
+    expect(doubtfulDays(shop.shop)).toEqual([monday]);
+    expect(shop.shop.days.has(tuesday)).toBe(false);
+  });
+
+  test('marks nothing by an undo alone', () => {
+    const shop = aWorkshop();
+    const pass = shop.pass(shop.tray('ash-copper', 2), 'bore');
+    shop.doubt('doubtful');
+    shop.undo(pass);
+    expect(shop.log.at(-1)).toMatchObject({ kind: 'voided', clock: 'doubtful' });
+    expect(doubtfulDays(shop.shop)).toEqual([]);
   });
 });
 
