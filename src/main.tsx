@@ -4,10 +4,10 @@ import { render } from 'preact';
 import { openApp } from './app/app.ts';
 import { allowOwnScripts } from './app/own-scripts.ts';
 import { openPreferences } from './app/preferences.ts';
+import { systemTimer } from './app/saver.ts';
 import { watchUpdates } from './app/updates.ts';
 import { AppContext } from './screens/parts/app-context.ts';
 import { Shell } from './screens/shell/shell.tsx';
-import { noTwin } from './store/no-twin.ts';
 import { showTheme } from './ui/theme/theme-name.ts';
 import { shellWords } from './words/shell-words.ts';
 
@@ -21,6 +21,9 @@ function tabletStorage(): Storage | undefined {
 }
 
 allowOwnScripts();
+const startJournalWorker = () =>
+  new Worker(new URL('./worker/journal-worker.ts', import.meta.url), { type: 'module' });
+
 const storage = tabletStorage();
 const preferences = openPreferences(storage);
 effect(() => showTheme(document.documentElement, preferences.theme.value));
@@ -28,7 +31,13 @@ effect(() => showTheme(document.documentElement, preferences.theme.value));
 const app = openApp({
   preferences,
   storage,
-  openTwin: async () => noTwin(),
+  openTwin: async (store) =>
+    (await import('./store/open-twin.ts')).openTwin({
+      store,
+      storage,
+      after: systemTimer.after,
+      start: typeof Worker === 'undefined' ? undefined : startJournalWorker,
+    }),
   updates: watchUpdates(import.meta.env.PROD ? 'sw.js' : ''),
   version: __APP_VERSION__,
   builtAt: __BUILT_AT__,

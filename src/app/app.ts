@@ -4,10 +4,11 @@ import { chained } from '../domain/log/chain.ts';
 import type { ShopEvent } from '../domain/log/event.ts';
 import { personId, readId, stationId } from '../domain/log/ids.ts';
 import { openIndexedDbLog } from '../store/indexeddb-log.ts';
+import { laterTwin } from '../store/later-twin.ts';
 import type { LogStore } from '../store/log-store.ts';
 import { markKeeper } from '../store/mark.ts';
+import type { OpenedTwin } from '../store/open-twin.ts';
 import { removeDatabase } from '../store/shop-database.ts';
-import type { Twin } from '../store/twin.ts';
 import { busyHere } from './busy-here.ts';
 import { systemClock } from './clock.ts';
 import { windowFeed } from './feed.ts';
@@ -55,7 +56,7 @@ export interface AppParts {
   /** Name of a station that has got a letter. */
   readonly stationName: (letter: string) => string;
   /** Opens the second copy of a store. Never rejects: where there can be none, it says so at every look. */
-  readonly openTwin: (name: string) => Promise<Twin>;
+  readonly openTwin: (store: string) => Promise<OpenedTwin>;
   /** Small things that are remembered beside the shop; undefined where the browser refuses to. */
   readonly storage: Pick<Storage, 'getItem' | 'setItem'> | undefined;
   /** Makes the demo shop's log as of a moment (ms UTC); loaded only when it is asked for. */
@@ -116,9 +117,10 @@ export function openApp(parts: AppParts): App {
   }
 
   async function openCopiesOf(store: LogStore, name: string): Promise<TwoCopies> {
+    const opened = openTwin(name);
     return openTwoCopies({
       store,
-      twin: await openTwin(name),
+      twin: laterTwin(opened.then(({ twin }) => twin)),
       marks: markKeeper(storage, name),
       now: systemClock.now,
       onHealed: ({ renewed }) => {

@@ -23,8 +23,12 @@ export interface Entry<E extends LogEvent = LogEvent> {
  * order of fields that its station wrote. It guards against faults, not against a forger, who could sum up anew.
  */
 export function linkAfter(prev: Link, event: LogEvent): Link {
-  const sum = sha256(utf8ToBytes(prev + JSON.stringify(event)));
-  return bytesToHex(sum.subarray(0, 16)) as Link;
+  return linkOver(prev, JSON.stringify(event));
+}
+
+/** The same link, of an event that is still the JSON text that its station wrote. */
+export function linkOver(prev: Link, json: string): Link {
+  return bytesToHex(sha256(utf8ToBytes(prev + json)).subarray(0, 16)) as Link;
 }
 
 export function entryAfter<E extends LogEvent>(prev: Link, event: E): Entry<E> {
