@@ -121,6 +121,7 @@ describe('the rescue page', () => {
     await isRead(page);
     expect(await page.locator('[data-testid=rescue-save]').isVisible()).toBe(false);
     await page.locator('[data-testid=rescue-show]').click();
+    await page.locator('[data-testid=rescue-text]').waitFor();
     const text = await page.locator('[data-testid=rescue-text]').inputValue();
     expect(text.split('\n')[0]).toContain('"format":"tallywright-rescue-1"');
     expect(text.split('\n').length).toBeGreaterThan(100);

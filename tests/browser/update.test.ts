@@ -227,12 +227,17 @@ describe('two windows', () => {
 });
 
 describe('an update that is broken on its way', () => {
-  test.each(['cut', 'gone', 'other'] as const)(
-    'a part that is %s: the version in use goes on with all its parts, and the next good update comes in',
-    async (fault) => {
+  test.each([
+    ['a part', 'cut', /yield-place-.*[.]js$/],
+    ['a part', 'gone', /yield-place-.*[.]js$/],
+    ['a part', 'other', /yield-place-.*[.]js$/],
+    ['the page, as a proxy had it before,', 'other', /index[.]html$/],
+  ] as const)(
+    '%s is %s: the version in use goes on with all its parts, and the next good update comes in',
+    async (_, fault, path) => {
       const { page, hands } = await atWork();
       host.put(later);
-      host.breakFiles(/yield-place-.*[.]js$/, fault);
+      host.breakFiles(path, fault);
       const ended = page.evaluate(async () => {
         const registration = await navigator.serviceWorker.getRegistration();
         return new Promise<string | undefined>((resolve) => {
