@@ -1,4 +1,4 @@
-import { type ReadonlySignal, signal } from '@preact/signals';
+import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import * as v from 'valibot';
 import { chained } from '../domain/log/chain.ts';
 import type { ShopEvent } from '../domain/log/event.ts';
@@ -11,6 +11,7 @@ import type { OpenedTwin } from '../store/open-twin.ts';
 import { removeDatabase } from '../store/shop-database.ts';
 import { busyHere } from './busy-here.ts';
 import { systemClock } from './clock.ts';
+import { type Copies, openCopies } from './copies.ts';
 import { windowFeed } from './feed.ts';
 import { type Forgets, whatIsForgotten } from './forgetting.ts';
 import { newId } from './new-id.ts';
@@ -41,6 +42,7 @@ export interface App {
   readonly updates: Updates;
   readonly version: string;
   readonly forgets: Forgets;
+  readonly copies: Copies;
   /** Opens the demo shop, in a store of its own; made anew when `afresh` is asked for. */
   readonly openDemo: (afresh?: boolean) => Promise<void>;
   readonly leaveDemo: () => Promise<void>;
@@ -148,9 +150,24 @@ export function openApp(parts: AppParts): App {
     if (opening.value.kind === 'open') await opening.value.session.close();
   }
 
+  const ownSession = computed(() => {
+    const now = opening.value;
+    return now.kind === 'open' && now.which === 'own' ? now.session : null;
+  });
+  const copies = openCopies({
+    ...{ session: ownSession, name: storeNames.own, storage, shelf: null, version },
+    ...{ clock: systemClock, timer: systemTimer },
+  });
+
   const updates = watch({
     busyHere: () => (opening.value.kind === 'open' ? busyHere(opening.value.session) : undefined),
-    beforeApply: async () => undefined,
+    beforeApply: async () => {
+      // A copy that cannot be made holds no update back.
+      await copies.desk
+        .peek()
+        ?.keep()
+        .catch(() => undefined);
+    },
   });
   void updates.atColdStart().then((reloading) => {
     if (!reloading) void openWhich(preferences.shop.value);
@@ -161,6 +178,7 @@ export function openApp(parts: AppParts): App {
     updates,
     version,
     forgets,
+    copies,
     async openDemo(afresh = false) {
       await closeNow();
       if (afresh) await removeDatabase(storeNames.demo);

@@ -6,7 +6,7 @@ export interface ChosenFolder extends FileSystemDirectoryHandle {
   readonly requestPermission?: (what: { mode: 'readwrite' }) => Promise<PermissionState>;
 }
 
-export type FolderState =
+type FolderState =
   /** This browser lets no page choose a folder. */
   | { readonly kind: 'no-way' }
   | { readonly kind: 'none' }

@@ -1,5 +1,4 @@
 import { type Signal, signal } from '@preact/signals';
-import type { Entry } from '../domain/log/chain.ts';
 import { factOf } from '../domain/shop/registers.ts';
 import type { CopyToKeep } from '../store/backup/copies.ts';
 import { type CopyMark, copyIsDue } from './copy-due.ts';
@@ -17,13 +16,8 @@ export type CopyResult =
   | { readonly kind: 'kept'; readonly entries: number }
   | { readonly kind: 'guarded' | 'failed' | 'busy' | 'saving' | 'no-shelf' };
 
-/** What the keeper asks of the open shop. */
-export type CopiedSession = Pick<Session, 'view' | 'saving' | 'today' | 'now'> & {
-  readonly entries: () => Promise<readonly Entry[]>;
-};
-
 export interface KeeperParts {
-  readonly session: CopiedSession;
+  readonly session: Pick<Session, 'view' | 'saving' | 'today' | 'now' | 'entries'>;
   readonly memory: CopyMemory;
   /** Puts a copy on the tablet's shelf, read back and counted; null where the tablet has none. */
   readonly keepCopy: ((order: CopyOrder) => Promise<CopyResult>) | null;

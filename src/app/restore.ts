@@ -8,6 +8,7 @@ import type { Preview } from '../store/backup/what-it-would-add.ts';
 import type { FileReading } from '../store/copy-jobs.ts';
 import type { CopyWork } from './copy-work.ts';
 import type { CopyResult } from './keeper.ts';
+import type { Restored, Session } from './session.ts';
 import { unwrapped } from './text-copy.ts';
 
 /** What a file holds and what adding it would do. Names in it are as hostile as the file. */
@@ -26,11 +27,8 @@ export interface Offer {
   readonly entries: readonly Entry[];
 }
 
-export interface Restored {
-  readonly added: number;
-  readonly here: number;
-  /** Entries of a cloned tablet whose beginning is in no copy yet. */
-  readonly unplaced: number;
+/** What a restore did, and how many lines of the copy could not be read. */
+export interface RestoredCopy extends Restored {
   readonly unreadable: number;
 }
 
@@ -54,14 +52,11 @@ export type RestoreStep =
   | { readonly kind: 'broken-off'; readonly offer: Offer; readonly inLog: number | null };
 
 export interface RestoreParts {
-  readonly session: {
-    readonly entries: () => Promise<readonly Entry[]>;
-    readonly restore: (entries: readonly Entry[]) => Promise<Omit<Restored, 'unreadable'>>;
-  };
+  readonly session: Pick<Session, 'entries' | 'restore'>;
   readonly work: Pick<CopyWork, 'read' | 'open'>;
   /** Copies the present state. */
   readonly keepBefore: () => Promise<CopyResult>;
-  readonly onDone: (restored: Restored) => void;
+  readonly onDone: (restored: RestoredCopy) => void;
 }
 
 export interface Restoring {

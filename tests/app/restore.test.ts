@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { copyWork } from '../../src/app/copy-work.ts';
 import type { CopyResult } from '../../src/app/keeper.ts';
-import { type CopyFile, openRestore, type Restored } from '../../src/app/restore.ts';
+import { type CopyFile, openRestore, type RestoredCopy } from '../../src/app/restore.ts';
 import { textOfCopy } from '../../src/app/text-copy.ts';
 import { chained, type Entry } from '../../src/domain/log/chain.ts';
 import { sealBackup } from '../../src/store/backup/seal-backup.ts';
@@ -27,7 +27,7 @@ const file = (bytes: Uint8Array, name = 'copy.jsonl.gz'): CopyFile => ({
 function aLog(held: readonly Entry[] = []) {
   const log = new Map(held.map((entry) => [entry.link, entry]));
   const kept: CopyResult[] = [];
-  const done: Restored[] = [];
+  const done: RestoredCopy[] = [];
   const world = {
     copy: { kind: 'kept', entries: held.length } as CopyResult,
     /** After so many entries the merge breaks off. */

@@ -8,9 +8,11 @@ import type { Session } from '../../../src/app/session.ts';
 import type { Offer } from '../../../src/app/update-offer.ts';
 import { stationId } from '../../../src/domain/log/ids.ts';
 import { AppContext, SessionContext } from '../../../src/screens/parts/app-context.ts';
+import type { FileShelf } from '../../../src/store/file-shelf.ts';
 import type { LogStore } from '../../../src/store/log-store.ts';
 import { memoryLog } from '../../../src/store/memory-log.ts';
 import { openTestSession, setUpWorkshop, type TestSession } from '../../support/open-test-session.ts';
+import { copiesOn, noCopies } from '../../support/test-copies.ts';
 import { clickAt } from '../../ui/press/press-at.ts';
 
 export interface Mounted {
@@ -21,13 +23,17 @@ export interface Mounted {
   readonly offer: Signal<Offer>;
 }
 
-/** Shows a part of Set-up over a real session whose workshop is set up; what the app is asked for is noted. */
+/**
+ * Shows a part of Set-up over a real session whose workshop is set up; what the app is asked for is noted. Copies are
+ * kept on `shelf` when one is given.
+ */
 export async function mount(
   children: ComponentChildren,
   {
     which = 'own',
     log = memoryLog(v.parse(stationId, 'station-a')),
-  }: { which?: 'own' | 'demo'; log?: LogStore } = {},
+    shelf,
+  }: { which?: 'own' | 'demo'; log?: LogStore; shelf?: FileShelf | null } = {},
 ): Promise<Mounted> {
   const { session, hands } = await openTestSession({ log });
   await setUpWorkshop(session);
@@ -47,6 +53,7 @@ export async function mount(
     },
     version: '1.2.3',
     forgets: 'nothing',
+    copies: shelf === undefined ? noCopies() : await copiesOn({ session, hands }, shelf),
     openDemo: async (afresh = false) => void asked.push(afresh ? 'demo afresh' : 'demo'),
     leaveDemo: note('leave demo'),
     tryAgain: note('try again'),
