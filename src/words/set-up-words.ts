@@ -166,6 +166,7 @@ export const setUpWords = {
     `Pieces of this batch stand at ${stages}, which that route does not have. Put those stages on it first.`,
   batchAway: (n: number) => `${pieces(n)} still in work.`,
 
+  files: 'Files',
   tablet: 'This tablet',
   looks: 'Person, look and sound',
   looksLead: 'Kept on this tablet alone.',

@@ -3,6 +3,9 @@ export const welcomeWords = {
   lead: 'A tally of every piece, from the blank to the shelf, by tapping at the lathe. It works without a network, and all of it stays on this tablet.',
   newShop: 'New shop',
   newShopDetail: 'Begins with a route for turned handles that you can change',
+  restore: 'Restore',
+  restoreDetail: 'Brings a shop back from a copy',
+  restoreHereDetail: 'Brings a shop back: this tablet has copies',
   demo: 'Demo shop',
   demoDetail: 'A batch of awl hafts half way through, to try everything on',
   caution:

@@ -9,6 +9,7 @@ import { dayWords as dayName } from '../../words/time-words.ts';
 import { updateWords } from '../../words/update-words.ts';
 import { address, goTo } from '../parts/address.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
+import { DayCopies } from '../parts/files/day-copies.tsx';
 import { UpdateOffer } from '../parts/update-offer.tsx';
 import { useNow } from '../parts/use-now.ts';
 import { ChecksPanel } from './checks-panel.tsx';
@@ -35,6 +36,7 @@ export const DayPlace = () => {
       {day === today && <HoldsPanel now={now} />}
       <DayStages report={report} />
       <DayFlaws report={report} />
+      {day === today && <DayCopies />}
       <DayNotes report={report} startHour={startHour} />
       <MarkedDays day={day} />
     </main>

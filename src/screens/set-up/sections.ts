@@ -10,6 +10,7 @@ export const sectionNames = [
   'stages',
   'route',
   'batches',
+  'files',
   'tablet',
   'about',
 ] as const;
@@ -24,6 +25,7 @@ export const sectionIcons: Readonly<Record<SectionName, IconName>> = {
   stages: 'bench',
   route: 'plan',
   batches: 'trays',
+  files: 'export',
   tablet: 'set-up',
   about: 'info',
 };
@@ -37,6 +39,7 @@ export const sectionTitles: Readonly<Record<SectionName, string>> = {
   stages: words.stages,
   route: words.route,
   batches: words.batches,
+  files: words.files,
   tablet: words.tablet,
   about: words.about,
 };

@@ -5,6 +5,7 @@ import { setUpWords as words } from '../../words/set-up-words.ts';
 import { address, goTo } from '../parts/address.ts';
 import { About } from './about.tsx';
 import { Batches } from './batches.tsx';
+import { Files } from './files.tsx';
 import { Overview } from './overview.tsx';
 import { Parts } from './parts.tsx';
 import { People } from './people.tsx';
@@ -25,6 +26,7 @@ const sections: Readonly<Record<SectionName, ComponentType>> = {
   stages: Stages,
   route: Route,
   batches: Batches,
+  files: Files,
   tablet: Tablet,
   about: About,
 };

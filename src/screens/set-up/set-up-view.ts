@@ -21,9 +21,13 @@ const registerOf = {
   batches: 'batch',
 } as const;
 
+function isCounted(section: SectionName): section is keyof typeof registerOf {
+  return Object.hasOwn(registerOf, section);
+}
+
 /** How many things of a section are in use; undefined for a section that counts nothing. */
 export function liveCount(registers: Registers, section: SectionName): number | undefined {
-  if (section === 'tablet' || section === 'about') return undefined;
+  if (!isCounted(section)) return undefined;
   return factsOf(registers, registerOf[section]).filter(({ fact }) => !isAway(fact)).length;
 }
 

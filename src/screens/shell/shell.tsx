@@ -9,6 +9,7 @@ import { SessionContext, useApp, useShop } from '../parts/app-context.ts';
 import { onDemand } from '../parts/on-demand.tsx';
 import { Unsaved } from '../parts/unsaved.tsx';
 import { Banners } from './banners.tsx';
+import { CopyAge } from './copy-age.tsx';
 import { ForgetsBanner } from './forgets-banner.tsx';
 import { PlaceBoundary } from './place-boundary.tsx';
 import { StandingMessage } from './standing-message.tsx';
@@ -19,19 +20,24 @@ const { Screen: YieldPlace } = onDemand(async () => (await import('../yield/yiel
 const { Screen: DayPlace } = onDemand(async () => (await import('../day/day-place.tsx')).DayPlace);
 const { Screen: SetUpPlace } = onDemand(async () => (await import('../set-up/set-up-place.tsx')).SetUpPlace);
 
+const { Screen: RestoredNotice } = onDemand(
+  async () => (await import('./restored-notice.tsx')).RestoredNotice,
+);
+
 /** The whole page: what stands in the way of the shop, or the shop's places. */
 export const Shell = () => {
   const opening = useApp().opening.value;
   if (opening.kind !== 'open') return <StandingMessage opening={opening} />;
   return (
     <SessionContext.Provider value={opening.session}>
-      <OpenShop key={opening.which} session={opening.session} />
+      <OpenShop key={opening.which} session={opening.session} isOwn={opening.which === 'own'} />
     </SessionContext.Provider>
   );
 };
 
-const OpenShop = ({ session }: { session: Session }) => {
+const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
   const shop = useShop();
+  const hasRestored = useApp().copies.restored.value !== null;
   useReadingOnReturn(session);
   if (shop.registers.size === 0) {
     return (
@@ -50,11 +56,15 @@ const OpenShop = ({ session }: { session: Session }) => {
     <div class="shell">
       <div class="shell-screen">
         <Banners />
+        {hasRestored && <RestoredNotice />}
         <PlaceBoundary key={now.place}>
           <PlaceScreen place={now.place} />
         </PlaceBoundary>
       </div>
-      <Places current={now.place} />
+      <div class="shell-places">
+        {isOwn && <CopyAge />}
+        <Places current={now.place} />
+      </div>
       <div class="shell-bar">
         <Unsaved />
       </div>

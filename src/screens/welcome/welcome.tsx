@@ -1,18 +1,35 @@
 import './welcome.css';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { systemClock } from '../../app/clock.ts';
+import type { CopyDesk } from '../../app/copy-desk.ts';
 import { startShop } from '../../app/starting-shop.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { shellWords } from '../../words/shell-words.ts';
 import { welcomeWords as words } from '../../words/welcome-words.ts';
 import { useApp, useSession } from '../parts/app-context.ts';
+import { RestoreButton } from '../parts/files/restore-button.tsx';
 
-/** The first start: a shop of one's own, or the demo, one tap away. */
+/** Whether the tablet's own shelf has copies of a shop. */
+function useHasCopies(desk: CopyDesk | null): boolean {
+  const [has, setHas] = useState(false);
+  useEffect(() => {
+    void desk
+      ?.shelfNames()
+      .then((names) => setHas(names.length > 0))
+      .catch(() => undefined);
+  }, [desk]);
+  return has;
+}
+
+/** The first start: a shop of one's own, new or from a copy, or the demo, one tap away. */
 export const Welcome = () => {
   const app = useApp();
   const session = useSession();
   const [busy, setBusy] = useState(false);
+  const desk = app.copies.desk.value;
+  const hasCopies = useHasCopies(desk);
+  const restoreDetail = hasCopies ? words.restoreHereDetail : words.restoreDetail;
   const begin = async () => {
     setBusy(true);
     await startShop(session, { zone: systemClock.zone(), stationName: shellWords.stationName });
@@ -32,6 +49,7 @@ export const Welcome = () => {
           onAct={() => void begin()}
           testId="new-shop"
         />
+        {desk && <RestoreButton desk={desk} size="bench" label={words.restore} detail={restoreDetail} />}
         <PressButton
           size="bench"
           icon="bench"
