@@ -6,10 +6,10 @@ import { shellWords as words } from '../../words/shell-words.ts';
 import { BenchPlace } from '../bench/bench-place.tsx';
 import { type Address, address, hrefOf } from '../parts/address.ts';
 import { SessionContext, useApp, useShop } from '../parts/app-context.ts';
+import { late } from '../parts/late.tsx';
 import { onDemand } from '../parts/on-demand.tsx';
 import { Unsaved } from '../parts/unsaved.tsx';
 import { Banners } from './banners.tsx';
-import { CopyAge } from './copy-age.tsx';
 import { ForgetsBanner } from './forgets-banner.tsx';
 import { PlaceBoundary } from './place-boundary.tsx';
 import { StandingMessage } from './standing-message.tsx';
@@ -20,9 +20,8 @@ const { Screen: YieldPlace } = onDemand(async () => (await import('../yield/yiel
 const { Screen: DayPlace } = onDemand(async () => (await import('../day/day-place.tsx')).DayPlace);
 const { Screen: SetUpPlace } = onDemand(async () => (await import('../set-up/set-up-place.tsx')).SetUpPlace);
 
-const { Screen: RestoredNotice } = onDemand(
-  async () => (await import('./restored-notice.tsx')).RestoredNotice,
-);
+const CopyAge = late(async () => (await import('./copy-age.tsx')).CopyAge);
+const RestoredNotice = late(async () => (await import('./restored-notice.tsx')).RestoredNotice);
 
 /** The whole page: what stands in the way of the shop, or the shop's places. */
 export const Shell = () => {
