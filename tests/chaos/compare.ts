@@ -5,10 +5,12 @@ import type { Look, Station } from './station.ts';
 /** What a run came to: the taps against the log, and the log against the count that the screen shows. */
 export function compareTaps({ before, now, taps }: { before: Look; now: Look; taps: readonly Tap[] }): Round {
   const { lost, doubled } = judgeTaps({ before: before.held, now: now.held, taps });
+  // A log that has lost events has perhaps lost the pieces of the tray, too: then the count says nothing more.
+  const off = lost > 0 ? 0 : now.countOff;
   return {
-    acknowledged: taps.filter(({ acknowledged }) => acknowledged).length,
-    lost: lost + Math.max(0, now.countOff),
-    doubled: doubled + Math.max(0, -now.countOff),
+    acknowledged: taps.filter((tap) => tap.acknowledged).length,
+    lost: lost + Math.max(0, off),
+    doubled: doubled + Math.max(0, -off),
   };
 }
 

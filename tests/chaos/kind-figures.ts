@@ -35,13 +35,14 @@ export interface KindFigures {
 const mostNotes = 40;
 
 /**
- * Runs a fault as often as the plan of its kind says, keeps the figures, and expects that nothing was lost or doubled.
+ * Runs a fault as often as the plan of its kind says (or `runs` rounds of `each`), keeps the figures, and expects that
+ * nothing was lost or doubled.
  * A run that throws is broken and is reported as such; runs that do not fit in the time are missed, and fail, too.
  */
 export async function runKind(
   kind: Kind,
   round: (chance: { readonly run: number; readonly random: Random }) => Promise<Round>,
-  { runs = planOf(kind).runs }: { runs?: number } = {},
+  { runs = planOf(kind).runs, each = 1 }: { runs?: number; each?: number } = {},
 ): Promise<void> {
   const began = performance.now();
   const seconds = () => Math.round((performance.now() - began) / 1000);
@@ -52,7 +53,7 @@ export async function runKind(
   // Room for the run under way, so that the figures are written before the test is ended from outside.
   const latest = planOf(kind).minutes * 60 - 15;
   for (let run = 0; run < runs && seconds() < latest; run += 1) {
-    sums.runs += 1;
+    sums.runs += each;
     try {
       const done = await round({ run, random });
       sums.acknowledged += done.acknowledged;
@@ -70,7 +71,7 @@ export async function runKind(
     write({ kind, ...sums, seconds: seconds(), notes: notes.slice(0, mostNotes) });
   }
   const { lost, doubled, broken } = sums;
-  const missed = runs - sums.runs;
+  const missed = runs * each - sums.runs;
   expect({ lost, doubled, broken, missed }, notes.slice(0, mostNotes).join('\n')).toEqual({
     lost: 0,
     doubled: 0,

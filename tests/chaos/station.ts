@@ -11,6 +11,9 @@ import { deltaOf, type Held, type Tap, type TapKind } from '../support/tap-ledge
 import { type EventSketch, heldOf } from './held-events.ts';
 import { piecesOnTray } from './prepared-shop.ts';
 
+/** A start that takes longer (ms) has failed. */
+const longestStart = 20_000;
+
 /** What a shop shows once it has made up its mind: its places, the welcome, or why it does not open. */
 type Standing = 'open' | 'welcome' | 'shut';
 
@@ -55,6 +58,16 @@ export function freshProfile(name: string): string {
 
 export const dropProfile = (folder: string): void => rmSync(folder, { recursive: true, force: true });
 
+/** What the prepared shop holds: the beginning of every run on a fresh profile. */
+export async function lookOnce(): Promise<Look> {
+  const folder = freshProfile('look');
+  const station = await openStation(folder);
+  const look = await station.look();
+  await station.close();
+  dropProfile(folder);
+  return look;
+}
+
 /** Opens the app in the profile `folder`, from the start of the browser to the first screen. */
 export async function openStation(folder: string): Promise<Station> {
   const [url, hash] = [inject('chaosUrl'), inject('preparedHash')];
@@ -80,8 +93,14 @@ export async function openStation(folder: string): Promise<Station> {
   await context.exposeBinding('tellTapNews', ({ page }, news: TapNews) => hear(page, news));
   await context.addInitScript(installTapper, { watched: messages, deltas: deltaOf });
   const first = context.pages()[0] ?? (await context.newPage());
-  await first.goto(`${url}#/bench`);
-  const standing = await standingOf(first);
+  const standing = await first
+    .goto(`${url}#/bench`)
+    .then(() => standingOf(first))
+    .catch(async (error: unknown) => {
+      await context.close();
+      await browserGone(folder);
+      throw error;
+    });
   const startMs = Math.round(performance.now() - began);
 
   async function window(): Promise<ChaosWindow> {
@@ -150,15 +169,20 @@ async function leftOn(page: Page): Promise<number> {
 }
 
 async function standingOf(page: Page): Promise<Standing> {
-  const found = await page.waitForFunction(
-    () => {
-      if (document.querySelector('[data-testid=stage-kit-parts]')) return 'open';
-      if (document.querySelector('[data-testid=new-shop]')) return 'welcome';
-      return document.querySelector('main.standing:not([aria-busy=true])') ? 'shut' : null;
-    },
-    undefined,
-    { timeout: 20_000 },
-  );
+  const found = await page
+    .waitForFunction(
+      () => {
+        if (document.querySelector('[data-testid=stage-kit-parts]')) return 'open';
+        if (document.querySelector('[data-testid=new-shop]')) return 'welcome';
+        return document.querySelector('main.standing:not([aria-busy=true])') ? 'shut' : null;
+      },
+      undefined,
+      { timeout: longestStart },
+    )
+    .catch(async (error: unknown) => {
+      const shown = await page.locator('body').textContent({ timeout: 1000 });
+      throw new Error(`no first screen, but: ${shown}`, { cause: error });
+    });
   const standing = (await found.jsonValue()) ?? 'shut';
   // What was put back or is missing is said beside the first screen, perhaps a moment later.
   if (standing !== 'welcome') await pause(300);

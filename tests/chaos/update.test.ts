@@ -1,11 +1,19 @@
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { expect, inject, test } from 'vitest';
+import { beforeAll, expect, inject, test } from 'vitest';
 import type { Random } from '../../shared/demo/seeded-random.ts';
 import { hostControl } from './breakable-host.ts';
 import { compareTaps, whatWasSaid } from './compare.ts';
 import { runKind, timeBox } from './kind-figures.ts';
-import { dropProfile, freshProfile, openStation, randomTaps, type Station } from './station.ts';
+import {
+  dropProfile,
+  freshProfile,
+  type Look,
+  lookOnce,
+  openStation,
+  randomTaps,
+  type Station,
+} from './station.ts';
 
 const host = hostControl(join(inject('chaosFolder'), 'host'), inject('builtApp'));
 const folder = () => freshProfile('update');
@@ -16,8 +24,10 @@ const lookForUpdate = (page: Page) =>
   page.evaluate(
     async () => void (await navigator.serviceWorker.getRegistration())?.update().catch(() => undefined),
   );
-const updateWaits = (page: Page) =>
-  page.waitForFunction(async () => (await navigator.serviceWorker.getRegistration())?.waiting != null);
+const waits = (page: Page) =>
+  page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.waiting != null);
+const updateWaits = (page: Page) => expect.poll(() => waits(page), { timeout: 20_000 }).toBe(true);
+
 /** The later version that the page is of; none is the built one. */
 const versionOf = (page: Page) =>
   page.locator('meta[name=later-version]').getAttribute('content', { timeout: 2000 });
@@ -81,6 +91,11 @@ async function rolledBack(profile: string, random: Random): Promise<Stations> {
 
 const faults = [cutInMidTransfer, killedInInstall, rolledBack];
 
+let before: Look;
+beforeAll(async () => {
+  before = await lookOnce();
+}, 60_000);
+
 test(
   'updates that break off, are killed or taken back cost no acknowledged tap and never the app',
   async () => {
@@ -88,9 +103,6 @@ test(
       const profile = folder();
       host.scripts('whole');
       host.serve(0);
-      const fresh = await openStation(profile);
-      const before = await fresh.look();
-      await fresh.close();
       const fault = faults[run % faults.length] ?? cutInMidTransfer;
       const stations = await fault(profile, random);
       await stations.at(-1)?.close();

@@ -59,6 +59,8 @@ export function installTapper({
   let by: Burst['by'] = 'count';
   let shown: number | undefined;
   let sawTaken = false;
+  /** When the finger last came down, by the clock that the buttons go by. */
+  let lastDown = 0;
   const said = new Map<string, string>();
 
   function acknowledge(taps: number): void {
@@ -68,11 +70,11 @@ export function installTapper({
 
   function lookAtCount(): void {
     const now = left();
-    if (now === undefined || now === shown) return;
-    const before = shown;
+    // Before the first burst nothing is known of the count; by the mark it tells nothing.
+    if (now === undefined || shown === undefined || now === shown) return;
+    let sum = shown;
     shown = now;
-    if (before === undefined || by === 'mark') return;
-    let sum = before;
+    if (by === 'mark') return;
     const explained = waiting.findIndex((tap) => {
       sum += deltas[tap];
       return sum === now;
@@ -111,7 +113,9 @@ export function installTapper({
       width: 24,
       height: 24,
     };
-    button.dispatchEvent(new PointerEvent('pointerdown', touch));
+    const down = new PointerEvent('pointerdown', touch);
+    lastDown = down.timeStamp;
+    button.dispatchEvent(down);
     // The button says itself whether it feels the finger; a tap that it does not feel is none.
     const felt = button.hasAttribute('data-held');
     if (felt && tap) {
@@ -150,10 +154,9 @@ export function installTapper({
       shown = left();
       sawTaken = false;
       for (const tap of taps) {
-        const began = performance.now();
         await tapOnce(tap);
         if (by === 'mark') await settled();
-        await pause(Math.max(0, began + between - performance.now()));
+        await pause(Math.max(0, lastDown + between - performance.now()));
       }
       await settled();
     },
