@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { serveBuild } from '../../.ci/serve-build.mjs';
 
 /** What becomes of a file on its way: cut in the middle, gone, or another text in its place. */
-export type Fault = 'cut' | 'gone' | 'other';
+type Fault = 'cut' | 'gone' | 'other';
 
 export interface Host {
   readonly url: string;
