@@ -32,6 +32,8 @@ export type Opening =
       readonly which: ShopChoice;
       /** The second copy and what it was needed for; the demo has none. */
       readonly twoCopies: TwoCopies | null;
+      /** The store is of a newer version: it is shown and left as it is. */
+      readonly onlyLooking: boolean;
     }
   | { readonly kind: 'failed'; readonly why: 'newer-store' | 'cannot-read'; readonly error: unknown }
   | { readonly kind: 'outdated' };
@@ -77,45 +79,53 @@ export function openApp(parts: AppParts): App {
     opening.value = { kind: 'opening', waitsForOtherWindow: false };
     try {
       const name = storeNames[which];
-      const store = await openLog(name);
-      const twoCopies = which === 'own' ? await openCopiesOf(store, name) : null;
+      const { store, onlyLooking } = await openStore(name);
+      const twoCopies = which === 'own' && !onlyLooking ? await openCopiesOf(store, name) : null;
       const log = twoCopies?.log ?? store;
       const naming = { name: stationName, before: twoCopies?.stationBefore() ?? null };
-      if (which === 'demo') await fillDemo(log);
+      if (which === 'demo' && !onlyLooking) await fillDemo(log);
       const session = await openSession({
         ...{ log, clock: systemClock, built: builtAt, timer: systemTimer, newId, feed: windowFeed(name) },
-        ...{ net: twoCopies?.net, onNewStation: () => void openAnew() },
+        ...{ onlyLooking, net: twoCopies?.net, onNewStation: () => void openAnew() },
         afterRestore: (restored) => nameStation(restored, naming),
       });
       session.person.value = readId(personId, preferences.person.value);
       await nameStation(session, naming);
-      opening.value = { kind: 'open', session, which, twoCopies };
+      opening.value = { kind: 'open', session, which, twoCopies, onlyLooking };
       preferences.shop.value = which;
     } catch (error) {
-      const why =
-        error instanceof DOMException && error.name === 'VersionError' ? 'newer-store' : 'cannot-read';
-      opening.value = { kind: 'failed', why, error };
+      opening.value = { kind: 'failed', why: isNewerStore(error) ? 'newer-store' : 'cannot-read', error };
     }
   }
+
+  async function openStore(name: string): Promise<{ store: LogStore; onlyLooking: boolean }> {
+    try {
+      return { store: await openLog(name), onlyLooking: false };
+    } catch (error) {
+      if (!isNewerStore(error)) throw error;
+      const { openNewerLog } = await import('../store/newer-log.ts');
+      // What cannot even be looked at is told of as a store of a newer version all the same.
+      const store = await openNewerLog(name, news).catch(() => Promise.reject(error));
+      return { store, onlyLooking: true };
+    }
+  }
+
+  const news = {
+    blocked: () => {
+      opening.value = { kind: 'opening', waitsForOtherWindow: true } as const;
+    },
+    outdated: () => {
+      opening.value = { kind: 'outdated' };
+    },
+    lost: () => undefined,
+  };
 
   async function openLog(name: string): Promise<LogStore> {
     if (forgets === 'all') {
       const { memoryLog } = await import('../store/memory-log.ts');
       return memoryLog(v.parse(stationId, newId()));
     }
-    return openIndexedDbLog({
-      name,
-      newStation: newId,
-      news: {
-        blocked: () => {
-          opening.value = { kind: 'opening', waitsForOtherWindow: true };
-        },
-        outdated: () => {
-          opening.value = { kind: 'outdated' };
-        },
-        lost: () => undefined,
-      },
-    });
+    return openIndexedDbLog({ name, newStation: newId, news });
   }
 
   async function openCopiesOf(store: LogStore, name: string): Promise<TwoCopies> {
@@ -190,4 +200,8 @@ export function openApp(parts: AppParts): App {
     },
     tryAgain: () => openWhich(preferences.shop.value),
   };
+}
+
+function isNewerStore(error: unknown): boolean {
+  return error instanceof DOMException && error.name === 'VersionError';
 }

@@ -82,6 +82,8 @@ export interface SessionParts {
   readonly timer: Timer;
   readonly newId: () => string;
   readonly feed: Feed;
+  /** The store may be looked at and not written to. */
+  readonly onlyLooking?: boolean | undefined;
   /** Beside the store, for taps that it does not take at once. */
   readonly net?: SafetyNet | undefined;
   /** The store took a new station: the shop is to be opened anew. */
@@ -90,6 +92,7 @@ export interface SessionParts {
   readonly afterRestore?: ((session: Session) => Promise<void>) | undefined;
 }
 
+const refusedToLook: ActResult = { kind: 'refused', problem: { kind: 'only-looking' } };
 const nothingLeft: ActResult = { kind: 'refused', problem: { kind: 'already-taken-back' } };
 
 /** Acts between two snapshots: an opening replays at most so many. */
@@ -193,6 +196,7 @@ export async function openSession(parts: SessionParts): Promise<Session> {
 
   /** Taps are judged one after another, each against the shop that the one before has left. */
   function enqueue(choose: () => Command | undefined): Promise<ActResult> {
+    if (parts.onlyLooking) return Promise.resolve(refusedToLook);
     const mono = clock.monotonic();
     const result = queue.then((): ActResult | Promise<ActResult> => {
       const command = choose();

@@ -2,13 +2,14 @@ import * as v from 'valibot';
 import type { Entry } from '../domain/log/chain.ts';
 import { holdingOf } from '../domain/log/holding.ts';
 import { type StationId, stationId } from '../domain/log/ids.ts';
-import { eventKey, type VersionVector } from '../domain/log/version-vector.ts';
+import { eventKey } from '../domain/log/version-vector.ts';
 import { type EventRecord, entryOf, recordOf } from './event-record.ts';
 import { type Head, headAfterMerge, headSchema, newHead, numberAct, renewedHead } from './head.ts';
 import { healingConnection } from './healing-connection.ts';
-import type { Act, LogStore, Reading } from './log-store.ts';
+import { readsOf } from './indexeddb-reads.ts';
+import type { Act, LogStore } from './log-store.ts';
 import { placeEntries } from './placing.ts';
-import { isSoundRecord, knownEntries, readRecords } from './reading.ts';
+import { knownEntries } from './reading.ts';
 import { type DatabaseNews, openShopDatabase, type ShopDatabase } from './shop-database.ts';
 
 export interface IndexedDbLogOptions {
@@ -45,21 +46,7 @@ export async function openIndexedDbLog({ name, newStation, news }: IndexedDbLogO
         station = head.station;
         return merged;
       }),
-    since: (seen) => withDatabase((db) => since(db, seen)),
-    ofTray: (tray) =>
-      withDatabase(async (db) => readRecords(await db.getAllFromIndex('events', 'byTray', tray))),
-    latestOwn: (count) => withDatabase((db) => latestOwn(db, count)),
-    holding: () =>
-      withDatabase(async (db) => {
-        const tx = db.transaction(['events', 'heads'], 'readonly');
-        const [head, records] = await Promise.all([
-          tx.objectStore('heads').get('head'),
-          tx.objectStore('events').count(),
-        ]);
-        return { written: v.parse(headSchema, head).holding, records };
-      }),
-    entries: () => withDatabase(async (db) => (await db.getAll('events')).filter(isSoundRecord).map(entryOf)),
-    loadSnapshot: () => withDatabase((db) => db.get('snapshots', 'shop')),
+    ...readsOf(withDatabase),
     saveSnapshot: (snapshot) =>
       withDatabase(async (db) => {
         const tx = db.transaction('snapshots', 'readwrite', { durability: 'relaxed' });
@@ -152,27 +139,4 @@ function rangesOf(entries: readonly Entry[]) {
     ranges.set(station, { station, first: Math.min(first, seq - 1), last: Math.max(last, seq) });
   }
   return ranges.values();
-}
-
-/** The greatest key of a station: an array sorts after every number. */
-const lastOf = (station: string) => [station, []] as unknown as [string, number];
-
-async function since(db: ShopDatabase, seen: VersionVector): Promise<Reading> {
-  const tx = db.transaction('events', 'readonly');
-  const found: EventRecord[] = [];
-  let first = await tx.store.openKeyCursor();
-  while (first) {
-    const [station] = first.key;
-    // A store of our own wrote the key from a checked event.
-    const upTo = seen.get(station as StationId)?.upTo ?? 0;
-    found.push(...(await tx.store.getAll(IDBKeyRange.bound([station, upTo + 1], lastOf(station)))));
-    first = await tx.store.openKeyCursor(IDBKeyRange.lowerBound(lastOf(station), true));
-  }
-  return readRecords(found);
-}
-
-async function latestOwn(db: ShopDatabase, count: number): Promise<Reading> {
-  const { station, seq } = v.parse(headSchema, await db.get('heads', 'head'));
-  const range = IDBKeyRange.bound([station, Math.max(1, seq - count + 1)], lastOf(station));
-  return readRecords(await db.getAll('events', range));
 }

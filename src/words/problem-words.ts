@@ -9,6 +9,8 @@ import { pieces } from './number-words.ts';
 export function problemWords(problem: Problem, registers: Registers): string {
   const stageName = (id: string) => nameOf(registers, { register: 'stage', id });
   switch (problem.kind) {
+    case 'only-looking':
+      return 'This window is of an older version: it shows the shop and changes nothing. Reload it.';
     case 'no-such-tray':
       return 'This tray is not in the log any more.';
     case 'no-such-batch':

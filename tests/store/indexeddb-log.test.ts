@@ -1,6 +1,7 @@
 import { openDB } from 'idb';
 import { afterEach, describe, expect, test } from 'vitest';
 import { openIndexedDbLog } from '../../src/store/indexeddb-log.ts';
+import { openNewerLog } from '../../src/store/newer-log.ts';
 import { databaseVersion } from '../../src/store/shop-database.ts';
 import { spellDraft } from '../support/drafts.ts';
 import { freshName, openTestLog, quietNews } from '../support/log-makers.ts';
@@ -127,4 +128,26 @@ test('a head that makes no sense is an error, never a new shop', async () => {
   db.close();
   await expect(openTestLog(name)).rejects.toThrow();
   expect(await (await openDB(name)).get('heads', 'head')).toEqual({ station: 'station-a', seq: 'many' });
+});
+
+test('a store of a newer version is read, and nothing is written to it', async () => {
+  const name = freshName();
+  const log = await openTestLog(name);
+  await log.append(tap('tap-1'));
+  log.close();
+  (await openDB(name, databaseVersion + 1, { upgrade: (db) => void db.createObjectStore('later') })).close();
+  const newer = await openNewerLog(name, quietNews);
+  expect((await newer.since(new Map())).events.map(({ seq }) => seq)).toEqual([1]);
+  expect(newer.station()).toBe(log.station());
+  for (const write of [
+    () => newer.append(tap('tap-2')),
+    () => newer.merge({ entries: [], now: 1 }),
+    () => newer.saveSnapshot({ format: 1, shop: {} }),
+  ]) {
+    await expect(write()).rejects.toMatchObject({ name: 'ReadOnlyError' });
+  }
+  newer.close();
+  const db = await openDB(name);
+  expect([db.version, await db.count('events')]).toEqual([databaseVersion + 1, 1]);
+  db.close();
 });

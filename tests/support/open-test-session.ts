@@ -24,7 +24,7 @@ export function pairOfFeeds(): readonly [Feed, Feed] {
   return [feed(0), feed(1)];
 }
 
-const noFeed: Feed = { tell: () => {}, onNews: () => () => {}, close: () => {} };
+export const noFeed: Feed = { tell: () => {}, onNews: () => () => {}, close: () => {} };
 
 let ids = 0;
 const countingId = () => {

@@ -5,6 +5,8 @@ import type { NumberProblem } from './whole-number.ts';
 
 /** Why a command is refused; the screens have the sentence for each. */
 export type Problem =
+  /** The store is of a newer version of the app. */
+  | { readonly kind: 'only-looking' }
   | { readonly kind: 'no-such-tray' }
   | { readonly kind: 'no-such-batch' }
   | { readonly kind: 'no-such-variant' }

@@ -8,6 +8,18 @@ import { UpdateNews } from './update-news.tsx';
 
 const { Screen: ClockNotice } = onDemand(async () => (await import('./clock-notice.tsx')).ClockNotice, null);
 
+const { Screen: Copies } = onDemand(async () => (await import('./copies-notice.tsx')).CopiesNotice, null);
+const { Screen: OnlyLooking } = onDemand(async () => (await import('./only-looking.tsx')).OnlyLooking, null);
+
+/** What became of the two copies of the log; nothing while all is well. */
+export const CopiesBanner = () => {
+  const opening = useApp().opening.value;
+  const copies = opening.kind === 'open' ? opening.twoCopies : null;
+  if (!copies) return null;
+  const { putBack, missing, suspect, twin } = copies.state.value;
+  return putBack > 0 || missing > 0 || suspect || twin === 'failed' ? <Copies copies={copies} /> : null;
+};
+
 /** What holds for every place: that this is the demo, that some entries cannot be counted, that the clock is in doubt. */
 export const Banners = () => {
   const app = useApp();
@@ -18,6 +30,8 @@ export const Banners = () => {
     <>
       <ForgetsBanner />
       <UpdateNews />
+      <CopiesBanner />
+      {opening.kind === 'open' && opening.onlyLooking && <OnlyLooking />}
       {opening.kind === 'open' && opening.which === 'demo' && (
         <Notice
           tone="info"

@@ -9,7 +9,7 @@ import { SessionContext, useApp, useShop } from '../parts/app-context.ts';
 import { late } from '../parts/late.tsx';
 import { onDemand } from '../parts/on-demand.tsx';
 import { Unsaved } from '../parts/unsaved.tsx';
-import { Banners } from './banners.tsx';
+import { Banners, CopiesBanner } from './banners.tsx';
 import { ForgetsBanner } from './forgets-banner.tsx';
 import { PlaceBoundary } from './place-boundary.tsx';
 import { StandingMessage } from './standing-message.tsx';
@@ -38,10 +38,12 @@ const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
   const shop = useShop();
   const hasRestored = useApp().copies.restored.value !== null;
   useReadingOnReturn(session);
+  useComparing();
   if (shop.registers.size === 0) {
     return (
       <PlaceBoundary>
         <ForgetsBanner />
+        <CopiesBanner />
         <Welcome />
       </PlaceBoundary>
     );
@@ -118,4 +120,22 @@ function useReadingOnReturn(session: Session): void {
     document.addEventListener('visibilitychange', look);
     return () => document.removeEventListener('visibilitychange', look);
   }, [session]);
+}
+
+/** How often (ms) a second copy that could not be written is tried again. */
+const betweenTries = 60_000;
+
+/** The two copies are compared when the window comes back into view, and again while the second one is behind. */
+function useComparing(): void {
+  const { opening } = useApp();
+  useEffect(() => {
+    const copies = () => (opening.value.kind === 'open' ? opening.value.twoCopies : null);
+    const look = () => document.visibilityState === 'visible' && void copies()?.compare();
+    const again = setInterval(() => copies()?.state.value.twin === 'failed' && look(), betweenTries);
+    document.addEventListener('visibilitychange', look);
+    return () => {
+      clearInterval(again);
+      document.removeEventListener('visibilitychange', look);
+    };
+  }, [opening]);
 }

@@ -41,7 +41,7 @@ export async function mount(
   const offer = signal<Offer>({ kind: 'none' });
   const note = (what: string) => async () => void asked.push(what);
   const app: App = {
-    opening: signal<Opening>({ kind: 'open', twoCopies: null, session, which }),
+    opening: signal<Opening>({ kind: 'open', twoCopies: null, onlyLooking: false, session, which }),
     preferences: openPreferences(undefined),
     updates: {
       offer,

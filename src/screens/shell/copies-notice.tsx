@@ -1,0 +1,49 @@
+import type { TwoCopies } from '../../app/two-copies.ts';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { PressButton } from '../../ui/press/press-button.tsx';
+import { twoCopiesWords as words } from '../../words/two-copies-words.ts';
+import { goTo } from '../parts/address.ts';
+
+/** What became of the two copies of the log, as long as somebody should know. */
+export const CopiesNotice = ({ copies }: { copies: TwoCopies }) => {
+  const { putBack, missing, suspect, twin } = copies.state.value;
+  return (
+    <>
+      {putBack > 0 && (
+        <Notice
+          tone="saved"
+          title={words.putBackTitle(putBack)}
+          testId="healed"
+          actions={<PressButton label={words.seen} onAct={copies.seen} testId="healed-seen" />}
+        >
+          {words.putBack}
+        </Notice>
+      )}
+      {missing > 0 && (
+        <Notice
+          tone="error"
+          title={words.missingTitle(missing)}
+          testId="loss"
+          actions={
+            <>
+              <PressButton label={words.toFiles} tone="go" onAct={() => goTo('set-up', 'files')} />
+              <PressButton label={words.goOnWithout} closing onAct={copies.goOnWithout} testId="loss-go-on" />
+            </>
+          }
+        >
+          {words.missing}
+        </Notice>
+      )}
+      {suspect && (
+        <Notice tone="warn" title={words.suspectTitle} testId="suspect">
+          {words.suspect}
+        </Notice>
+      )}
+      {!suspect && twin === 'failed' && (
+        <Notice tone="warn" title={words.behindTitle} testId="behind">
+          {words.behind}
+        </Notice>
+      )}
+    </>
+  );
+};

@@ -1,0 +1,33 @@
+import { openDB } from 'idb';
+import * as v from 'valibot';
+import { headSchema } from './head.ts';
+import { readsOf } from './indexeddb-reads.ts';
+import type { LogStore } from './log-store.ts';
+import type { DatabaseNews, ShopDatabase, ShopSchema } from './shop-database.ts';
+
+/**
+ * A log whose layout is of a newer version of the app: it is read, as far as it can be, and never written to. Rejects
+ * when even its head cannot be understood.
+ */
+export async function openNewerLog(name: string, news: DatabaseNews): Promise<LogStore> {
+  // Without a version the database opens as it is, and no change of layout can begin.
+  const db: ShopDatabase = await openDB<ShopSchema>(name, undefined, {
+    blocking(_current, _wanted, event) {
+      (event.target as IDBDatabase).close();
+      news.outdated();
+    },
+    terminated: news.lost,
+  });
+  const { station } = v.parse(headSchema, await db.get('heads', 'head'));
+  const refuse = () => Promise.reject(new DOMException('This store is only read here.', 'ReadOnlyError'));
+  return {
+    ...readsOf((work) => work(db)),
+    station: () => station,
+    append: refuse,
+    merge: refuse,
+    saveSnapshot: refuse,
+    freshen: refuse,
+    revive: () => undefined,
+    close: () => db.close(),
+  };
+}
