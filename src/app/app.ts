@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import { chained } from '../domain/log/chain.ts';
 import type { ShopEvent } from '../domain/log/event.ts';
 import { personId, readId, stationId } from '../domain/log/ids.ts';
+import type { FileShelf } from '../store/file-shelf.ts';
 import { openIndexedDbLog } from '../store/indexeddb-log.ts';
 import { laterTwin } from '../store/later-twin.ts';
 import type { LogStore } from '../store/log-store.ts';
@@ -75,6 +76,8 @@ export function openApp(parts: AppParts): App {
   const forgets = whatIsForgotten({ database: globalThis.indexedDB, settings: storage });
   const opening = signal<Opening>({ kind: 'opening', waitsForOtherWindow: false });
 
+  let shelf: Promise<FileShelf | null> = Promise.resolve(null);
+
   async function openWhich(which: ShopChoice): Promise<void> {
     opening.value = { kind: 'opening', waitsForOtherWindow: false };
     try {
@@ -130,6 +133,7 @@ export function openApp(parts: AppParts): App {
 
   async function openCopiesOf(store: LogStore, name: string): Promise<TwoCopies> {
     const opened = openTwin(name);
+    shelf = opened.then((files) => files.shelf);
     return openTwoCopies({
       store,
       twin: laterTwin(opened.then(({ twin }) => twin)),
@@ -165,18 +169,15 @@ export function openApp(parts: AppParts): App {
     return now.kind === 'open' && now.which === 'own' ? now.session : null;
   });
   const copies = openCopies({
-    ...{ session: ownSession, name: storeNames.own, storage, shelf: null, version },
+    ...{ session: ownSession, name: storeNames.own, storage, shelf: () => shelf, version },
     ...{ clock: systemClock, timer: systemTimer },
   });
 
   const updates = watch({
     busyHere: () => (opening.value.kind === 'open' ? busyHere(opening.value.session) : undefined),
     beforeApply: async () => {
-      // A copy that cannot be made holds no update back.
-      await copies.desk
-        .peek()
-        ?.keep()
-        .catch(() => undefined);
+      const made = await copies.desk.peek()?.keep();
+      if (made?.kind === 'failed') throw new Error('no copy could be made before the update');
     },
   });
   void updates.atColdStart().then((reloading) => {

@@ -12,14 +12,16 @@ export interface Copies extends Pick<CopyMemory, 'known' | 'note'> {
   readonly restored: Signal<RestoredCopy | null>;
 }
 
-export interface CopiesParts extends Omit<DeskParts, 'session' | 'memory'> {
+export interface CopiesParts extends Omit<DeskParts, 'session' | 'memory' | 'shelf'> {
+  /** The tablet's shelf for copies; null where it has none. */
+  readonly shelf: () => Promise<DeskParts['shelf']>;
   /** The own shop's session while its log could be read and is open; null else. */
   readonly session: ReadonlySignal<Session | null>;
   readonly storage: Pick<Storage, 'getItem' | 'setItem'> | undefined;
 }
 
 /** Begins to keep copies whenever the own shop is open, and ends when it is closed. */
-export function openCopies({ session, name, storage, ...parts }: CopiesParts): Copies {
+export function openCopies({ session, name, storage, shelf, ...parts }: CopiesParts): Copies {
   const memory = rememberCopies(name, storage);
   const desk = signal<CopyDesk | null>(null);
   effect(() => {
@@ -27,7 +29,9 @@ export function openCopies({ session, name, storage, ...parts }: CopiesParts): C
     if (!open) return;
     let ended = false;
     void import('./copy-desk.ts')
-      .then(({ openCopyDesk }) => openCopyDesk({ ...parts, session: open, name, memory }))
+      .then(async ({ openCopyDesk }) =>
+        openCopyDesk({ ...parts, shelf: await shelf(), session: open, name, memory }),
+      )
       .then((opened) => {
         if (ended) opened.close();
         else desk.value = opened;

@@ -4,7 +4,7 @@ import { emptyHolding, withLink } from '../domain/log/holding.ts';
 import { stationId } from '../domain/log/ids.ts';
 import { stampSchema } from '../domain/log/stamp.ts';
 import type { Head } from './head.ts';
-import type { LayoutChange } from './shop-database.ts';
+import type { LayoutChange } from './shop-schema.ts';
 
 /** The head as layout 1 wrote it. */
 const firstHead = v.object({ station: stationId, seq: v.number(), stamp: stampSchema });

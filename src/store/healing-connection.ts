@@ -1,4 +1,4 @@
-import type { ShopDatabase } from './shop-database.ts';
+import type { ShopDatabase } from './shop-schema.ts';
 
 /** How often a lost connection is opened anew before a failure is passed on. */
 const mostTries = 3;

@@ -10,7 +10,8 @@ import { readsOf } from './indexeddb-reads.ts';
 import type { Act, LogStore } from './log-store.ts';
 import { placeEntries } from './placing.ts';
 import { knownEntries } from './reading.ts';
-import { type DatabaseNews, openShopDatabase, type ShopDatabase } from './shop-database.ts';
+import { type DatabaseNews, openShopDatabase } from './shop-database.ts';
+import type { ShopDatabase } from './shop-schema.ts';
 
 export interface IndexedDbLogOptions {
   readonly name: string;

@@ -5,7 +5,7 @@ import { type EventRecord, entryOf } from './event-record.ts';
 import { headSchema } from './head.ts';
 import type { LogStore, Reading } from './log-store.ts';
 import { isSoundRecord, readRecords } from './reading.ts';
-import type { ShopDatabase } from './shop-database.ts';
+import type { ShopDatabase } from './shop-schema.ts';
 
 type Reads = Pick<LogStore, 'since' | 'ofTray' | 'latestOwn' | 'holding' | 'entries' | 'loadSnapshot'>;
 type WithDatabase = <Result>(work: (db: ShopDatabase) => Promise<Result>) => Promise<Result>;

@@ -3,7 +3,8 @@ import * as v from 'valibot';
 import { headSchema } from './head.ts';
 import { readsOf } from './indexeddb-reads.ts';
 import type { LogStore } from './log-store.ts';
-import type { DatabaseNews, ShopDatabase, ShopSchema } from './shop-database.ts';
+import type { DatabaseNews } from './shop-database.ts';
+import type { ShopDatabase, ShopSchema } from './shop-schema.ts';
 
 /**
  * A log whose layout is of a newer version of the app: it is read, as far as it can be, and never written to. Rejects

@@ -1,0 +1,28 @@
+import type { DBSchema, IDBPDatabase, IDBPTransaction } from 'idb';
+import type { EventRecord } from './event-record.ts';
+import type { Snapshot } from './log-store.ts';
+
+/** The layout of the database; additive changes only, no store is ever dropped. */
+export interface ShopSchema extends DBSchema {
+  events: {
+    key: [string, number];
+    value: EventRecord;
+    indexes: { byTray: string; byAct: string };
+  };
+  /** The own station's head, under 'head'. */
+  heads: { key: string; value: unknown };
+  /** The projections as of some moment, under 'shop'. A cache: it may be missing at any time. */
+  snapshots: { key: string; value: Snapshot };
+  /** Damaged records whose place a sound one has taken. */
+  aside: { key: number; value: unknown };
+  /** Empty but for a moment: see `freshen`. */
+  filler: { key: number; value: Uint8Array };
+}
+
+export type ShopDatabase = IDBPDatabase<ShopSchema>;
+/** The transaction that changes the layout. */
+export type LayoutChange = IDBPTransaction<
+  ShopSchema,
+  ('events' | 'heads' | 'snapshots' | 'aside' | 'filler')[],
+  'versionchange'
+>;
