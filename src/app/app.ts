@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import { chained } from '../domain/log/chain.ts';
 import type { ShopEvent } from '../domain/log/event.ts';
 import { personId, readId, stationId } from '../domain/log/ids.ts';
+import type { Shop } from '../domain/shop/shop.ts';
 import type { FileShelf } from '../store/file-shelf.ts';
 import { openIndexedDbLog } from '../store/indexeddb-log.ts';
 import { laterTwin } from '../store/later-twin.ts';
@@ -50,6 +51,8 @@ export interface App {
   readonly openDemo: (afresh?: boolean) => Promise<void>;
   readonly leaveDemo: () => Promise<void>;
   readonly tryAgain: () => Promise<void>;
+  /** Opens the shop with these sums instead of those on the screen; they were added up anew from its log. */
+  readonly takeRebuilt: (shop: Shop) => Promise<void>;
 }
 
 export interface AppParts {
@@ -198,6 +201,12 @@ export function openApp(parts: AppParts): App {
     async leaveDemo() {
       await closeNow();
       await openWhich('own');
+    },
+    async takeRebuilt(shop) {
+      const now = opening.value;
+      if (now.kind !== 'open') return;
+      await now.session.keepSnapshotOf(shop);
+      await openAnew();
     },
     tryAgain: () => openWhich(preferences.shop.value),
   };

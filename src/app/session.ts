@@ -12,6 +12,7 @@ import { factOf } from '../domain/shop/registers.ts';
 import { addEvent, emptyShop, hasShopOutline, type Shop, shopFormat } from '../domain/shop/shop.ts';
 import type { LogStore } from '../store/log-store.ts';
 import { inForce, lastPutBack, lastUndoable, type RecentAct, withEvents } from './acts.ts';
+import type { BooksReport } from './books.ts';
 import type { Clock } from './clock.ts';
 import { type ClockWatch, clockWatch } from './clock-watch.ts';
 import type { Feed } from './feed.ts';
@@ -60,10 +61,14 @@ export interface Session {
   /** Reads what other windows have written. */
   readonly refresh: () => Promise<void>;
   readonly keepSnapshot: () => Promise<void>;
+  /** Keeps a snapshot of sums that were added up anew. */
+  readonly keepSnapshotOf: (rebuilt: Shop) => Promise<void>;
   /** The whole log as its stations wrote it. Rejects when it cannot be read. */
   readonly entries: () => Promise<readonly Entry[]>;
   /** Adds entries of a copy by their identity, in one merge; what is there stays as it is. */
   readonly restore: (entries: readonly Entry[]) => Promise<Restored>;
+  /** Adds the whole log up anew and compares it with what is shown, between two taps. Rejects when it cannot be read. */
+  readonly checkBooks: () => Promise<BooksReport>;
   readonly close: () => Promise<void>;
 }
 
@@ -260,7 +265,17 @@ export async function openSession(parts: SessionParts): Promise<Session> {
     },
     refresh,
     keepSnapshot,
+    keepSnapshotOf: (rebuilt) => log.saveSnapshot({ format: shopFormat, shop: rebuilt }),
     entries: log.entries,
+    async checkBooks() {
+      const { checkBooks } = await import('./books.ts');
+      const report = queue.then(async () => {
+        await refresh();
+        return checkBooks(log, shop);
+      });
+      queue = report.catch(() => undefined);
+      return report;
+    },
     async restore(entries) {
       const { added, here, mended, unplaced } = await log.merge({ entries, now: clock.now() });
       await refresh();

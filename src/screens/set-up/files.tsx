@@ -1,4 +1,10 @@
+import { BooksPanel } from './books-panel.tsx';
 import { CopiesPanels } from './copies-panels.tsx';
 
-/** What goes out of the tablet as files, and comes back. */
-export const Files = () => <CopiesPanels />;
+/** What goes out of the tablet as files, and comes back; and whether what is on it adds up. */
+export const Files = () => (
+  <>
+    <CopiesPanels />
+    <BooksPanel />
+  </>
+);

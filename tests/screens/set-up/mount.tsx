@@ -56,6 +56,7 @@ export async function mount(
     copies: shelf === undefined ? noCopies() : await copiesOn({ session, hands }, shelf),
     openDemo: async (afresh = false) => void asked.push(afresh ? 'demo afresh' : 'demo'),
     leaveDemo: note('leave demo'),
+    takeRebuilt: async () => undefined,
     tryAgain: note('try again'),
   };
   render(
