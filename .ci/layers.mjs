@@ -15,7 +15,7 @@ const mayImport = {
   app: [
     '^src/(domain|store|words)/',
     '^src/worker/[^/]*protocol[.]ts$',
-    '^node_modules/(valibot|workbox-window)/',
+    '^node_modules/(papaparse|valibot|workbox-window)/',
     ...signals,
     data,
   ],

@@ -6,6 +6,7 @@ import type { Problem } from '../domain/command/problem.ts';
 import type { Entry } from '../domain/log/chain.ts';
 import type { Draft, ShopEvent } from '../domain/log/event.ts';
 import type { PersonId, ShopDay, StageId, StationId, TrayId } from '../domain/log/ids.ts';
+import type { LogEvent } from '../domain/log/read-event.ts';
 import { isZoneName, shopDay, usualDayStart, zoneAt } from '../domain/log/zone.ts';
 import type { ShopFact } from '../domain/set-up/facts.ts';
 import { factOf } from '../domain/shop/registers.ts';
@@ -56,6 +57,8 @@ export interface Session {
   readonly pause: () => Promise<void>;
   /** Every event about a tray, in the order of their stamps. */
   readonly historyOf: (tray: TrayId) => Promise<readonly ShopEvent[]>;
+  /** Every event of the log, those of a newer version among them. Rejects when the store cannot be read. */
+  readonly allEvents: () => Promise<readonly LogEvent[]>;
   /** Every entry that the store can still read, one line of JSON each; empty when it can read none. */
   readonly exportLines: () => Promise<readonly string[]>;
   /** Reads what other windows have written. */
@@ -258,6 +261,10 @@ export async function openSession(parts: SessionParts): Promise<Session> {
       return events.toSorted(
         (a, b) => a.stamp.wall - b.stamp.wall || a.stamp.tick - b.stamp.tick || a.seq - b.seq,
       );
+    },
+    async allEvents() {
+      const { events, newer } = await log.since(new Map());
+      return [...events, ...newer];
     },
     async exportLines() {
       const read = await log.since(new Map()).catch(() => null);

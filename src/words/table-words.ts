@@ -1,0 +1,140 @@
+import type { DayColumn } from '../domain/export/day-table.ts';
+import type { Cell, Table } from '../domain/export/table.ts';
+import type { TapsColumn } from '../domain/export/taps-table.ts';
+import type { TraysColumn } from '../domain/export/trays-table.ts';
+import type { YieldColumn } from '../domain/export/yield-table.ts';
+import type { EventKind } from '../domain/log/event.ts';
+import type { Place } from '../domain/log/place.ts';
+import { outcomeWords, recountWords } from './outcome-words.ts';
+
+export type ColumnId = TraysColumn | TapsColumn | YieldColumn | DayColumn;
+
+const columnWords: Readonly<Record<ColumnId, string>> = {
+  code: 'Tray',
+  variant: 'Variant',
+  species: 'Wood',
+  batch: 'Batch',
+  stage: 'Stage',
+  grade: 'Grade',
+  pieces: 'Pieces',
+  'made-up': 'Made up',
+  where: 'Where',
+  since: 'There since (on average)',
+  ready: 'Ready',
+  'sent-back-by': 'Sent back by',
+
+  station: 'Station',
+  tablet: 'Tablet',
+  number: 'Number',
+  moment: 'Moment (UTC)',
+  'local-time': 'Local time',
+  'utc-offset': 'Minutes ahead of UTC',
+  zone: 'Time zone',
+  day: 'Shop day',
+  person: 'Person',
+  kind: 'What happened',
+  into: 'Into tray',
+  again: 'Of these, came again',
+  reasons: 'Reasons',
+  outcome: 'What became of it',
+  'back-to': 'Sent back to',
+  'saved-parts': 'Parts saved',
+  elapsed: 'Milliseconds since the tap before',
+  why: 'Why recounted',
+  note: 'Note',
+  'taken-back': 'Taken back',
+  'takes-back': 'Takes back (station, number)',
+  'clock-doubtful': 'Clock doubtful',
+  said: 'In words',
+
+  made: 'Made',
+  corrected: 'By recounts',
+  'in-work': 'In work',
+  firsts: 'Firsts finished',
+  seconds: 'Seconds finished',
+  scrapped: 'Scrapped',
+  'rolled-yield': 'Through without a flaw (share)',
+  'first-visits': 'First visits',
+  'good-visits': 'Good at the first visit',
+  'repeat-visits': 'Came again',
+  'first-pass-yield': 'First-pass yield (share)',
+
+  passed: 'Passed',
+  mended: 'Mended here',
+  'sent-back': 'Sent back',
+  second: 'Lowered to a second',
+  minutes: 'Minutes of work',
+};
+
+const kindWords: Readonly<Record<EventKind | 'put-back', string>> = {
+  'tray-made': 'Tray made up',
+  'tray-split': 'Tray split',
+  'tray-joined': 'Tray joined',
+  passed: 'Passed',
+  flawed: 'Flaw',
+  'hold-begun': 'Loaded',
+  recounted: 'Recounted',
+  rerouted: 'Moved by a change of route',
+  'spell-begun': 'Work begun',
+  'spell-ended': 'Work ended',
+  voided: 'Taken back',
+  'put-back': 'Put back',
+  'set-up': 'Set-up changed',
+};
+
+const whereWords: Readonly<Record<Place['at'], string>> = {
+  waiting: 'Waiting',
+  held: 'Curing',
+  finished: 'Finished',
+  scrapped: 'Scrapped',
+};
+
+const gradeWords = { first: 'First', second: 'Second' };
+const yesNo = { yes: 'Yes', no: 'No' };
+
+/** Columns whose cells are ids of the domain; the cells of all others are people's own words and numbers. */
+const cellWords: Readonly<Partial<Record<ColumnId, Readonly<Record<string, string>>>>> = {
+  kind: kindWords,
+  where: whereWords,
+  grade: gradeWords,
+  outcome: outcomeWords,
+  why: recountWords,
+  'taken-back': yesNo,
+  'clock-doubtful': yesNo,
+};
+
+/** The table as people read it: headings and fixed cells in words; an id that has none, of a newer version, stays. */
+export function tableInWords({ columns, rows }: Table<ColumnId>): Table {
+  const inWords = (cell: Cell, at: number): Cell => {
+    const column = columns[at];
+    const words = column && cellWords[column];
+    return words && typeof cell === 'string' && Object.hasOwn(words, cell) ? (words[cell] ?? cell) : cell;
+  };
+  return { columns: columns.map((column) => columnWords[column]), rows: rows.map((row) => row.map(inWords)) };
+}
+
+export type TableName = 'trays' | 'taps' | 'yield' | 'days';
+
+/** Name of the file of a table, with the shop day on which it was made. */
+export function tableFileName(table: TableName, day: string): string {
+  return `tallywright-${table}-${day}.csv`;
+}
+
+export const tableWords = {
+  title: 'Tables for a spreadsheet',
+  lead: 'Comma-separated text (CSV, UTF-8) with a point in decimal numbers. A table is for reckoning; to keep the records safe, save a backup.',
+  guard: 'An apostrophe at the front keeps a spreadsheet from taking a text for a formula.',
+  names: { trays: 'Trays', taps: 'Taps', yield: 'Yield', days: 'Days' },
+  details: {
+    trays: 'Where the pieces of each tray are',
+    taps: 'Every entry of the log',
+    yield: 'Each wood, stage by stage',
+    days: 'Each shop day, stage by stage',
+  },
+  save: 'Save table',
+  making: 'Being made …',
+  saved: (file: string) => `Saved: ${file}`,
+  shared: (file: string) => `Handed over: ${file}`,
+  tapAgain: 'It is ready: tap once more.',
+  failed: 'The log could not be read, so no table was made. Try again.',
+} as const;
