@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { cellsOf } from '../../src/app/csv.ts';
 import { tableFile } from '../../src/app/table-file.ts';
 import { stationId } from '../../src/domain/log/ids.ts';
+import type { VersionVector } from '../../src/domain/log/version-vector.ts';
 import { memoryLog } from '../../src/store/memory-log.ts';
 import type { TableName } from '../../src/words/table-words.ts';
 import { newerEvent } from '../support/drafts.ts';
@@ -61,14 +62,16 @@ test('every event of the log is a row of the taps', async () => {
 test('an event of a newer version is a row by the name that it has there', async () => {
   const { session, log } = await workshop();
   const { since } = log;
-  const newer = { station: log.station, seq: 900, kind: newerEvent.kind };
-  log.since = async (seen) => ({ ...(await since(seen)), newer: [newer] });
+  const newer = { station: log.station(), seq: 900, kind: newerEvent.kind };
+  Object.assign(log, {
+    since: async (seen: VersionVector) => ({ ...(await since(seen)), newer: [newer] }),
+  });
   const [headings = [], ...rows] = cellsOf(await (await tableFile('taps', session)).text());
   expect(rows.at(-1)?.[headings.indexOf('What happened')]).toBe('weighed');
 });
 
 test('a log that cannot be read gives no table of taps', async () => {
   const { session, log } = await workshop();
-  log.since = () => Promise.reject(new DOMException('gone', 'UnknownError'));
+  Object.assign(log, { since: () => Promise.reject(new DOMException('gone', 'UnknownError')) });
   await expect(tableFile('taps', session)).rejects.toThrow('gone');
 });

@@ -88,17 +88,9 @@ function envelopeOf(event: ShopEvent, { shop, nameOf, say }: TapsAround): TapRow
     person: person === null ? null : nameOf({ register: 'person', id: person }),
     kind: event.kind === 'voided' && event.event.kind === 'voided' ? 'put-back' : event.kind,
     'taken-back': isVoided(shop.voids, event) ? 'yes' : 'no',
-    'clock-doubtful': isClockDoubtful(event) ? 'yes' : 'no',
+    'clock-doubtful': event.clock === 'doubtful' ? 'yes' : 'no',
     said: say(event),
   };
-}
-
-/**
- * A stamp ticks when the tablet's clock stood behind the last one: it was set back, or another tablet's ran ahead. No
- * two taps fall into one millisecond, but facts of a new shop's set-up do.
- */
-function isClockDoubtful({ kind, stamp }: ShopEvent): boolean {
-  return kind !== 'set-up' && stamp.tick > 0;
 }
 
 /** What the kind of an event adds to its row. */

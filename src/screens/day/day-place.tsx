@@ -5,11 +5,13 @@ import { type DayReport, dayReport } from '../../domain/rollup/day-report.ts';
 import { factOf } from '../../domain/shop/registers.ts';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { dayWords as words } from '../../words/day-words.ts';
+import { tableWords } from '../../words/table-words.ts';
 import { dayWords as dayName } from '../../words/time-words.ts';
 import { updateWords } from '../../words/update-words.ts';
 import { address, goTo } from '../parts/address.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 import { DayCopies } from '../parts/files/day-copies.tsx';
+import { TableButton } from '../parts/table-button.tsx';
 import { UpdateOffer } from '../parts/update-offer.tsx';
 import { useNow } from '../parts/use-now.ts';
 import { ChecksPanel } from './checks-panel.tsx';
@@ -61,6 +63,7 @@ const DayHead = ({ day, today }: { day: ShopDay; today: ShopDay }) => (
       )}
       {day !== today && <PressButton label={words.toToday} onAct={() => goTo('day')} />}
       <PressButton tone="quiet" label={words.print} onAct={() => print()} />
+      <TableButton table="days" tone="quiet" label={tableWords.save} />
     </div>
   </header>
 );

@@ -1,10 +1,12 @@
 import { BooksPanel } from './books-panel.tsx';
 import { CopiesPanels } from './copies-panels.tsx';
+import { TablesPanel } from './tables-panel.tsx';
 
 /** What goes out of the tablet as files, and comes back; and whether what is on it adds up. */
 export const Files = () => (
   <>
     <CopiesPanels />
+    <TablesPanel />
     <BooksPanel />
   </>
 );

@@ -1,9 +1,11 @@
 import './yield.css';
 import { EmptyState } from '../../ui/notice/empty-state.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
+import { tableWords } from '../../words/table-words.ts';
 import { yieldWords as words } from '../../words/yield-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
+import { TableButton } from '../parts/table-button.tsx';
 import { FlawsPanel } from './flaws-panel.tsx';
 import { FlowPanel } from './flow-panel.tsx';
 import { WoodsPanel } from './woods-panel.tsx';
@@ -13,9 +15,12 @@ export const YieldPlace = () => {
   const shop = useShop();
   return (
     <main class="yield">
-      <header>
-        <h1>{words.title}</h1>
-        <p>{words.lead}</p>
+      <header class="yield-head">
+        <div>
+          <h1>{words.title}</h1>
+          <p>{words.lead}</p>
+        </div>
+        {shop.trays.size > 0 && <TableButton table="yield" tone="quiet" label={tableWords.save} />}
       </header>
       {shop.trays.size === 0 ? (
         <EmptyState

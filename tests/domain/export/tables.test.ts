@@ -123,10 +123,10 @@ describe('the table of taps', () => {
     expect(taps[8]).toMatchObject({ stage: 'Bore', pieces: -2, why: 'lost', note: '' });
   });
 
-  test('marks taps for which the clock had been set back', () => {
+  test('marks taps that were made while the clock was in doubt', () => {
     const late = aWorkshop();
     const tray = late.tray('ash-copper', 8);
-    late.later(-60 * 24);
+    late.doubt('doubtful');
     late.pass(tray, 'bore');
     expect(tapsOf(late.shop, late.log).at(-1)).toMatchObject({ 'clock-doubtful': 'yes' });
   });
