@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import type { Entry } from '../domain/log/chain.ts';
 import type { StationId } from '../domain/log/ids.ts';
 import type { VersionVector } from '../domain/log/version-vector.ts';
 import { type EventRecord, entryOf } from './event-record.ts';
@@ -26,7 +27,7 @@ export function readsOf(withDatabase: WithDatabase): Reads {
         ]);
         return { written: v.parse(headSchema, head).holding, records };
       }),
-    entries: () => withDatabase(async (db) => (await db.getAll('events')).filter(isSoundRecord).map(entryOf)),
+    entries: () => withDatabase(soundEntries),
     loadSnapshot: () => withDatabase((db) => db.get('snapshots', 'shop')),
   };
 }
@@ -52,4 +53,19 @@ async function latestOwn(db: ShopDatabase, count: number): Promise<Reading> {
   const { station, seq } = v.parse(headSchema, await db.get('heads', 'head'));
   const range = IDBKeyRange.bound([station, Math.max(1, seq - count + 1)], lastOf(station));
   return readRecords(await db.getAll('events', range));
+}
+
+/** Records read at a time: a tap comes in between two pieces. */
+const piece = 1000;
+
+async function soundEntries(db: ShopDatabase): Promise<readonly Entry[]> {
+  const entries: Entry[] = [];
+  let rest: IDBKeyRange | undefined;
+  for (;;) {
+    const records = await db.getAll('events', rest, piece);
+    for (const record of records) if (isSoundRecord(record)) entries.push(entryOf(record));
+    const last = records.at(-1);
+    if (!last || records.length < piece) return entries;
+    rest = IDBKeyRange.lowerBound([last.station, last.seq], true);
+  }
 }

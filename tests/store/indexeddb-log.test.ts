@@ -151,3 +151,19 @@ test('a store of a newer version is read, and nothing is written to it', async (
   expect([db.version, await db.count('events')]).toEqual([databaseVersion + 1, 1]);
   db.close();
 });
+
+test('a long log is given whole and in order, in pieces between which taps are saved', async () => {
+  const log = await openTestLog();
+  const drafts = Array.from({ length: 500 }, () => spellDraft('turn'));
+  for (let act = 0; act < 5; act += 1) await log.append({ ...tap(`act-${act}`), drafts });
+  const order: string[] = [];
+  const reading = log.entries().then((entries) => {
+    order.push('read');
+    return entries;
+  });
+  await log.append(tap('in between')).then(() => order.push('tapped'));
+  const seqs = (await reading).map(({ event }) => event.seq);
+  expect(order).toEqual(['tapped', 'read']);
+  expect(seqs.slice(0, 2500)).toEqual(Array.from({ length: 2500 }, (_, index) => index + 1));
+  expect(seqs.length).toBeLessThanOrEqual(2501);
+});
