@@ -1,4 +1,4 @@
-import type { Draft } from '../log/event.ts';
+import type { Draft, SetUpEvent } from '../log/event.ts';
 import type { BatchId, RouteId, StageId } from '../log/ids.ts';
 import { atStage, type Move, type StagePlace } from '../log/place.ts';
 import type { RegisterSet } from '../set-up/register.ts';
@@ -17,7 +17,7 @@ export function decideSet(shop: Shop, { set }: CommandOf<'set'>, at: Circumstanc
   return problem ? refuse(problem) : happens([setUpDraft(shop, set, at)]);
 }
 
-function setUpDraft({ registers }: Shop, set: RegisterSet, at: Circumstances): Draft {
+export function setUpDraft({ registers }: Shop, set: RegisterSet, at: Circumstances): Draft<SetUpEvent> {
   return { ...envelopeAt(at), kind: 'set-up', set: tidied(set), rev: nextRev(registers, set) };
 }
 
@@ -54,7 +54,7 @@ function problemOfPlaces(shop: Shop, set: RegisterSet): Problem | null {
   return null;
 }
 
-function batchesOn(shop: Shop, route: RouteId): ReadonlySet<BatchId> {
+export function batchesOn(shop: Shop, route: RouteId): ReadonlySet<BatchId> {
   return new Set(
     factsOf(shop.registers, 'batch')
       .filter(({ fact }) => fact.route === route)
@@ -65,7 +65,7 @@ function batchesOn(shop: Shop, route: RouteId): ReadonlySet<BatchId> {
 type StandingOfTray = Standing & { readonly record: TrayRecord; readonly place: StagePlace };
 
 /** What stands at the stages of some batches, with the tray that it is on. */
-function standingsOf(shop: Shop, batches: ReadonlySet<BatchId>): readonly StandingOfTray[] {
+export function standingsOf(shop: Shop, batches: ReadonlySet<BatchId>): readonly StandingOfTray[] {
   return [...shop.positions].flatMap(([tray, places]) => {
     const record = shop.trays.get(tray);
     if (!record || !batches.has(record.batch)) return [];
@@ -131,7 +131,10 @@ export function decideChangeRoute(
   if (unanswered.length > 0) return refuse({ kind: 'stage-still-holds', stages: unanswered });
   // An answer to what is asked no more is an old one: those pieces stay.
   const answers = new Map([...destinations].filter(([from]) => asked.some(({ stage }) => stage === from)));
-  return happens([setUpDraft(shop, set, at), ...reroutes(shop, { route, stages, answers }, at)]);
+  const moved = reroutes(shop, { route, stages, answers }, at);
+  const before = shop.registers.get(`route/${route}`)?.set;
+  const replaced = before && moved.length > 0 ? { replaced: { set: before, trays: moved.length } } : {};
+  return happens([{ ...setUpDraft(shop, set, at), ...replaced }, ...moved]);
 }
 
 interface Rerouting {

@@ -1,3 +1,4 @@
+import type { Draft } from '../log/event.ts';
 import { placeKey } from '../log/place.ts';
 import { addTo, type Counter } from '../shop/counter.ts';
 import type { Shop } from '../shop/shop.ts';
@@ -5,6 +6,7 @@ import { trayBegunBy } from '../shop/trays.ts';
 import { isVoided, type Voidable } from '../shop/voids.ts';
 import type { CommandOf } from './command.ts';
 import { type Circumstances, type Decision, envelopeAt, happens, refuse } from './decision.ts';
+import { routeBrought, routeChangeIn, strandsPieces } from './undo-route.ts';
 
 /** Takes back the events of one tap together. */
 export function decideUndo(shop: Shop, { events }: CommandOf<'undo'>, at: Circumstances): Decision {
@@ -12,7 +14,12 @@ export function decideUndo(shop: Shop, { events }: CommandOf<'undo'>, at: Circum
   if (inForce.length === 0) return refuse({ kind: 'already-taken-back' });
   if (inForce.some((event) => leavesPiecesBehind(shop, event)))
     return refuse({ kind: 'cannot-be-taken-back' });
-  return happens(inForce.map((event) => ({ ...envelopeAt(at), kind: 'voided', event })));
+  const change = routeChangeIn(shop, inForce);
+  if (strandsPieces(shop, { events: inForce, change })) return refuse({ kind: 'cannot-be-taken-back' });
+  return happens([
+    ...(change ? [routeBrought(shop, change, at)] : []),
+    ...inForce.map((event): Draft => ({ ...envelopeAt(at), kind: 'voided', event })),
+  ]);
 }
 
 /**

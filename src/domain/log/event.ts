@@ -129,6 +129,10 @@ const setUpEvent = v.object({
   set: registerSchema,
   /** One more than the `rev` of the value that its author saw; 0, or left out by older versions, for the first. */
   rev: v.exactOptional(v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(mostRevisions))),
+  /** Of a change of route that moved pieces: the value before, and of how many trays, so that an undo brings it back. */
+  replaced: v.exactOptional(
+    v.object({ set: registerSchema, trays: v.pipe(v.number(), v.integer(), v.minValue(1)) }),
+  ),
 });
 export type SetUpEvent = Readonly<v.InferOutput<typeof setUpEvent>>;
 

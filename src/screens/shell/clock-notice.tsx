@@ -7,7 +7,8 @@ import { useNow } from '../parts/use-now.ts';
 /** Says that the tablet's clock cannot be believed, until it is put away or the clock is right. */
 export const ClockNotice = () => {
   const session = useSession();
-  const now = useNow();
+  // Looked at anew with the doubt and with each half minute: what is told is what is doubted.
+  useNow();
   const { doubt, putAway, trust } = session.clockWatch;
   if (doubt.value === null) return null;
   return (
@@ -24,7 +25,7 @@ export const ClockNotice = () => {
         </>
       }
     >
-      <p>{words.says(doubt.value, { now, zone: session.zone() })}</p>
+      <p>{words.says(doubt.value, { now: session.now(), zone: session.zone() })}</p>
       <p>{words.kept}</p>
     </Notice>
   );
