@@ -10,7 +10,7 @@ const mayImport = {
   domain: ['^node_modules/(valibot|@noble/hashes)/', data],
   store: ['^src/domain/', '^node_modules/(idb|valibot|fflate|@noble/hashes|@scure/bip39)/'],
   words: ['^src/domain/'],
-  worker: ['^src/(domain|store)/', '^node_modules/valibot/'],
+  worker: ['^src/(domain|store)/', '^node_modules/(valibot|@noble/hashes)/'],
   ui: preact,
   app: [
     '^src/(domain|store|words)/',

@@ -1,48 +1,55 @@
 import * as v from 'valibot';
-import { linkText } from '../domain/log/chain.ts';
+import { type Link, linkText } from '../domain/log/chain.ts';
 import { holdingSchema } from '../domain/log/holding.ts';
 
-/** What a window asks of the worker that keeps its files, by name, with the answer's schema. */
-export const answers = {
-  look: v.object({ holding: holdingSchema, unreadable: v.number(), unsettled: v.array(v.string()) }),
-  add: v.undefined(),
-  keepAct: v.undefined(),
-  settleAct: v.undefined(),
-  links: v.array(linkText),
-  lines: v.array(v.object({ link: linkText, line: v.string() })),
-  fileNames: v.array(v.string()),
-  readFile: v.optional(v.instance(Uint8Array)),
-  writeFile: v.undefined(),
-  removeFile: v.undefined(),
-} as const;
-
-export type Question = keyof typeof answers;
-export type AnswerTo<Name extends Question> = v.InferOutput<(typeof answers)[Name]>;
-
-/** What goes with each question. */
-export interface Input {
-  readonly look: undefined;
-  readonly add: readonly { readonly link: string; readonly line: string }[];
-  readonly keepAct: string;
-  readonly settleAct: string;
-  readonly links: undefined;
-  readonly lines: readonly string[];
-  readonly fileNames: undefined;
-  readonly readFile: string;
-  readonly writeFile: { readonly name: string; readonly bytes: Uint8Array };
-  readonly removeFile: string;
+/** What a page can ask of its journal worker, and with what. Entries and acts go as the JSON that is written. */
+export interface Asked {
+  readonly look: Record<never, never>;
+  readonly add: { readonly texts: readonly string[] };
+  readonly 'keep-act': { readonly json: string };
+  readonly 'settle-act': { readonly act: string };
+  readonly links: Record<never, never>;
+  readonly texts: { readonly links: readonly Link[] };
+  readonly 'file-names': Record<never, never>;
+  readonly 'read-file': { readonly file: string };
+  readonly 'write-file': { readonly file: string; readonly bytes: Uint8Array };
+  readonly 'remove-file': { readonly file: string };
 }
+export type Ask = keyof Asked;
 
-/** The first message: the store whose files are meant. */
-export const beginSchema = v.object({ begin: v.string() });
+/** The first message to a worker: which store it serves. */
+export interface Begin {
+  readonly ask: 'begin';
+  readonly store: string;
+}
+export type Request = { readonly [A in Ask]: { readonly id: number; readonly ask: A } & Asked[A] }[Ask];
 
-export const askSchema = v.object({
-  id: v.number(),
-  ask: v.picklist(Object.keys(answers) as Question[]),
-  input: v.unknown(),
-});
+const nothing = v.undefined();
+/** What the answer to each request must be. */
+export const answers = {
+  look: v.object({
+    holding: holdingSchema,
+    unreadable: v.pipe(v.number(), v.safeInteger(), v.minValue(0)),
+    unsettled: v.array(v.string()),
+  }),
+  add: nothing,
+  'keep-act': nothing,
+  'settle-act': nothing,
+  links: v.array(linkText),
+  texts: v.array(v.string()),
+  'file-names': v.array(v.string()),
+  'read-file': v.optional(v.instance(Uint8Array)),
+  'write-file': nothing,
+  'remove-file': nothing,
+} satisfies Record<Ask, v.GenericSchema>;
+export type Answer<A extends Ask> = v.InferOutput<(typeof answers)[A]>;
 
+/** What a worker says. `busy` tells only that it is still at work. */
 export const replySchema = v.variant('kind', [
-  v.object({ id: v.number(), kind: v.literal('done'), answer: v.unknown() }),
-  v.object({ id: v.number(), kind: v.literal('failed'), problem: v.string() }),
+  v.object({ kind: v.literal('busy') }),
+  v.object({ kind: v.literal('done'), id: v.number(), value: v.unknown() }),
+  /** The browser keeps no files, now or later. */
+  v.object({ kind: v.literal('nowhere'), id: v.number() }),
+  v.object({ kind: v.literal('failed'), id: v.number(), why: v.string() }),
 ]);
+export type Reply = v.InferOutput<typeof replySchema>;

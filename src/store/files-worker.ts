@@ -1,73 +1,145 @@
 import * as v from 'valibot';
-import { type AnswerTo, answers, type Input, type Question, replySchema } from './files-protocol.ts';
+import {
+  type Answer,
+  type Ask,
+  type Asked,
+  answers,
+  type Begin,
+  type Reply,
+  replySchema,
+} from './files-protocol.ts';
+
+/** As much of a worker as is needed of it. */
+export interface PlainWorker {
+  readonly postMessage: (message: unknown) => void;
+  readonly terminate: () => void;
+  readonly addEventListener: (
+    type: 'message' | 'error' | 'messageerror',
+    listener: (event: Event) => void,
+  ) => void;
+}
 
 export interface FilesWorkerParts {
+  /** The name of the store: its folder bears it. */
   readonly store: string;
-  readonly start: () => Worker;
-  /** Runs something later (ms); returns how to call it off. */
+  readonly start: () => PlainWorker;
+  /** Runs something after so many ms, unless it is called off. */
   readonly after: (ms: number, run: () => void) => () => void;
 }
 
 export interface FilesWorker {
-  /** Rejects when the worker fails, dies, or does not answer in time; the next question then starts a new one. */
-  readonly ask: <Name extends Question>(name: Name, input: Input[Name]) => Promise<AnswerTo<Name>>;
-  readonly end: () => void;
+  readonly ask: <A extends Ask>(ask: A, what: Asked[A]) => Promise<Answer<A>>;
+  readonly close: () => void;
 }
 
-/** A worker that does not answer for so long (ms) is ended; the first answer may have to wait for old files. */
-const longestWait = 10_000;
+/** The browser keeps no files for a worker, now or later. */
+export class NoFilesKept extends Error {}
 
 interface Waiting {
-  readonly resolve: (answer: unknown) => void;
-  readonly reject: (problem: Error) => void;
+  readonly ask: Ask;
+  readonly resolve: (value: unknown) => void;
+  readonly reject: (why: Error) => void;
 }
 
-/** The window's side of the worker that keeps the files of one store. */
+/** A worker from which nothing is heard for so many seconds is ended. */
+const longestSilence = 5;
+
+/**
+ * Asks a worker, which is made at the first request. When it is silent for too long, dies, or says what no worker of
+ * this version says, all that waits is rejected, and the next request makes a new one.
+ */
 export function filesWorker({ store, start, after }: FilesWorkerParts): FilesWorker {
   const waiting = new Map<number, Waiting>();
-  let worker: Worker | undefined;
-  let asked = 0;
+  let running: PlainWorker | undefined;
+  let ids = 0;
+  let silence = 0;
+  let stopWatch: (() => void) | undefined;
+  let closed = false;
 
-  function end(problem: string): void {
-    worker?.terminate();
-    worker = undefined;
-    for (const { reject } of waiting.values()) reject(new Error(problem));
+  function end(why: string): void {
+    running?.terminate();
+    running = undefined;
+    stopWatch?.();
+    stopWatch = undefined;
+    for (const { reject } of waiting.values()) reject(new Error(why));
     waiting.clear();
   }
 
-  function running(): Worker {
-    if (worker) return worker;
+  /** Counted second by second: to a window that was frozen, one long second is no silence of its worker. */
+  function watch(): void {
+    stopWatch = after(1000, () => {
+      stopWatch = undefined;
+      if (waiting.size === 0) return;
+      silence += 1;
+      if (silence >= longestSilence) end('the journal worker is silent');
+      else watch();
+    });
+  }
+
+  function begin(): PlainWorker {
     const started = start();
-    started.onerror = () => end('the worker died');
-    started.onmessageerror = () => end('the worker spoke gibberish');
-    started.onmessage = ({ data }: MessageEvent<unknown>) => {
-      const reply = v.parse(replySchema, data);
-      const who = waiting.get(reply.id);
-      waiting.delete(reply.id);
-      if (reply.kind === 'done') who?.resolve(reply.answer);
-      else who?.reject(new Error(reply.problem));
+    const ifRunning = (act: (event: Event) => void) => (event: Event) => {
+      if (running === started) act(event);
     };
-    started.postMessage({ begin: store });
-    worker = started;
+    started.addEventListener('message', ifRunning(hear));
+    started.addEventListener(
+      'error',
+      ifRunning(() => end('the journal worker has died')),
+    );
+    started.addEventListener(
+      'messageerror',
+      ifRunning(() => end('the journal worker cannot be understood')),
+    );
+    const first: Begin = { ask: 'begin', store };
+    started.postMessage(first);
     return started;
   }
 
+  function hear(event: Event): void {
+    silence = 0;
+    const reply = v.safeParse(replySchema, 'data' in event ? event.data : undefined);
+    if (!reply.success) end('the journal worker cannot be understood');
+    else if (reply.output.kind !== 'busy') answered(reply.output);
+  }
+
+  function answered(reply: Exclude<Reply, { kind: 'busy' }>): void {
+    const asked = waiting.get(reply.id);
+    waiting.delete(reply.id);
+    if (waiting.size === 0) letRest();
+    if (!asked) return;
+    if (reply.kind === 'nowhere') asked.reject(new NoFilesKept('no files are kept here'));
+    else if (reply.kind === 'failed') asked.reject(new Error(reply.why));
+    else {
+      const answer = v.safeParse(answers[asked.ask], reply.value);
+      if (answer.success) asked.resolve(answer.output);
+      else asked.reject(new Error('the journal worker cannot be understood'));
+    }
+  }
+
+  function letRest(): void {
+    stopWatch?.();
+    stopWatch = undefined;
+    if (closed) end('the journal is closed');
+  }
+
   return {
-    async ask(name, input) {
-      asked += 1;
-      const id = asked;
-      const callOff = after(longestWait, () => end('the worker does not answer'));
-      try {
-        const answer = await new Promise<unknown>((resolve, reject) => {
-          waiting.set(id, { resolve, reject });
-          running().postMessage({ id, ask: name, input });
-        });
-        return v.parse(answers[name], answer) as AnswerTo<typeof name>;
-      } finally {
-        callOff();
-        waiting.delete(id);
-      }
+    ask(ask, what) {
+      return new Promise((resolve, reject) => {
+        if (closed) throw new Error('the journal is closed');
+        running ??= begin();
+        ids += 1;
+        running.postMessage({ ...what, ask, id: ids });
+        // The answer has passed the schema of what was asked.
+        waiting.set(ids, { ask, resolve: resolve as (value: unknown) => void, reject });
+        if (stopWatch) return;
+        silence = 0;
+        watch();
+      });
     },
-    end: () => end('closed'),
+    /** What was asked before is still answered. */
+    close() {
+      closed = true;
+      if (waiting.size === 0) end('the journal is closed');
+    },
   };
 }

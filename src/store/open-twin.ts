@@ -1,5 +1,5 @@
 import type { FileShelf } from './file-shelf.ts';
-import { type FilesWorkerParts, filesWorker } from './files-worker.ts';
+import { type FilesWorkerParts, filesWorker, NoFilesKept } from './files-worker.ts';
 import { noTwin } from './no-twin.ts';
 import { opfsShelf, opfsTwin } from './opfs-twin.ts';
 import { tailTwin } from './tail-twin.ts';
@@ -7,7 +7,7 @@ import type { Twin } from './twin.ts';
 
 export interface OpenTwinParts extends Omit<FilesWorkerParts, 'start'> {
   /** Starts the worker that keeps files; undefined where the browser has none. */
-  readonly start: (() => Worker) | undefined;
+  readonly start: FilesWorkerParts['start'] | undefined;
   readonly storage: Pick<Storage, 'getItem' | 'setItem'> | undefined;
 }
 
@@ -17,17 +17,24 @@ export interface OpenedTwin {
   readonly shelf: FileShelf | null;
 }
 
-/** The best second copy that this browser can keep: files, else a tail in its small storage, else none. Never rejects. */
+/**
+ * The best second copy that this browser can keep: files, else a tail in its small storage, else none. Where files can
+ * be kept but not be read today, the tail stands in until the next start. Never rejects.
+ */
 export async function openTwin({ start, storage, ...parts }: OpenTwinParts): Promise<OpenedTwin> {
-  if (start) {
-    const worker = filesWorker({ ...parts, start });
-    const twin = opfsTwin(worker);
+  const tail = () => (storage ? tailTwin(storage, parts.store) : noTwin());
+  if (!start) return { twin: tail(), shelf: null };
+  const files = filesWorker({ ...parts, start });
+  const twin = opfsTwin(files);
+  for (let tries = 1; ; tries += 1) {
     try {
       await twin.look();
-      return { twin, shelf: opfsShelf(worker) };
-    } catch {
-      worker.end();
+      return { twin, shelf: opfsShelf(files) };
+    } catch (error) {
+      if (error instanceof NoFilesKept) return { twin: tail(), shelf: null };
+      if (tries === mostTries) return { twin: tail(), shelf: opfsShelf(files) };
     }
   }
-  return { twin: storage ? tailTwin(storage, parts.store) : noTwin(), shelf: null };
 }
+
+const mostTries = 2;

@@ -1,68 +1,112 @@
-import type { Folder, OpenFile } from './folder.ts';
-import { openJournal } from './journal.ts';
+import { isSameHolding } from '../../domain/log/holding.ts';
+import { actLine, settledLine } from '../../domain/log/journal-line.ts';
+import { type Contents, emptyContents, readOn, unsettledOf } from './contents.ts';
+import type { FileInfo, Folder, HeldFile } from './folder.ts';
+import { bytesOf } from './whole-lines.ts';
 
-/** So many segments are read as they are; a start that finds more makes one of them. */
-export const mostSegments = 8;
+export interface Compaction {
+  /** The segments that may be folded into one. */
+  readonly segments: readonly FileInfo[];
+  /** A free name for the new segment. */
+  readonly into: string;
+  /** So many segments may stay as they are. */
+  readonly atMost: number;
+  readonly alive: () => void;
+}
 
-interface Held {
-  readonly name: string;
-  readonly file: OpenFile;
+interface HeldSegment extends FileInfo {
+  readonly file: HeldFile;
 }
 
 /**
- * Makes one segment of those that no window holds open. The new one is flushed and read back before an old one goes; a
- * segment with something that cannot be read is set aside under another name, never removed.
+ * Folds the segments that no window holds into one, when they are many. The old ones go only after the new one was
+ * read back and found to say the same; those with a line that says nothing are laid aside under another name. Whatever
+ * fails on the way, every line is in one place at least, and in two at worst.
  */
-export async function compact(folder: Folder, newName: () => string): Promise<void> {
-  const names = (await folder.names()).filter((name) => name.startsWith('journal-'));
-  if (names.length <= mostSegments) return;
-  const held: Held[] = [];
+export async function compact(folder: Folder, { segments, atMost, ...how }: Compaction): Promise<void> {
+  const held: HeldSegment[] = [];
   try {
-    for (const name of names) {
-      const file = await folder.open(name).catch(() => undefined);
-      if (file) held.push({ name, file });
+    for (const segment of segments) {
+      const file = await folder.hold(segment.name);
+      if (file) held.push({ ...segment, file });
     }
-    if (held.length > mostSegments && (await copyInto(`journal-${newName()}`, { folder, held }))) {
-      for (const one of held) await letGo(folder, one);
-    }
+    if (held.length > atMost) await fold(folder, { held, ...how });
   } finally {
-    for (const { file } of held) file.close();
+    for (const { file } of held) file.release();
   }
 }
 
-/** Whether all that the held segments say was written to a new one and read back. */
-async function copyInto(
-  made: string,
-  { folder, held }: { folder: Folder; held: readonly Held[] },
-): Promise<boolean> {
-  const names = held.map(({ name }) => name);
-  const old = openJournal(only(folder, names), noName);
-  const { holding, unsettled } = await old.look();
-  const next = openJournal({ ...only(folder, [made]), open: () => folder.open(made) }, noName);
-  await next.add(await old.lines(old.links()));
-  for (const json of unsettled) await next.keepAct(json);
-  next.close();
-  const found = await openJournal(only(folder, [made]), noName).look();
-  return (
-    found.holding.sum === holding.sum &&
-    found.holding.entries === holding.entries &&
-    found.unreadable === 0 &&
-    unsettled.every((json) => found.unsettled.includes(json))
-  );
+async function fold(
+  folder: Folder,
+  { held, into, alive }: { held: readonly HeldSegment[] } & Pick<Compaction, 'into' | 'alive'>,
+): Promise<void> {
+  const file = await folder.create(into);
+  let gathered: Contents;
+  try {
+    gathered = await copyLines(folder, { held, to: file, alive });
+    file.release();
+    await mustSayTheSame(folder, { name: into, gathered, alive });
+  } catch (error) {
+    file.release();
+    await folder.remove(into).catch(() => undefined);
+    throw error;
+  }
+  try {
+    for (const segment of held) {
+      segment.file.release();
+      const read = gathered.files.get(segment.name);
+      const isWhole = segment.size === 0 || (read?.unreadable === 0 && read.upTo === segment.size);
+      if (isWhole) await folder.remove(segment.name);
+      else await folder.rename(segment.name, `aside-${segment.name}`);
+      alive();
+    }
+  } catch (error) {
+    // A folder that lets nothing go would hold one copy more after each start.
+    if (await allStand(folder, held)) await folder.remove(into).catch(() => undefined);
+    throw error;
+  }
 }
 
-async function letGo(folder: Folder, { name, file }: Held): Promise<void> {
-  const journal = openJournal(only(folder, [name]), noName);
-  const { unreadable } = await journal.look();
-  const isWhole = unreadable === 0 && journal.wholeTo(name) === file.size();
-  file.close();
-  if (isWhole) await folder.remove(name);
-  else await folder.rename(name, `aside-${name}`);
+async function copyLines(
+  folder: Folder,
+  { held, to, alive }: { held: readonly HeldSegment[]; to: HeldFile; alive: () => void },
+): Promise<Contents> {
+  const gathered = emptyContents();
+  let waiting: string[] = [];
+  for (const { name, size } of held) {
+    await readOn(gathered, folder, {
+      name,
+      to: size,
+      alive,
+      taken: ({ text }) => {
+        if (text.startsWith('{"prev"')) waiting.push(text);
+      },
+    });
+    if (waiting.length > 0) await to.append(bytesOf(waiting));
+    waiting = [];
+  }
+  // A settled act stays settled, though another window may hold a line that keeps it.
+  const notes = [...unsettledOf(gathered).map(actLine), ...[...gathered.settled].map(settledLine)];
+  if (notes.length > 0) await to.append(bytesOf(notes));
+  return gathered;
 }
 
-const noName = () => 'none';
+async function mustSayTheSame(
+  folder: Folder,
+  { name, gathered, alive }: { name: string; gathered: Contents; alive: () => void },
+): Promise<void> {
+  const copy = emptyContents();
+  const size = (await folder.list()).find((file) => file.name === name)?.size ?? 0;
+  await readOn(copy, folder, { name, to: size, alive });
+  const same =
+    isSameHolding(copy.holding, gathered.holding) &&
+    copy.places.size === gathered.places.size &&
+    String(unsettledOf(copy)) === String(unsettledOf(gathered)) &&
+    String([...copy.settled]) === String([...gathered.settled]);
+  if (!same) throw new Error('the folded segment does not say what the old ones say');
+}
 
-/** The same folder, as if it held these files alone. */
-function only(folder: Folder, names: readonly string[]): Folder {
-  return { ...folder, names: async () => names };
+async function allStand(folder: Folder, held: readonly HeldSegment[]): Promise<boolean> {
+  const names = new Set((await folder.list()).map(({ name }) => name));
+  return held.every(({ name }) => names.has(name));
 }

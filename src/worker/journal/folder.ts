@@ -1,21 +1,26 @@
-/** A folder of files, as the journal needs it. Every promise rejects when the platform cannot do what was asked. */
-export interface Folder {
-  readonly names: () => Promise<readonly string[]>;
-  /** Bytes `from` to `to` of a file (to its end when left out), also of one that another window holds open. */
-  readonly read: (name: string, from: number, to?: number) => Promise<Uint8Array>;
-  /** Opens a file for writing, made when it is missing. Rejects when another window holds it. */
-  readonly open: (name: string) => Promise<OpenFile>;
-  readonly remove: (name: string) => Promise<void>;
-  readonly rename: (name: string, to: string) => Promise<void>;
+export interface FileInfo {
+  readonly name: string;
+  /** In bytes. */
+  readonly size: number;
 }
 
-/** A file that is held open; nobody else writes to it meanwhile. Every call may throw. */
-export interface OpenFile {
-  readonly size: () => number;
-  /** Writes at a position; returns how many bytes went in. */
-  readonly write: (bytes: Uint8Array, at: number) => number;
-  readonly truncate: (size: number) => void;
-  /** Asks for all that was written to be on the disk. */
-  readonly flush: () => void;
-  readonly close: () => void;
+/** A file that no other window can write while it is held. */
+export interface HeldFile {
+  /** Adds bytes at the end and flushes them. When it rejects, any part of them may be in the file. */
+  readonly append: (bytes: Uint8Array<ArrayBuffer>) => Promise<void>;
+  readonly release: () => void;
+}
+
+/** One folder of plain files, as the journal and the shelf need it. Every promise rejects when it cannot be done. */
+export interface Folder {
+  readonly list: () => Promise<readonly FileInfo[]>;
+  /** The bytes of a file in a range, fewer where it ends; also of a file that another window holds. */
+  readonly read: (name: string, range: { from: number; to: number }) => Promise<Uint8Array<ArrayBuffer>>;
+  /** A new file, held; rejects when there is one of the name. */
+  readonly create: (name: string) => Promise<HeldFile>;
+  /** Takes hold of a file; undefined, and at once, when another window has it. */
+  readonly hold: (name: string) => Promise<HeldFile | undefined>;
+  /** Gives a file another name, in place of the file that had it. When it rejects, that one may be torn. */
+  readonly rename: (name: string, to: string) => Promise<void>;
+  readonly remove: (name: string) => Promise<void>;
 }

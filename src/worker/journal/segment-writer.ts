@@ -1,66 +1,69 @@
-import type { Folder, OpenFile } from './folder.ts';
+import type { Folder, HeldFile } from './folder.ts';
 
-const newline = 0x0a;
+interface Segment {
+  readonly name: string;
+  readonly file: HeldFile;
+  /** Its acknowledged bytes. What stands beyond them was never said to be kept. */
+  size: number;
+}
 
-/** The one segment that a window adds to. After a write that failed it goes on behind what is known to be whole. */
-export function segmentWriter(folder: Pick<Folder, 'open'>, newName: () => string) {
-  let file: OpenFile | undefined;
-  let name = '';
-  let size = 0;
-  /** What lies behind `size` may be half a line. */
-  let isTorn = false;
+export interface SegmentWriter {
+  /** Adds whole lines; resolves when they are on the disk, with where they lie. */
+  readonly append: (bytes: Uint8Array<ArrayBuffer>) => Promise<{ name: string; from: number; to: number }>;
+  /** The acknowledged size of each segment that was written here. */
+  readonly written: ReadonlyMap<string, number>;
+  readonly release: () => void;
+}
 
-  async function ensure(): Promise<OpenFile> {
-    if (file) return file;
-    const wanted = newName();
-    const opened = await folder.open(wanted);
-    [file, name, size] = [opened, wanted, opened.size()];
-    isTorn = size > 0;
-    return opened;
+/** A name that is taken is passed over; a folder that refuses so many is broken. */
+const mostNames = 3;
+
+/**
+ * Writes a segment of its own, which no other window touches. After a failed write or flush the segment is left as it
+ * is, for nobody knows how much of the last write has reached the disk, and the next one begins a new segment.
+ */
+export function segmentWriter(folder: Folder, newName: () => string): SegmentWriter {
+  const written = new Map<string, number>();
+  let segment: Segment | undefined;
+
+  async function begin(): Promise<Segment> {
+    for (let tries = 1; ; tries += 1) {
+      const name = newName();
+      try {
+        return { name, file: await folder.create(name), size: 0 };
+      } catch (error) {
+        if (tries === mostNames) throw error;
+      }
+    }
   }
 
-  /** Leaves a file that failed; the next write takes another. */
-  function leave(): void {
-    try {
-      file?.close();
-    } catch {
-      // It is of no use any more either way.
-    }
-    file = undefined;
+  async function leave({ name, file, size }: Segment): Promise<void> {
+    segment = undefined;
+    file.release();
+    // On a full disk every try would leave an empty file behind. One that cannot be removed says nothing wrong.
+    if (size === 0) await folder.remove(name).catch(() => undefined);
   }
 
   return {
-    /**
-     * Adds whole lines in one write and flushes them. Returns where they begin.
-     * @throws whatever the platform throws; nothing is then taken for written.
-     */
-    async add(lines: Uint8Array): Promise<{ name: string; at: number }> {
-      const open = await ensure();
-      const bytes = isTorn ? withNewlineBefore(lines) : lines;
-      const at = size + (bytes.length - lines.length);
+    written,
+    async append(bytes) {
+      const own = segment ?? (await begin());
+      segment = own;
+      const from = own.size;
+      written.set(own.name, from);
       try {
-        if (open.write(bytes, size) !== bytes.length) throw new Error('the file took a part only');
-        open.flush();
+        await own.file.append(bytes);
       } catch (error) {
-        isTorn = true;
-        try {
-          open.truncate(size);
-        } catch {
-          leave();
-        }
+        await leave(own);
         throw error;
       }
-      size += bytes.length;
-      isTorn = false;
-      return { name, at };
+      own.size += bytes.length;
+      written.set(own.name, own.size);
+      return { name: own.name, from, to: own.size };
     },
-    close: leave,
+    release() {
+      segment?.file.release();
+      segment = undefined;
+    },
   };
-}
-
-function withNewlineBefore(lines: Uint8Array): Uint8Array {
-  const bytes = new Uint8Array(lines.length + 1);
-  bytes[0] = newline;
-  bytes.set(lines, 1);
-  return bytes;
 }

@@ -1,0 +1,239 @@
+import { describe, expect, test } from 'vitest';
+import { chained, type Link } from '../../../src/domain/log/chain.ts';
+import { emptyHolding, holdingOf } from '../../../src/domain/log/holding.ts';
+import { settledLine } from '../../../src/domain/log/journal-line.ts';
+import { foreignLog, spellDraft } from '../../support/drafts.ts';
+import type { FakeDisk } from '../../support/fake-folder.ts';
+import { filesOf, journalWindow } from '../../support/journal-windows.ts';
+
+const entries = chained(foreignLog());
+const texts = entries.map((entry) => JSON.stringify(entry));
+const links = entries.map(({ link }) => link);
+const act = (name: string) => JSON.stringify({ act: name, drafts: [spellDraft('turn')], now: 1000 });
+const emptyDisk = (): FakeDisk => new Map();
+
+/** As many windows as there are entries, one after the other, each of which adds one and is shut. */
+async function oneByOne(disk: FakeDisk, some = texts): Promise<void> {
+  for (const text of some) {
+    const window = await journalWindow(disk);
+    await window.add([text]);
+    window.die();
+  }
+}
+
+const named = (disk: FakeDisk, start: string) =>
+  [...filesOf(disk).keys()].filter((name) => name.startsWith(start));
+
+describe('a journal', () => {
+  test('writes what waits with one flush', async () => {
+    const window = await journalWindow(emptyDisk());
+    await Promise.all([...texts.map((text) => window.add([text])), window.settleAct('tap-1')]);
+    expect(window.appends()).toBeLessThanOrEqual(2);
+    expect((await window.look()).holding).toEqual(holdingOf(links));
+  });
+
+  test('writes nothing for entries that it has', async () => {
+    const disk = emptyDisk();
+    await oneByOne(disk);
+    const window = await journalWindow(disk);
+    await window.look();
+    await window.add(texts);
+    expect(window.appends()).toBe(0);
+  });
+
+  test('of a window writes to a segment of its own, beside one that another window holds', async () => {
+    const disk = emptyDisk();
+    const [here, there] = [await journalWindow(disk), await journalWindow(disk)];
+    await here.add(texts.slice(0, 2));
+    await there.add(texts.slice(2, 4));
+    expect(named(disk, 'journal-')).toHaveLength(2);
+    expect((await there.look()).holding).toEqual(holdingOf(links.slice(0, 4)));
+    expect(await there.texts(links.slice(0, 2))).toEqual(texts.slice(0, 2));
+  });
+
+  test('takes another name when its own is taken', async () => {
+    const disk = emptyDisk();
+    const probe = await journalWindow(disk);
+    await probe.add(texts.slice(0, 1));
+    const [name = ''] = named(disk, 'journal-');
+    const next = name.replace(/w(\d+)-1$/, (_, number) => `w${Number(number) + 1}-1`);
+    filesOf(disk).set(next, { bytes: new Uint8Array(), holder: {} });
+    const window = await journalWindow(disk);
+    await window.add(texts.slice(1, 2));
+    expect(named(disk, 'journal-')).toContain(next.replace(/1$/, '2'));
+  });
+
+  test('skips and counts a line with a flipped bit, and reads all others', async () => {
+    const disk = emptyDisk();
+    const window = await journalWindow(disk);
+    await window.add(texts);
+    window.die();
+    const [file] = filesOf(disk).values();
+    if (!file) throw new Error('there is a segment');
+    const at = texts.slice(0, 3).join('\n').length - 40;
+    file.bytes[at] = (file.bytes[at] ?? 0) ^ 4;
+    const later = await journalWindow(disk);
+    expect(await later.look()).toMatchObject({
+      holding: holdingOf(links.toSpliced(2, 1)),
+      unreadable: 1,
+    });
+    expect(await later.texts(links)).toEqual(texts.toSpliced(2, 1));
+  });
+
+  test('cut at any length gives what was whole, and counts a torn end once', async () => {
+    const disk = emptyDisk();
+    const window = await journalWindow(disk);
+    await window.add(texts.slice(0, 3));
+    window.die();
+    const [file] = filesOf(disk).values();
+    if (!file) throw new Error('there is a segment');
+    const whole = file.bytes;
+    for (let size = 0; size <= whole.length; size += 1) {
+      file.bytes = whole.slice(0, size);
+      const lines = file.bytes.filter((byte) => byte === 10).length;
+      const isTorn = size > 0 && whole[size - 1] !== 10;
+      expect(await (await journalWindow(disk)).look(), `cut at ${size}`).toMatchObject({
+        holding: holdingOf(links.slice(0, lines)),
+        unreadable: isTorn ? 1 : 0,
+      });
+    }
+  });
+
+  test('does not call torn what another window is still writing', async () => {
+    const disk = emptyDisk();
+    const window = await journalWindow(disk);
+    await window.add(texts.slice(0, 3));
+    const [file] = filesOf(disk).values();
+    if (!file) throw new Error('there is a segment');
+    file.bytes = file.bytes.slice(0, -10);
+    expect((await (await journalWindow(disk)).look()).unreadable).toBe(0);
+  });
+
+  test('notices that a segment was cut or taken away while it was open, and forgets what was in it', async () => {
+    const disk = emptyDisk();
+    await oneByOne(disk, texts.slice(0, 3));
+    const window = await journalWindow(disk);
+    expect((await window.look()).holding.entries).toBe(3);
+    const [first = '', second = ''] = named(disk, 'journal-');
+    filesOf(disk).delete(first);
+    filesOf(disk).set(second, { bytes: new Uint8Array(9), holder: undefined });
+    expect((await window.look()).holding).toEqual(holdingOf(links.slice(2, 3)));
+    await window.add(texts.slice(0, 3));
+    expect((await window.look()).holding).toEqual(holdingOf(links.slice(0, 3)));
+  });
+
+  test('keeps a settled act settled, wherever the two lines lie', async () => {
+    const disk = emptyDisk();
+    const [here, there] = [await journalWindow(disk), await journalWindow(disk)];
+    await here.keepAct(act('tap-1'));
+    await here.keepAct(act('tap-2'));
+    await there.settleAct('tap-1');
+    expect((await here.look()).unsettled).toEqual([act('tap-2')]);
+  });
+});
+
+describe('folding segments', () => {
+  test('leaves eight as they are, and folds nine into one that says the same', async () => {
+    const disk = emptyDisk();
+    await oneByOne(disk, texts.slice(0, 8));
+    await (await journalWindow(disk)).tidy();
+    expect(named(disk, 'journal-')).toHaveLength(8);
+    await oneByOne(disk, texts.slice(8, 9));
+    const window = await journalWindow(disk);
+    await window.look();
+    await window.tidy();
+    expect(named(disk, '')).toHaveLength(1);
+    expect((await window.look()).holding).toEqual(holdingOf(links.slice(0, 9)));
+    expect((await window.texts(links.slice(0, 9))).toSorted()).toEqual(texts.slice(0, 9).toSorted());
+  });
+
+  test('keeps unsettled acts, and that others are settled', async () => {
+    const disk = emptyDisk();
+    const first = await journalWindow(disk);
+    await first.keepAct(act('tap-1'));
+    await first.keepAct(act('tap-2'));
+    await first.settleAct('tap-2');
+    first.die();
+    await oneByOne(disk, texts.slice(0, 9));
+    await (await journalWindow(disk)).tidy();
+    const later = await journalWindow(disk);
+    await later.keepAct(act('tap-2'));
+    expect((await later.look()).unsettled).toEqual([act('tap-1')]);
+    const [only] = filesOf(disk).values();
+    expect(new TextDecoder().decode(only?.bytes)).toContain(settledLine('tap-2'));
+  });
+
+  test('leaves alone what another window holds, however many there are', async () => {
+    const disk = emptyDisk();
+    const windows = await Promise.all(texts.slice(0, 12).map(() => journalWindow(disk)));
+    await Promise.all(windows.map((window, at) => window.add(texts.slice(at, at + 1))));
+    await (await journalWindow(disk)).tidy();
+    expect(named(disk, 'journal-')).toHaveLength(12);
+    for (const window of windows.slice(0, 9)) window.die();
+    await (await journalWindow(disk)).tidy();
+    expect(named(disk, 'journal-')).toHaveLength(4);
+    const [held] = windows.slice(-1);
+    await held?.add(texts.slice(12));
+    expect((await held?.look())?.holding).toEqual(holdingOf([...links.slice(0, 12), ...links.slice(12)]));
+  });
+
+  test('lays segments aside that have a line which says nothing, and keeps them byte by byte', async () => {
+    const disk = emptyDisk();
+    await oneByOne(disk, texts.slice(0, 10));
+    const [flipped = '', torn = ''] = named(disk, 'journal-');
+    const file = filesOf(disk).get(flipped);
+    if (file) file.bytes[20] = 120;
+    const cut = filesOf(disk).get(torn);
+    if (cut) cut.bytes = cut.bytes.slice(0, 50);
+    const bytes = [file?.bytes.slice(), cut?.bytes.slice()];
+    const window = await journalWindow(disk);
+    expect((await window.look()).unreadable).toBe(2);
+    await window.tidy();
+    expect(named(disk, 'aside-')).toEqual([`aside-${flipped}`, `aside-${torn}`]);
+    expect(named(disk, 'aside-').map((name) => filesOf(disk).get(name)?.bytes)).toEqual(bytes);
+    expect(await window.look()).toMatchObject({ holding: holdingOf(links.slice(2, 10)), unreadable: 0 });
+  });
+
+  test('while another window looks: it finds everything where it now lies', async () => {
+    const disk = emptyDisk();
+    await oneByOne(disk, texts.slice(0, 9));
+    const reader = await journalWindow(disk);
+    await reader.look();
+    await (await journalWindow(disk)).tidy();
+    expect(await reader.texts(links.slice(0, 9))).toHaveLength(9);
+    expect((await reader.look()).holding).toEqual(holdingOf(links.slice(0, 9)));
+  });
+
+  test('in two windows at once loses nothing', async () => {
+    const disk = emptyDisk();
+    await oneByOne(disk, texts.slice(0, 20));
+    const windows = await Promise.all([journalWindow(disk), journalWindow(disk)]);
+    await Promise.allSettled(windows.map(({ tidy }) => tidy()));
+    for (const { look } of windows) expect((await look()).holding).toEqual(holdingOf(links.slice(0, 20)));
+  });
+});
+
+test('a long journal is read on line by line, over the borders of what is read at a time', async () => {
+  const disk = emptyDisk();
+  const [event] = foreignLog();
+  if (!event) throw new Error('the log has events');
+  const long = chained(
+    [700_000, 5, 1_500_000, 348_000].map((length, at) => ({
+      ...event,
+      seq: at + 1,
+      note: 'ü'.repeat(length),
+    })),
+  );
+  const window = await journalWindow(disk);
+  for (const entry of long) await window.add([JSON.stringify(entry)]);
+  window.die();
+  const later = await journalWindow(disk);
+  expect((await later.look()).holding).toEqual(holdingOf(long.map(({ link }) => link)));
+  expect(await later.texts(long.map(({ link }) => link))).toEqual(long.map((entry) => JSON.stringify(entry)));
+});
+
+test('a copy of nothing holds nothing and knows no link', async () => {
+  const window = await journalWindow(emptyDisk());
+  expect(await window.look()).toEqual({ holding: emptyHolding, unreadable: 0, unsettled: [] });
+  expect(await window.texts(links as readonly Link[])).toEqual([]);
+});
