@@ -7,6 +7,11 @@ import { VitePWA } from 'vite-plugin-pwa';
 import { contentSecurityPolicy } from './.ci/content-security-policy.mjs';
 
 const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8'));
+/** Set to try an update out. */
+const trialVersion = process.env.APP_VERSION;
+// It then shares no script with the real one: the hardest case for a window that runs the other.
+const named =
+  trialVersion === undefined ? 'assets/[name]-[hash].js' : `assets/[name]-[hash]-${trialVersion}.js`;
 let builtInto = 'dist';
 
 /**
@@ -75,7 +80,7 @@ export default defineConfig({
   // Relative, so that the built folder works under any path of any host.
   base: './',
   define: {
-    __APP_VERSION__: JSON.stringify(process.env.APP_VERSION ?? version),
+    __APP_VERSION__: JSON.stringify(trialVersion ?? version),
     __BUILT_AT__: JSON.stringify(builtAt()),
   },
   build: {
@@ -87,7 +92,8 @@ export default defineConfig({
     rolldownOptions: {
       input: { index: 'index.html', rescue: 'src/rescue/rescue.ts' },
       output: {
-        entryFileNames: ({ name }) => (name === 'rescue' ? 'rescue.js' : 'assets/[name]-[hash].js'),
+        entryFileNames: ({ name }) => (name === 'rescue' ? 'rescue.js' : named),
+        chunkFileNames: named,
       },
     },
   },

@@ -24,6 +24,8 @@ export interface TakingParts extends UpdateNeeds {
 
 /** How long a version may take to come into force (ms). */
 const longestTakeOver = 5000;
+/** How long the copy before it may take (ms): the shop must not stay shut for it. */
+const longestCopy = 20_000;
 /** How long until a window that was in mid-work is asked again (ms). */
 const untilAskedAgain = 10_000;
 /** How often a window that was overtaken looks whether it may be loaded anew (ms). */
@@ -72,10 +74,17 @@ export function updateTaking({
     else offer.value = rest();
   }
 
+  function withinLimit(copying: Promise<void>): Promise<void> {
+    return new Promise((resolve, reject) => {
+      const stop = timer.after(longestCopy, () => reject(new Error('the copy took too long')));
+      copying.then(resolve, reject).finally(stop);
+    });
+  }
+
   /** Copies first; a tap that fell into that moment holds the update back again. */
   async function copied(): Promise<boolean> {
     try {
-      await beforeApply();
+      await withinLimit(beforeApply());
     } catch {
       offer.value = { kind: 'no-copy' };
       return false;

@@ -65,6 +65,7 @@ export async function openUpdateWatch(
   async function register(): Promise<void> {
     registration = (await workbox.register()) ?? registration;
     taking.onWaiting();
+    look();
     setInterval(look, anHour);
     document.addEventListener('visibilitychange', () => {
       if (document.visibilityState === 'visible') look();

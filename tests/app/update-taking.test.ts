@@ -11,7 +11,7 @@ function aVersionWaits({ deaf = false, notes = true, windows = 1 as number | nul
   const offer = signal<Offer>({ kind: 'none' });
   const here = signal<Busy | undefined>(undefined);
   const there = signal<{ by: Busy; at: string } | undefined>(undefined);
-  const copies = { fail: false, made: 0, during: () => {} };
+  const copies = { fail: false, hang: false, made: 0, during: () => {} };
   const done: string[] = [];
   const taking = updateTaking({
     browser: {
@@ -33,6 +33,7 @@ function aVersionWaits({ deaf = false, notes = true, windows = 1 as number | nul
     busyHere: () => here.value,
     beforeApply: async () => {
       copies.during();
+      if (copies.hang) await new Promise(() => {});
       if (copies.fail) throw new Error('no room');
       copies.made += 1;
     },
@@ -86,6 +87,17 @@ test('without a copy of the records nothing is changed', async () => {
   const { taking, copies, offer, done } = aVersionWaits();
   copies.fail = true;
   await taking.apply();
+  expect(offer.value).toEqual({ kind: 'no-copy' });
+  expect(done).toEqual([]);
+});
+
+test('a copy that never comes to an end keeps no shop shut', async () => {
+  const { taking, copies, offer, done, hands } = aVersionWaits();
+  copies.hang = true;
+  const started = taking.atColdStart();
+  await settled();
+  hands.pass(20_000);
+  expect(await started).toBe(false);
   expect(offer.value).toEqual({ kind: 'no-copy' });
   expect(done).toEqual([]);
 });
