@@ -51,6 +51,8 @@ export function clockWatch({
     saw(own) {
       const last = own.findLast((event) => event.clock !== 'doubtful');
       if (last) lastTap = clockAtTap(last);
+      // Where all are doubtful, a stamp still tells of the last right time: a clock that fell back did not take it along.
+      else lastTap ??= own.at(0)?.stamp.wall ?? null;
     },
     putAway() {
       unsaid.value = false;

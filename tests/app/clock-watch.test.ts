@@ -63,6 +63,28 @@ test('taps made in doubt are no measure: the clock is wrong until it is set righ
   expect(state()).toEqual(['behind', true]);
 });
 
+test('a restart after nothing but taps in doubt does not make the clock right', () => {
+  const shop = aShop({ now: monday });
+  const [tap] = tapsOf(shop);
+  if (!tap) throw new Error('a tap');
+  // The clock had fallen back by a day: the stamps stayed where they were.
+  const inDoubt = [1, 2, 3].map((tick) => ({
+    ...tap,
+    seq: tap.seq + tick,
+    stamp: { ...tap.stamp, tick },
+    day: '2026-03-01' as typeof tap.day,
+    clock: 'doubtful' as const,
+  }));
+  const hands = handClock(monday - day);
+  const watch = clockWatch({ clock: hands.clock, built: 0 });
+  watch.saw(inDoubt);
+  watch.look();
+  expect(watch.doubt.value).toBe('behind');
+  hands.setWall(monday);
+  watch.look();
+  expect(watch.doubt.value).toBeNull();
+});
+
 test('nights of sleep do not add up to a jump', () => {
   const { watch, hands, state } = opened();
   for (let night = 0; night < 200; night += 1) {
