@@ -8,7 +8,7 @@ const why: Record<ClockDoubt, string> = {
 };
 
 export const clockWords = {
-  title: 'The tablet’s clock is in doubt',
+  title: "The tablet's clock is in doubt",
   says: (doubt: ClockDoubt, { now, zone }: { now: number; zone: string }) =>
     `It says ${momentWords(now, zone)}: ${why[doubt]}. Set the date and time of the tablet.`,
   kept: 'Every tap is kept, in its order. Days with such taps are marked.',

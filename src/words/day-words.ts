@@ -48,9 +48,9 @@ export const dayWords = {
   recount: 'Recount',
   checkDetail: (pieces: number, stage: string) => `${wholeNumber(pieces).replace('-', '−')} at ${stage}`,
   clockMark: (taps: number) =>
-    `${taps === 1 ? 'One tap' : `${wholeNumber(taps)} taps`} of this day came while the tablet’s clock was in doubt: the day may be wrong.`,
+    `${taps === 1 ? 'One tap' : `${wholeNumber(taps)} taps`} of this day came while the tablet's clock was in doubt: the day may be wrong.`,
   markedDays: 'Taps that may belong to another day',
-  markedDaysLead: 'They were made while the tablet’s clock was in doubt, and count on these days.',
+  markedDaysLead: "They were made while the tablet's clock was in doubt, and count on these days.",
   number: (value: number) => wholeNumber(value),
   mean: (value: number | null) => (value === null ? '–' : roundNumber(value)),
 } as const;
