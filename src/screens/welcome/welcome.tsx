@@ -2,6 +2,7 @@ import './welcome.css';
 import { useEffect, useState } from 'preact/hooks';
 import { systemClock } from '../../app/clock.ts';
 import type { CopyDesk } from '../../app/copy-desk.ts';
+import { askToKeep } from '../../app/keeping.ts';
 import { startShop } from '../../app/starting-shop.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
@@ -32,6 +33,8 @@ export const Welcome = () => {
   const restoreDetail = hasCopies ? words.restoreHereDetail : words.restoreDetail;
   const begin = async () => {
     setBusy(true);
+    // Without this promise a browser empties the whole app, both copies of the log, when the disk is full.
+    void askToKeep().catch(() => undefined);
     await startShop(session, { zone: systemClock.zone(), stationName: shellWords.stationName });
   };
   return (
