@@ -3,7 +3,7 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { TestProject } from 'vitest/node';
-import { launchProfile } from '../support/persistent-browser.ts';
+import { allowToKeep, launchProfile } from '../support/persistent-browser.ts';
 import { breakableHost, hostControl } from './breakable-host.ts';
 import { isFull } from './chaos-plan.ts';
 import type { KindFigures } from './kind-figures.ts';
@@ -36,6 +36,7 @@ export async function setup(project: TestProject) {
   project.provide('chaosUrl', host.url);
   project.provide('preparedProfile', profile);
   try {
+    await allowToKeep(context);
     project.provide('preparedHash', await prepareShop(context, host.url));
   } finally {
     await context.close();

@@ -34,5 +34,8 @@ export async function prepareShop(context: BrowserContext, url: string): Promise
     await close('join-save');
   }
   await workOn(stage, great);
+  // Asked for by the app when the shop was begun.
+  if (!(await page.evaluate(() => navigator.storage.persisted())))
+    throw new Error('The app has not asked the browser to keep what it stores.');
   return page.evaluate(() => location.hash);
 }

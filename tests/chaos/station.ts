@@ -6,7 +6,13 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { inject } from 'vitest';
 import type { Random } from '../../shared/demo/seeded-random.ts';
 import { installTapper, messages, type TapNews } from '../support/page-tapper.ts';
-import { browserGone, copyProfile, killBrowser, launchProfile } from '../support/persistent-browser.ts';
+import {
+  allowToKeep,
+  browserGone,
+  copyProfile,
+  killBrowser,
+  launchProfile,
+} from '../support/persistent-browser.ts';
 import { deltaOf, type Held, type Tap, type TapKind } from '../support/tap-ledger.ts';
 import { type EventSketch, heldOf } from './held-events.ts';
 import { piecesOnTray } from './prepared-shop.ts';
@@ -73,6 +79,7 @@ export async function openStation(folder: string): Promise<Station> {
   const [url, hash] = [inject('chaosUrl'), inject('preparedHash')];
   const began = performance.now();
   const context = await launchProfile({ browserPath: inject('browserPath'), folder });
+  await allowToKeep(context);
   const taps: Tap[] = [];
   const said = new Map<string, string>();
   const waiting = new Map<Page, Tap[]>();

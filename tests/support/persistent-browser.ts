@@ -27,6 +27,16 @@ export function launchProfile({ browserPath, folder }: Profile): Promise<Browser
   });
 }
 
+/**
+ * Lets pages keep what they store even when the disk is short, once they ask for it: as a browser lets an app that is
+ * on the home screen. What is not kept so is evicted from a full disk whole, every copy in it.
+ */
+export async function allowToKeep(context: BrowserContext): Promise<void> {
+  const devtools = await context.newCDPSession(context.pages()[0] ?? (await context.newPage()));
+  // The permission lasts as long as this session, which is therefore left open.
+  await devtools.send('Browser.grantPermissions', { permissions: ['durableStorage'] });
+}
+
 /** Copies a profile whose browser is shut: without the marks of a browser that has it open. */
 export function copyProfile(from: string, to: string): void {
   rmSync(to, { recursive: true, force: true });
