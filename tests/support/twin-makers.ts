@@ -1,5 +1,6 @@
 import { emptyJournal, memoryTwin } from '../../src/store/memory-twin.ts';
 import { opfsTwin } from '../../src/store/opfs-twin.ts';
+import { tailTwin } from '../../src/store/tail-twin.ts';
 import type { Twin } from '../../src/store/twin.ts';
 import type { FakeDisk } from './fake-folder.ts';
 import { testFiles } from './test-files.ts';
@@ -9,7 +10,12 @@ interface TwinPlace {
   readonly open: () => Promise<Twin>;
 }
 
-/** Every kind of twin that keeps the whole log, and must keep the same contract. */
+/** What a browser keeps in its small storage, without a browser. */
+export function testStorage(kept = new Map<string, string>()): Pick<Storage, 'getItem' | 'setItem'> {
+  return { getItem: (name) => kept.get(name) ?? null, setItem: (name, text) => void kept.set(name, text) };
+}
+
+/** Every kind of twin that must keep the same contract, a tail as long as it has room. */
 export const twinMakers: readonly (readonly [name: string, make: () => TwinPlace])[] = [
   [
     'in memory',
@@ -23,6 +29,13 @@ export const twinMakers: readonly (readonly [name: string, make: () => TwinPlace
     () => {
       const disk: FakeDisk = new Map();
       return { open: async () => opfsTwin(testFiles(disk)) };
+    },
+  ],
+  [
+    'in the tail of a small storage',
+    () => {
+      const storage = testStorage();
+      return { open: async () => tailTwin(storage, 'tallywright') };
     },
   ],
 ];
