@@ -299,6 +299,32 @@ test('a folder chosen once gets a copy at once and later ones by themselves, and
   await page.context().close();
 }, 120_000);
 
+test('the tablet copies its log by itself, tells of it on Day, and offers its own copies for a restore', async () => {
+  const tablet = await emptyTablet();
+  const { here, page } = tablet;
+  await here.close('new-shop');
+  await here.at('copy-age').waitFor();
+  await here.goTo('#/day');
+  const kept = here.at('kept-state').getByText(/^Last: today/);
+  await kept.waitFor({ timeout: 20_000 });
+  await here.tap('keep-copy');
+  await here.at('keep-copy-said').getByText('Copied, read back and counted.').waitFor();
+  await here.goTo('#/set-up/files');
+  await here.close('restore');
+  await here.at('look-2').waitFor();
+  const rows = await page.locator('.files-shelf > li').allInnerTexts();
+  expect(rows[0]).toMatch(/: \d+ entries/);
+  await here.tap('look-2');
+  expect(await here.figure('nothing-to-add')).toBe('All of it is here already.');
+  expect(await count(here, 'offer-here')).toBeGreaterThan(20);
+  await page.keyboard.press('Escape');
+  await page.reload();
+  await here.goTo('#/day');
+  await kept.waitFor();
+  expect(tablet.troubles).toEqual([]);
+  await page.context().close();
+}, 120_000);
+
 test.each(['phone', 'tablet'] as const)(
   'nothing on the screens of copies is hard to reach or scrolls sideways (%s)',
   async (size) => {

@@ -21,7 +21,7 @@ export type HandedOver = 'saved' | 'shared' | 'called-off' | 'tap-again';
  * on an iPad's home screen: WebKit bugs 236943 and 275288).
  */
 export async function handOver(file: File): Promise<HandedOver> {
-  if (!isHomeScreenOfApple() || !navigator.canShare?.({ files: [file] })) {
+  if (wayOut() !== 'share' || !navigator.canShare?.({ files: [file] })) {
     download(file);
     return 'saved';
   }
