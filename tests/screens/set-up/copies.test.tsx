@@ -92,6 +92,23 @@ describe('a copy outside the tablet', () => {
     expect(mounted.app.copies.known.value.outside?.way).toBe('share');
   });
 
+  test('that was not made in time is made in the tap, and asks for one more where that took too long', async () => {
+    const shared: string[] = [];
+    let fresh = false;
+    homeScreen(async ({ files }) => {
+      if (!fresh) throw new DOMException('too late', 'NotAllowedError');
+      shared.push(...files.map(({ name }) => name));
+    });
+    const mounted = await mount(<CopiesPanels />, { shelf: null });
+    // The tap comes before the file.
+    await press('save-copy');
+    await until('save-copy-said', 'Tap once more');
+    fresh = true;
+    await press('save-copy');
+    expect(shared).toHaveLength(1);
+    expect(mounted.app.copies.known.value.outside?.way).toBe('share');
+  });
+
   test('that the person called off is no copy; one that wants a fresh tap says so', async () => {
     let name = 'AbortError';
     homeScreen(() => Promise.reject(new DOMException('no', name)));
@@ -128,6 +145,7 @@ describe('a sealed copy', () => {
     type('passphrase-again', 'beech and bras');
     await press('seal');
     expect(errorAt('passphrase-again')).toBe('The two differ.');
+    expect(said('seal-said')).toBe('');
     type('passphrase-again', 'beech and brass');
     await press('seal');
     await waitFor(() => screen.getByTestId('recovery-words'), { timeout: 10_000 });

@@ -21,8 +21,8 @@ export const HandOutButton = ({ desk, size }: { desk: CopyDesk; size?: 'normal' 
   const act = async () => {
     const waiting = 'made' in state && state.made.log === log && way === 'share' ? state.made : undefined;
     const made = waiting ?? (await make());
-    // What was only just made waits for a tap of its own where it is to be shared.
-    if (made && (waiting || way !== 'share')) await hand(made);
+    // Where that took longer than a tap lasts, sharing is refused, and one more tap is asked for.
+    if (made) await hand(made);
   };
   const share = way === 'share';
   const isMadeAhead = share && (state.kind === 'idle' || state.kind === 'making');
