@@ -76,6 +76,9 @@ const layersInEverySheet: Plugin = {
   },
 };
 
+const baseOfAll =
+  /node_modules\/(preact|@preact|valibot|@noble)\/|src\/domain\/(log\/(chain|event|ids|place|stamp|zone|holding|version-vector|read-event|read-entry)[.]ts|shop\/(?!differing)|route|set-up\/(facts|register|text))/;
+
 export default defineConfig({
   // Relative, so that the built folder works under any path of any host.
   base: './',
@@ -94,6 +97,8 @@ export default defineConfig({
       output: {
         entryFileNames: ({ name }) => (name === 'rescue' ? 'rescue.js' : named),
         chunkFileNames: named,
+        // What nearly every part needs is one file: a dozen small ones are larger once they are compressed.
+        codeSplitting: { groups: [{ name: 'base', test: baseOfAll }] },
       },
     },
   },

@@ -20,7 +20,7 @@ import { newId } from './new-id.ts';
 import type { Preferences, ShopChoice } from './preferences.ts';
 import { systemTimer } from './saver.ts';
 import { openSession, type Session } from './session.ts';
-import { nameStation } from './station-letter.ts';
+import type { Naming } from './station-letter.ts';
 import { openTwoCopies, type TwoCopies } from './two-copies.ts';
 import type { UpdateNeeds } from './update-offer.ts';
 import type { Updates } from './updates.ts';
@@ -93,10 +93,10 @@ export function openApp(parts: AppParts): App {
       const session = await openSession({
         ...{ log, clock: systemClock, built: builtAt, timer: systemTimer, newId, feed: windowFeed(name) },
         ...{ onlyLooking, net: twoCopies?.net, onNewStation: () => void openAnew() },
-        afterRestore: (restored) => nameStation(restored, naming),
+        afterRestore: (restored) => nameIfNew(restored, naming),
       });
       session.person.value = readId(personId, preferences.person.value);
-      await nameStation(session, naming);
+      await nameIfNew(session, naming);
       opening.value = { kind: 'open', session, which, twoCopies, onlyLooking };
       preferences.shop.value = which;
     } catch (error) {
@@ -214,4 +214,12 @@ export function openApp(parts: AppParts): App {
 
 function isNewerStore(error: unknown): boolean {
   return error instanceof DOMException && error.name === 'VersionError';
+}
+
+/** Gives a station of a shop its letter when it has none: at a first start, after a restore, in a new store. */
+async function nameIfNew(session: Session, naming: Naming): Promise<void> {
+  const { registers } = session.view.value.shop;
+  if (registers.size === 0 || registers.has(`station/${session.station}`)) return;
+  const { nameStation } = await import('./station-letter.ts');
+  await nameStation(session, naming);
 }

@@ -1,6 +1,5 @@
 import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Command } from '../domain/command/command.ts';
-import { decide } from '../domain/command/decide.ts';
 import { type Circumstances, envelopeAt } from '../domain/command/decision.ts';
 import type { Problem } from '../domain/command/problem.ts';
 import type { Entry } from '../domain/log/chain.ts';
@@ -17,6 +16,7 @@ import type { BooksReport } from './books.ts';
 import type { Clock } from './clock.ts';
 import { type ClockWatch, clockWatch } from './clock-watch.ts';
 import type { Feed } from './feed.ts';
+import { judge, type LoadDecide } from './judge.ts';
 import { noNet, type SafetyNet, type Saver, saver, type Timer } from './saver.ts';
 import { afterTap, afterUndo, elapsedIn, enterStage, type Spell } from './spell.ts';
 
@@ -90,6 +90,8 @@ export interface SessionParts {
   readonly timer: Timer;
   readonly newId: () => string;
   readonly feed: Feed;
+  /** Fetches the decisions that the first screen does not carry; for tests. */
+  readonly loadDecide?: LoadDecide | undefined;
   /** The store may be looked at and not written to. */
   readonly onlyLooking?: boolean | undefined;
   /** Beside the store, for taps that it does not take at once. */
@@ -189,7 +191,7 @@ export async function openSession(parts: SessionParts): Promise<Session> {
     const { elapsed, next, begins } = spellOf(command, mono);
     watch.look();
     const at = circumstances(elapsed);
-    const decision = decide(shop, command, at);
+    const decision = await judge(shop, { command, at, load: parts.loadDecide });
     if (decision.kind === 'refused') return decision;
     const opening: readonly Draft[] =
       begins && next ? [{ ...envelopeAt(at), kind: 'spell-begun', stage: next.stage }] : [];

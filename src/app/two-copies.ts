@@ -3,7 +3,6 @@ import type { LogStore } from '../store/log-store.ts';
 import type { MarkKeeper } from '../store/mark.ts';
 import type { Reach, Twin } from '../store/twin.ts';
 import { twinnedLog } from '../store/twinned-log.ts';
-import { compareCopies } from './compare-copies.ts';
 import type { SafetyNet } from './saver.ts';
 
 /** What is known of the two copies of the log on this tablet. */
@@ -76,6 +75,7 @@ export async function openTwoCopies(parts: TwoCopiesParts): Promise<TwoCopies> {
 
   async function compareNow(): Promise<void> {
     try {
+      const { compareCopies } = await import('./compare-copies.ts');
       const found = await compareCopies({ log: store, twin }, now());
       const most = Math.max(markBefore?.entries ?? 0, marks.read()?.entries ?? 0);
       const missing = Math.max(0, most - found.entries);

@@ -1,14 +1,10 @@
 import * as v from 'valibot';
-import type { Entry } from '../domain/log/chain.ts';
-import { holdingOf } from '../domain/log/holding.ts';
 import { type StationId, stationId } from '../domain/log/ids.ts';
-import { eventKey } from '../domain/log/version-vector.ts';
-import { type EventRecord, entryOf, recordOf } from './event-record.ts';
-import { type Head, headAfterMerge, headSchema, newHead, numberAct, renewedHead } from './head.ts';
+import { recordOf } from './event-record.ts';
+import { type Head, headSchema, newHead, numberAct } from './head.ts';
 import { healingConnection } from './healing-connection.ts';
 import { readsOf } from './indexeddb-reads.ts';
 import type { Act, LogStore } from './log-store.ts';
-import { placeEntries } from './placing.ts';
 import { knownEntries } from './reading.ts';
 import { type DatabaseNews, openShopDatabase } from './shop-database.ts';
 import type { ShopDatabase } from './shop-schema.ts';
@@ -43,7 +39,9 @@ export async function openIndexedDbLog({ name, newStation, news }: IndexedDbLogO
       }),
     merge: (incoming) =>
       withDatabase(async (db) => {
-        const { head, ...merged } = await merge(db, { ...incoming, stationName });
+        // Fetched before the transaction begins: one that has nothing to do commits.
+        const { mergeInto } = await import('./indexeddb-merge.ts');
+        const { head, ...merged } = await mergeInto(db, { ...incoming, stationName });
         station = head.station;
         return merged;
       }),
@@ -94,50 +92,4 @@ async function freshen(db: ShopDatabase): Promise<void> {
   }
   const tx = db.transaction('filler', 'readwrite', strict);
   await Promise.all([tx.store.clear(), tx.done]);
-}
-
-type Incoming = Parameters<LogStore['merge']>[0] & { readonly stationName: () => StationId };
-
-async function merge(db: ShopDatabase, { entries, now, stationName }: Incoming) {
-  const tx = db.transaction(['events', 'heads', 'aside'], 'readwrite', strict);
-  const [events, heads, aside] = [tx.objectStore('events'), tx.objectStore('heads'), tx.objectStore('aside')];
-  const before: Head = v.parse(headSchema, await heads.get('head'));
-  const records = await events.count();
-  const known = new Map<string, EventRecord>();
-  for (const { station, first, last } of rangesOf(entries)) {
-    const range = IDBKeyRange.bound([station, first], [station, last]);
-    for (const record of await events.getAll(range)) known.set(eventKey(record), record);
-  }
-  const placed = await placeEntries(
-    entries,
-    async ({ station, seq }) => known.get(eventKey({ station, seq })) ?? events.get([station, seq]),
-  );
-  // Where records have gone missing, what was written down no longer says what is there.
-  const holding =
-    records === before.holding.entries
-      ? before.holding
-      : holdingOf((await events.getAll()).map(({ link }) => link));
-  const after = headAfterMerge({ ...before, holding }, { entries: placed.added, now });
-  const renewed = placed.added.some(({ event }) => event.station === before.station);
-  const head = renewed ? renewedHead(after, stationName()) : after;
-  await Promise.all([
-    ...placed.mended.map(({ damaged }) => aside.add(damaged)),
-    ...placed.mended.map(({ by }) => events.put(by)),
-    ...placed.added.map((record) => events.add(record)),
-    heads.put(head, 'head'),
-    tx.done,
-  ]);
-  const { added, here, unplaced, mended } = placed;
-  return { head, added: added.map(entryOf), here, unplaced, mended: mended.length, renewed };
-}
-
-/** Per station the first and last number whose records say where the entries go, the one before them included. */
-function rangesOf(entries: readonly Entry[]) {
-  const ranges = new Map<string, { station: string; first: number; last: number }>();
-  for (const { event } of entries) {
-    const { station, seq } = event;
-    const { first, last } = ranges.get(station) ?? { first: seq - 1, last: seq };
-    ranges.set(station, { station, first: Math.min(first, seq - 1), last: Math.max(last, seq) });
-  }
-  return ranges.values();
 }

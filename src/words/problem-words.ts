@@ -11,6 +11,8 @@ export function problemWords(problem: Problem, registers: Registers): string {
   switch (problem.kind) {
     case 'only-looking':
       return 'This window is of an older version: it shows the shop and changes nothing. Reload it.';
+    case 'code-not-there':
+      return 'A part of the app could not be loaded. Nothing was changed: try again.';
     case 'no-such-tray':
       return 'This tray is not in the log any more.';
     case 'no-such-batch':

@@ -176,6 +176,7 @@ describe('at the next start', () => {
   test('a tap that was never stored is put back once, however often it is found', async () => {
     const tablet = await tabletWith41();
     const broken = await start(tablet);
+    await broken.compare();
     broken.net.unsaved({ act: 'lost tap', drafts: [spellDraft('sand')], now: 1 });
     await settle();
     broken.log.close();
@@ -189,6 +190,7 @@ describe('at the next start', () => {
   test('a tap that was stored after all is not put back', async () => {
     const tablet = await tabletWith41();
     const broken = await start(tablet);
+    await broken.compare();
     broken.net.unsaved({ act: 'late tap', drafts: [spellDraft('sand')], now: 1 });
     await broken.tap('late tap');
     await settle();

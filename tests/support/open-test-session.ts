@@ -1,4 +1,5 @@
 import type { Feed } from '../../src/app/feed.ts';
+import type { LoadDecide } from '../../src/app/judge.ts';
 import { openSession, type Session } from '../../src/app/session.ts';
 import type { LogStore } from '../../src/store/log-store.ts';
 import { handClock } from './hand-clock.ts';
@@ -43,11 +44,13 @@ export async function openTestSession({
   feed = noFeed,
   hands = handClock(),
   built = 0,
+  loadDecide,
 }: {
   log?: LogStore;
   feed?: Feed;
   hands?: ReturnType<typeof handClock>;
   built?: number;
+  loadDecide?: LoadDecide;
 } = {}): Promise<TestSession> {
   const store = log ?? (await openTestLog());
   const session = await openSession({
@@ -57,6 +60,7 @@ export async function openTestSession({
     built,
     timer: hands.timer,
     newId: countingId,
+    loadDecide,
   });
   return { session, hands, log: store };
 }

@@ -6,20 +6,25 @@ import { trayBegunBy } from '../shop/trays.ts';
 import { isVoided, type Voidable } from '../shop/voids.ts';
 import type { CommandOf } from './command.ts';
 import { type Circumstances, type Decision, envelopeAt, happens, refuse } from './decision.ts';
-import { routeBrought, routeChangeIn, strandsPieces } from './undo-route.ts';
 
-/** Takes back the events of one tap together. */
+/** Takes back the events of one tap together; those of a change of route are for decide-undo-of-route. */
 export function decideUndo(shop: Shop, { events }: CommandOf<'undo'>, at: Circumstances): Decision {
-  const inForce = events.filter((event) => !isVoided(shop.voids, event));
+  const inForce = inForceOf(shop, events);
   if (inForce.length === 0) return refuse({ kind: 'already-taken-back' });
   if (inForce.some((event) => leavesPiecesBehind(shop, event)))
     return refuse({ kind: 'cannot-be-taken-back' });
-  const change = routeChangeIn(shop, inForce);
-  if (strandsPieces(shop, { events: inForce, change })) return refuse({ kind: 'cannot-be-taken-back' });
-  return happens([
-    ...(change ? [routeBrought(shop, change, at)] : []),
-    ...inForce.map((event): Draft => ({ ...envelopeAt(at), kind: 'voided', event })),
-  ]);
+  return happens(inForce.map((event): Draft => ({ ...envelopeAt(at), kind: 'voided', event })));
+}
+
+export function inForceOf({ voids }: Shop, events: readonly Voidable[]): readonly Voidable[] {
+  return events.filter((event) => !isVoided(voids, event));
+}
+
+/** Whether events belong to a change of route, as they are or as what an undo of theirs took back. */
+export function isOfRoute(events: readonly Voidable[]): boolean {
+  return events.some((event) =>
+    event.kind === 'voided' ? isOfRoute([event.event]) : event.kind === 'rerouted',
+  );
 }
 
 /**

@@ -7,6 +7,8 @@ import type { NumberProblem } from './whole-number.ts';
 export type Problem =
   /** The store is of a newer version of the app. */
   | { readonly kind: 'only-looking' }
+  /** A part of the app could not be fetched. */
+  | { readonly kind: 'code-not-there' }
   | { readonly kind: 'no-such-tray' }
   | { readonly kind: 'no-such-batch' }
   | { readonly kind: 'no-such-variant' }

@@ -5,8 +5,8 @@ import { address } from '../parts/address.ts';
 import { useSession } from '../parts/app-context.ts';
 import { onDemand } from '../parts/on-demand.tsx';
 import { StageChoice } from './stage-choice.tsx';
-import { TrayChoice } from './tray-choice.tsx';
 
+const trayChoice = onDemand(async () => (await import('./tray-choice.tsx')).TrayChoice);
 const stageScreen = onDemand(async () => (await import('./stage-screen.tsx')).StageScreen);
 
 /** The bench: choose a stage, choose a tray, then tap. */
@@ -14,11 +14,14 @@ export const BenchPlace = () => {
   const [first, second] = address.value.rest;
   const stage = readId(stageId, first);
   const tray = readId(trayId, second);
-  // A stage is chosen next: its screen must stand the moment it is tapped.
-  useEffect(stageScreen.ahead, []);
+  // A stage is chosen next, then a tray: their screens must stand the moment they are tapped.
+  useEffect(() => {
+    trayChoice.ahead();
+    stageScreen.ahead();
+  }, []);
   useSpellAt(tray === null ? null : stage);
   if (stage === null) return <StageChoice />;
-  if (tray === null) return <TrayChoice stage={stage} />;
+  if (tray === null) return <trayChoice.Screen stage={stage} />;
   return <stageScreen.Screen key={`${stage}/${tray}`} stage={stage} tray={tray} />;
 };
 

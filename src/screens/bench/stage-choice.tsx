@@ -1,17 +1,21 @@
 import { factsOf } from '../../domain/shop/registers.ts';
-import { ChoiceRow } from '../../ui/field/choice-row.tsx';
 import { EmptyState } from '../../ui/notice/empty-state.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { benchWords as words } from '../../words/bench-words.ts';
 import { goTo } from '../parts/address.ts';
-import { useApp, useSession, useShop } from '../parts/app-context.ts';
+import { useShop } from '../parts/app-context.ts';
+import { onDemand } from '../parts/on-demand.tsx';
 import { useNow } from '../parts/use-now.ts';
-import { type StageTile, stageTiles } from './bench-view.ts';
+import { type StageTile, stageTiles } from './stage-tiles.ts';
 import { WipeButton } from './wipe.tsx';
+
+const { Screen: WhoTaps } = onDemand(async () => (await import('./who-taps.tsx')).WhoTaps, null);
 
 /** The first of the bench: the route as a rack of stages, each with what waits at it. */
 export const StageChoice = () => {
   const shop = useShop();
+  const people = factsOf(shop.registers, 'person').filter(({ fact }) => !fact.retired);
+  const needsAsking = people.length > 1;
   const tiles = stageTiles(shop, useNow());
   return (
     <main class="stages">
@@ -22,7 +26,7 @@ export const StageChoice = () => {
         </div>
         <WipeButton />
       </header>
-      <WhoTaps />
+      {needsAsking && <WhoTaps />}
       {tiles.length === 0 ? (
         <EmptyState
           title={words.noStages}
@@ -72,27 +76,3 @@ function tileWords({ fact, waiting, held, ready }: StageTile): string {
   ].filter((each) => each !== false);
   return said.length > 0 ? said.join(' · ') : words.nothing;
 }
-
-/** Which of the shop's people holds the tool; asked only where there are several. */
-const WhoTaps = () => {
-  const { preferences } = useApp();
-  const session = useSession();
-  const people = factsOf(useShop().registers, 'person').filter(({ fact }) => !fact.retired);
-  if (people.length < 2) return null;
-  return (
-    <ChoiceRow
-      label={words.whoTaps}
-      size="bench-small"
-      choices={[
-        ...people.map(({ id, fact }) => ({ value: id, label: fact.name })),
-        { value: '', label: words.nobody },
-      ]}
-      value={session.person.value ?? ''}
-      onChoose={(value) => {
-        const id = people.find((person) => person.id === value)?.id ?? null;
-        session.person.value = id;
-        preferences.person.value = id;
-      }}
-    />
-  );
-};

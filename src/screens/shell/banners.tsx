@@ -4,8 +4,8 @@ import { shellWords as words } from '../../words/shell-words.ts';
 import { useApp, useSession } from '../parts/app-context.ts';
 import { onDemand } from '../parts/on-demand.tsx';
 import { ForgetsBanner } from './forgets-banner.tsx';
-import { UpdateNews } from './update-news.tsx';
 
+const { Screen: UpdateNews } = onDemand(async () => (await import('./update-news.tsx')).UpdateNews, null);
 const { Screen: ClockNotice } = onDemand(async () => (await import('./clock-notice.tsx')).ClockNotice, null);
 
 const { Screen: Copies } = onDemand(async () => (await import('./copies-notice.tsx')).CopiesNotice, null);
@@ -29,7 +29,7 @@ export const Banners = () => {
   return (
     <>
       <ForgetsBanner />
-      <UpdateNews />
+      {app.updates.arrived.value && <UpdateNews />}
       <CopiesBanner />
       {opening.kind === 'open' && opening.onlyLooking && <OnlyLooking />}
       {opening.kind === 'open' && opening.which === 'demo' && (

@@ -6,8 +6,8 @@ import {
   salvageChoices,
   sendBackStages,
   spotOf,
-  stageTiles,
 } from '../../../src/screens/bench/bench-view.ts';
+import { stageTiles } from '../../../src/screens/bench/stage-tiles.ts';
 import { aWorkshop, lowered, scrapped, type TestShop } from '../../support/a-shop.ts';
 import { cureMinutes, part, reason, type StageName, stage } from '../../support/workshop.ts';
 
