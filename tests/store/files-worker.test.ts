@@ -78,6 +78,19 @@ describe('a journal worker', () => {
     await refused;
   });
 
+  test('that was ended ends no other, whatever it says late', async () => {
+    const { files, clock, workers, ended } = aWindow(silent, silent);
+    const refused = expect(files.ask('look', {})).rejects.toThrow('silent');
+    await passSeconds(clock, 5);
+    await refused;
+    const asked = files.ask('links', {});
+    workers[0]?.happens('error');
+    workers[0]?.happens('message', { kind: 'done', id: 2, value: ['0'.repeat(32)] });
+    workers[1]?.happens('message', { kind: 'done', id: 2, value: [] });
+    expect(await asked).toEqual([]);
+    expect(ended()).toBe(1);
+  });
+
   test('from which nothing is wanted is left alone', async () => {
     const { files, clock, ended } = aWindow();
     await files.ask('look', {});

@@ -7,8 +7,11 @@ export interface FakeFile {
 /** Folders by their names, files by theirs: what all windows share. */
 export type FakeDisk = Map<string, Map<string, FakeFile>>;
 
-/** How a call goes wrong: before it does anything, half-way, once all is done, or it never ends. */
-export type Fault = 'throws' | 'half' | 'done' | 'hangs';
+/**
+ * How a call goes wrong: before it does anything, half-way, once all is done, it never ends, or, where it writes, other
+ * bytes are on the disk than were given.
+ */
+export type Fault = 'throws' | 'half' | 'done' | 'hangs' | 'spoils';
 
 /** One window's view of a disk in memory. Its call of number `at`, counted from 1, goes wrong. */
 export function fakeWindow(disk: FakeDisk, fault?: { at: number; how: Fault }) {
@@ -16,9 +19,13 @@ export function fakeWindow(disk: FakeDisk, fault?: { at: number; how: Fault }) {
   let calls = 0;
   let appends = 0;
 
-  async function call<Result>(whole: () => Result, half: () => void = () => {}): Promise<Result> {
+  async function call<Result>(
+    whole: () => Result,
+    { half = () => {}, spoilt = whole }: { half?: () => void; spoilt?: () => Result } = {},
+  ): Promise<Result> {
     calls += 1;
     if (calls !== fault?.at) return whole();
+    if (fault.how === 'spoils') return spoilt();
     if (fault.how === 'half') half();
     if (fault.how === 'done') whole();
     if (fault.how === 'hangs') return new Promise(() => {});
@@ -46,10 +53,10 @@ export function fakeWindow(disk: FakeDisk, fault?: { at: number; how: Fault }) {
       return {
         append: (bytes) => {
           appends += 1;
-          return call(
-            () => add(bytes),
-            () => add(bytes.subarray(0, bytes.length / 2)),
-          );
+          return call(() => add(bytes), {
+            half: () => add(bytes.subarray(0, bytes.length / 2)),
+            spoilt: () => add(bytes.map((byte, at) => (at === bytes.length >> 1 ? byte ^ 2 : byte))),
+          });
         },
         release() {
           if (file.holder === self) file.holder = undefined;
@@ -65,11 +72,7 @@ export function fakeWindow(disk: FakeDisk, fault?: { at: number; how: Fault }) {
     return {
       list: () => call(() => [...files].map(([name, { bytes }]) => ({ name, size: bytes.length }))),
       read: (name, { from, to }) => call(() => must(name).bytes.slice(from, to)),
-      create: (name) =>
-        call(
-          () => heldFile(make(name)),
-          () => make(name),
-        ),
+      create: (name) => call(() => heldFile(make(name)), { half: () => void make(name) }),
       hold: (name) =>
         call(() => {
           const file = files.get(name);
@@ -84,7 +87,7 @@ export function fakeWindow(disk: FakeDisk, fault?: { at: number; how: Fault }) {
             files.set(to, must(name));
             files.delete(name);
           },
-          () => files.set(to, { bytes: must(name).bytes.slice(0, 5), holder: undefined }),
+          { half: () => void files.set(to, { bytes: must(name).bytes.slice(0, 5), holder: undefined }) },
         ),
       remove: (name) =>
         call(() => {

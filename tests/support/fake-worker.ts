@@ -21,13 +21,14 @@ export function fakeWorker({
   const listeners: { type: string; listener: (event: Event) => void }[] = [];
   let running = true;
   const happens: FakeWorker['happens'] = (type, data) => {
-    if (!running) return;
     const event = Object.assign(new Event(type), { data });
     for (const each of listeners) if (each.type === type) each.listener(event);
   };
   const hear = serve({
     openFolder,
-    say: (reply) => happens('message', structuredClone(reply)),
+    say: (reply) => {
+      if (running) happens('message', structuredClone(reply));
+    },
     newName: () => {
       workers += 1;
       return `w${workers}`;

@@ -91,15 +91,40 @@ describe.each(faults.filter((how) => how !== 'hangs'))('after a call that %s', (
       const disk = await olderDisk();
       const window = await journalWindow(disk, { at, how });
       await aDay(window);
-      const kept = { links, acts: ['tap-1'], settled: [] };
       await window.add(entries.map((entry) => JSON.stringify(entry)));
       await window.keepAct(act('tap-1'));
       expect((await window.look()).holding.entries).toBe(links.length);
       window.die();
       const later = await journalWindow(disk);
-      expect((await later.look()).holding.entries, `call ${at}`).toBe(kept.links.length);
+      expect((await later.look()).holding.entries, `call ${at}`).toBe(links.length);
     }
   }, 30_000);
+});
+
+test('segments are folded only once the new one was read back, on a disk that writes other bytes than it was given', async () => {
+  const probe = await journalWindow(await olderDisk());
+  await probe.tidy();
+  for (let at = 1; at <= probe.calls(); at += 1) {
+    const disk = await olderDisk();
+    const window = await journalWindow(disk, { at, how: 'spoils' });
+    await endOf(window.tidy());
+    window.die();
+    const { holding, unsettled } = await (await journalWindow(disk)).look();
+    expect(holding.entries, `call ${at}`).toBe(10);
+    expect(unsettled).toHaveLength(1);
+  }
+});
+
+test('what was written but could not be flushed is not believed, and is written anew', async () => {
+  const disk: FakeDisk = new Map();
+  const [first = '', second = ''] = entries.map((entry) => JSON.stringify(entry));
+  const window = await journalWindow(disk, { at: 3, how: 'done' });
+  await window.add([first]);
+  await expect(window.add([second])).rejects.toThrow();
+  expect(await window.look()).toMatchObject({ holding: { entries: 1 }, unreadable: 0 });
+  await window.add([second]);
+  expect(window.appends()).toBe(3);
+  expect((await window.look()).holding.entries).toBe(2);
 });
 
 test('on a disk that takes nothing every add is refused, and none leaves a file behind', async () => {

@@ -80,6 +80,15 @@ describe('a journal', () => {
     expect(await later.texts(links)).toEqual(texts.toSpliced(2, 1));
   });
 
+  test('leaves out an entry that was changed on the disk since it was looked at', async () => {
+    const disk = emptyDisk();
+    const window = await journalWindow(disk);
+    await window.add(texts.slice(0, 2));
+    const [file] = filesOf(disk).values();
+    if (file) file.bytes[150] = (file.bytes[150] ?? 0) ^ 1;
+    expect(await window.texts(links.slice(0, 2))).toEqual(texts.slice(1, 2));
+  });
+
   test('cut at any length gives what was whole, and counts a torn end once', async () => {
     const disk = emptyDisk();
     const window = await journalWindow(disk);
@@ -167,6 +176,9 @@ describe('folding segments', () => {
     const disk = emptyDisk();
     const windows = await Promise.all(texts.slice(0, 12).map(() => journalWindow(disk)));
     await Promise.all(windows.map((window, at) => window.add(texts.slice(at, at + 1))));
+    await (await journalWindow(disk)).tidy();
+    expect(named(disk, 'journal-')).toHaveLength(12);
+    for (const window of windows.slice(0, 8)) window.die();
     await (await journalWindow(disk)).tidy();
     expect(named(disk, 'journal-')).toHaveLength(12);
     for (const window of windows.slice(0, 9)) window.die();

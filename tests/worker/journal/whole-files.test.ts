@@ -3,7 +3,7 @@ import { wholeFiles } from '../../../src/worker/journal/whole-files.ts';
 import { type FakeDisk, type Fault, fakeWindow } from '../../support/fake-folder.ts';
 import { endOf } from '../../support/journal-windows.ts';
 
-const faults: readonly Fault[] = ['throws', 'half', 'done', 'hangs'];
+const faults: readonly Fault[] = ['throws', 'half', 'done', 'hangs', 'spoils'];
 const first = Uint8Array.from({ length: 40 }, (_, at) => at);
 const second = Uint8Array.from({ length: 50 }, (_, at) => 255 - at);
 

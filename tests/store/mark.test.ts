@@ -1,0 +1,44 @@
+import * as v from 'valibot';
+import { expect, test } from 'vitest';
+import { stationId } from '../../src/domain/log/ids.ts';
+import { markKeeper } from '../../src/store/mark.ts';
+import { testStorage } from '../support/twin-makers.ts';
+
+const mark = { station: v.parse(stationId, 'station-a'), seq: 7, entries: 12 };
+
+test('the mark of a store is found again at the next start, and is no other store’s', () => {
+  const storage = testStorage();
+  expect(markKeeper(storage, 'tallywright').read()).toBeNull();
+  markKeeper(storage, 'tallywright').note(mark);
+  markKeeper(storage, 'tallywright').suspect(true);
+  const later = markKeeper(storage, 'tallywright');
+  expect(later.read()).toEqual(mark);
+  expect(later.isSuspect()).toBe(true);
+  const demo = markKeeper(storage, 'tallywright-demo');
+  expect(demo.read()).toBeNull();
+  expect(demo.isSuspect()).toBe(false);
+});
+
+test.each([
+  'no JSON',
+  '[]',
+  'null',
+  '{"mark":{"station":"A B","seq":7,"entries":12}}',
+  '{"mark":{"station":"station-a","seq":-1,"entries":12}}',
+  '{"mark":{"station":"station-a","seq":7},"suspect":"yes"}',
+])('a mark that reads %s is none', (text) => {
+  const marks = markKeeper(testStorage(new Map([['tallywright mark', text]])), 'tallywright');
+  expect(marks.read()).toBeNull();
+  expect(marks.isSuspect()).toBe(false);
+});
+
+test('storage that throws, or is not there, is done without', () => {
+  const refuse = () => {
+    throw new Error('refused');
+  };
+  for (const storage of [undefined, { getItem: refuse, setItem: refuse }]) {
+    const marks = markKeeper(storage, 'tallywright');
+    marks.note(mark);
+    expect(marks.read()).toEqual(mark);
+  }
+});
