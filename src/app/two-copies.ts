@@ -27,7 +27,7 @@ export interface TwoCopies {
   /** The person has seen what was put back. */
   readonly seen: () => void;
   /** The person goes on without what is missing. */
-  readonly goOnWithout: () => void;
+  readonly goOnWithout: () => Promise<void>;
   /** The station that this tablet wrote under before, when it is another one now. */
   readonly stationBefore: () => string | null;
 }
@@ -142,12 +142,11 @@ export async function openTwoCopies(parts: TwoCopiesParts): Promise<TwoCopies> {
       saved: (act) => void twin.settleAct(act.act).catch(() => undefined),
     },
     seen: () => change({ putBack: 0 }),
-    goOnWithout() {
+    async goOnWithout() {
       change({ missing: 0 });
-      void store
-        .holding()
-        .then(({ records }) => noteMark(records))
-        .catch(() => undefined);
+      // A mark that cannot be written tells of the same loss at the next start.
+      const { records } = await store.holding();
+      await noteMark(records);
     },
     stationBefore: () => (markBefore && markBefore.station !== store.station() ? markBefore.station : null),
   };

@@ -157,11 +157,12 @@ describe('at the next start', () => {
     const first = await start(tablet);
     expect(first.state.value.missing).toBe(41);
     await first.tap();
+    await first.compare();
     first.log.close();
     const second = await start(tablet);
     expect(second.state.value.missing).toBe(40);
-    second.goOnWithout();
-    await settle();
+    await second.goOnWithout();
+    await second.compare();
     second.log.close();
     expect((await start(tablet)).state.value.missing).toBe(0);
   });

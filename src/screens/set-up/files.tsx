@@ -1,5 +1,6 @@
 import { BooksPanel } from './books-panel.tsx';
 import { CopiesPanels } from './copies-panels.tsx';
+import { PromisePanel } from './promise-panel.tsx';
 import { TablesPanel } from './tables-panel.tsx';
 
 /** What goes out of the tablet as files, and comes back; and whether what is on it adds up. */
@@ -8,5 +9,6 @@ export const Files = () => (
     <CopiesPanels />
     <TablesPanel />
     <BooksPanel />
+    <PromisePanel />
   </>
 );

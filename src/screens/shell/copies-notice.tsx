@@ -27,7 +27,12 @@ export const CopiesNotice = ({ copies }: { copies: TwoCopies }) => {
           actions={
             <>
               <PressButton label={words.toFiles} tone="go" onAct={() => goTo('set-up', 'files')} />
-              <PressButton label={words.goOnWithout} closing onAct={copies.goOnWithout} testId="loss-go-on" />
+              <PressButton
+                label={words.goOnWithout}
+                closing
+                onAct={() => void copies.goOnWithout().catch(() => undefined)}
+                testId="loss-go-on"
+              />
             </>
           }
         >
