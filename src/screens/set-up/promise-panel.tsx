@@ -19,7 +19,7 @@ export const PromisePanel = () => (
           <tr key={fault}>
             <th scope="row">{fault}</th>
             <td>{happens}</td>
-            <td>{lost}</td>
+            <td data-head={`${words.lost}: `}>{lost}</td>
           </tr>
         ))}
       </tbody>
