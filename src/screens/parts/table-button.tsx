@@ -1,3 +1,4 @@
+import './table-button.css';
 import { useState } from 'preact/hooks';
 import { PressButton, type PressButtonProps } from '../../ui/press/press-button.tsx';
 import { type TableName, tableWords as words } from '../../words/table-words.ts';
@@ -8,12 +9,12 @@ type State =
   | { readonly kind: 'idle' | 'making' | 'failed' }
   | { readonly kind: 'made'; readonly file: File; readonly became: HandedOver };
 
-export interface TableButtonProps extends Pick<PressButtonProps, 'label' | 'detail' | 'tone' | 'size'> {
+export interface TableButtonProps extends Pick<PressButtonProps, 'label' | 'detail' | 'tone'> {
   readonly table: TableName;
 }
 
 /** Makes a table of the shop as it is now and hands it over as a file. */
-export const TableButton = ({ table, detail, ...look }: TableButtonProps) => {
+export const TableButton = ({ table, ...look }: TableButtonProps) => {
   const session = useSession();
   const [state, setState] = useState<State>({ kind: 'idle' });
   const give = async () => {
@@ -30,18 +31,11 @@ export const TableButton = ({ table, detail, ...look }: TableButtonProps) => {
     setState({ kind: 'making' });
     return (await import('../../app/table-file.ts')).tableFile(table, session);
   };
-  const said = saidOf(state);
   return (
     <div class="table-button">
-      <PressButton
-        {...look}
-        icon="export"
-        detail={said ?? detail}
-        onAct={() => void give()}
-        testId={`table-${table}`}
-      />
-      <p role="status" class="unseen">
-        {said}
+      <PressButton {...look} icon="export" onAct={() => void give()} testId={`table-${table}`} />
+      <p role="status" data-testid={`table-${table}-said`}>
+        {saidOf(state)}
       </p>
     </div>
   );

@@ -7,15 +7,10 @@ const tables: readonly TableName[] = ['trays', 'taps', 'yield', 'days'];
 /** The shop's tables as files for a spreadsheet. */
 export const TablesPanel = () => (
   <Panel title={words.title} lead={words.lead} testId="tables">
-    <ul class="set-up-rack">
+    <ul class="set-up-tables">
       {tables.map((table) => (
         <li key={table}>
-          <TableButton
-            table={table}
-            size="bench-small"
-            label={words.names[table]}
-            detail={words.details[table]}
-          />
+          <TableButton table={table} label={words.names[table]} detail={words.details[table]} />
         </li>
       ))}
     </ul>

@@ -13,8 +13,9 @@ afterEach(() => {
   for (const name of ['standalone', 'share', 'canShare']) Reflect.deleteProperty(navigator, name);
 });
 
-/** Waits until a button says something. */
-async function says(testId: string, words: string): Promise<void> {
+/** Waits until something is said beside a table's button. */
+async function says(button: string, words: string): Promise<void> {
+  const testId = `${button}-said`;
   const stop = performance.now() + 5000;
   while (!screen.getByTestId(testId).textContent?.includes(words)) {
     if (performance.now() > stop) throw new Error(`${testId} never said ${words}`);
