@@ -8,7 +8,7 @@ import type { Act } from './log-store.ts';
  */
 export type Reach = 'all' | 'tail' | 'none';
 
-export interface TwinReport {
+interface TwinReport {
   readonly reach: Reach;
   /** Of a tail: all that was ever added to it. */
   readonly holding: Holding;
