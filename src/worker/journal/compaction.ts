@@ -5,8 +5,8 @@ import type { FileInfo, Folder, HeldFile } from './folder.ts';
 import { bytesOf } from './whole-lines.ts';
 
 export interface Compaction {
-  /** The segments that may be folded into one. */
-  readonly segments: readonly FileInfo[];
+  /** The names of the segments that may be folded into one. */
+  readonly segments: readonly string[];
   /** A free name for the new segment. */
   readonly into: string;
   /** So many segments may stay as they are. */
@@ -24,15 +24,21 @@ interface HeldSegment extends FileInfo {
  * fails on the way, every line is in one place at least, and in two at worst.
  */
 export async function compact(folder: Folder, { segments, atMost, ...how }: Compaction): Promise<void> {
-  const held: HeldSegment[] = [];
+  const holds = new Map<string, HeldFile>();
   try {
-    for (const segment of segments) {
-      const file = await folder.hold(segment.name);
-      if (file) held.push({ ...segment, file });
+    for (const name of segments) {
+      const file = await folder.hold(name);
+      if (file) holds.set(name, file);
     }
-    if (held.length > atMost) await fold(folder, { held, ...how });
+    if (holds.size <= atMost) return;
+    // Listed only now: until it was held, its window may have added to a segment.
+    const held = (await folder.list()).flatMap((info): readonly HeldSegment[] => {
+      const file = holds.get(info.name);
+      return file ? [{ ...info, file }] : [];
+    });
+    await fold(folder, { held, ...how });
   } finally {
-    for (const { file } of held) file.release();
+    for (const file of holds.values()) file.release();
   }
 }
 

@@ -197,7 +197,9 @@ export function openJournal({ folder, writer, turn, alive }: JournalOptions): Jo
       }),
     tidy: () =>
       reading(async () => {
-        const others = (await segments()).filter(({ name }) => !segment.written.has(name));
+        const others = (await segments())
+          .map(({ name }) => name)
+          .filter((name) => !segment.written.has(name));
         if (others.length <= mostSegments) return;
         await compact(folder, { segments: others, into: newName(), atMost: mostSegments, alive });
         await readAll();

@@ -2,8 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { chained, type Link } from '../../../src/domain/log/chain.ts';
 import { emptyHolding, holdingOf } from '../../../src/domain/log/holding.ts';
 import { settledLine } from '../../../src/domain/log/journal-line.ts';
+import { openJournal } from '../../../src/worker/journal/journal.ts';
 import { foreignLog, spellDraft } from '../../support/drafts.ts';
-import type { FakeDisk } from '../../support/fake-folder.ts';
+import { type FakeDisk, fakeWindow } from '../../support/fake-folder.ts';
 import { filesOf, journalWindow } from '../../support/journal-windows.ts';
 
 const entries = chained(foreignLog());
@@ -214,6 +215,35 @@ describe('folding segments', () => {
     await (await journalWindow(disk)).tidy();
     expect(await reader.texts(links.slice(0, 9))).toHaveLength(9);
     expect((await reader.look()).holding).toEqual(holdingOf(links.slice(0, 9)));
+  });
+
+  test('loses nothing that another window adds, and is shut, while the segments are being gathered', async () => {
+    const disk = emptyDisk();
+    await oneByOne(disk, texts.slice(0, 9));
+    const living = await journalWindow(disk);
+    await living.add(texts.slice(9, 10));
+    const window = fakeWindow(disk);
+    const folder = await window.openFolder('tallywright');
+    let holds = 0;
+    const folding = openJournal({
+      folder: {
+        ...folder,
+        async hold(name) {
+          holds += 1;
+          if (holds === 1) {
+            await living.add(texts.slice(10, 11));
+            living.die();
+          }
+          return folder.hold(name);
+        },
+      },
+      writer: 'folding',
+      turn: async () => {},
+      alive: () => {},
+    });
+    await folding.tidy();
+    expect(named(disk, '')).toEqual(['journal-folding-1']);
+    expect((await (await journalWindow(disk)).look()).holding).toEqual(holdingOf(links.slice(0, 11)));
   });
 
   test('in two windows at once loses nothing', async () => {
