@@ -23,26 +23,36 @@ export interface MarkKeeper {
   readonly suspect: (isSo: boolean) => void;
 }
 
-/** The mark of the store `name` in `storage`, written as it changes. */
+/**
+ * The mark of the store `name` in `storage`, which other windows write too: it is read anew each time, and what the
+ * storage does not take is held here. A doubt of this window ends only here, or with it.
+ */
 export function markKeeper(
   storage: Pick<Storage, 'getItem' | 'setItem'> | undefined,
   name: string,
 ): MarkKeeper {
   const place = `${name} mark`;
-  let known = v.parse(schema, readJson(storage, place));
-  function write(next: Partial<typeof known>): void {
-    known = { ...known, ...next };
+  let unwritten: Partial<v.InferOutput<typeof schema>> = {};
+  let doubted = false;
+  const known = () => ({ ...v.parse(schema, readJson(storage, place)), ...unwritten });
+  function write(next: typeof unwritten): void {
+    unwritten = { ...unwritten, ...next };
+    const text = JSON.stringify(known());
     try {
-      storage?.setItem(place, JSON.stringify(known));
+      storage?.setItem(place, text);
+      if (storage?.getItem(place) === text) unwritten = {};
     } catch {
       // A full or refused storage: the mark is one witness of several.
     }
   }
   return {
-    read: () => known.mark,
+    read: () => known().mark,
     note: (mark) => write({ mark }),
-    isSuspect: () => known.suspect,
-    suspect: (isSo) => write({ suspect: isSo }),
+    isSuspect: () => doubted || known().suspect,
+    suspect(isSo) {
+      doubted = isSo;
+      write({ suspect: isSo });
+    },
   };
 }
 

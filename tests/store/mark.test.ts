@@ -32,13 +32,34 @@ test.each([
   expect(marks.isSuspect()).toBe(false);
 });
 
-test('storage that throws, or is not there, is done without', () => {
+test('storage that throws, keeps nothing, or is not there, is done without', () => {
   const refuse = () => {
     throw new Error('refused');
   };
-  for (const storage of [undefined, { getItem: refuse, setItem: refuse }]) {
+  const full = { getItem: () => null, setItem: refuse };
+  const forgetful = { getItem: () => null, setItem: () => undefined };
+  for (const storage of [undefined, { getItem: refuse, setItem: refuse }, full, forgetful]) {
     const marks = markKeeper(storage, 'tallywright');
     marks.note(mark);
-    expect(marks.read()).toEqual(mark);
+    marks.suspect(true);
+    expect([marks.read(), marks.isSuspect()]).toEqual([mark, true]);
   }
+});
+
+test('a mark that one window notes takes away no doubt of another', () => {
+  const storage = testStorage();
+  const [here, there] = [markKeeper(storage, 'tallywright'), markKeeper(storage, 'tallywright')];
+  here.suspect(true);
+  expect(there.isSuspect()).toBe(true);
+  there.note(mark);
+  expect(markKeeper(storage, 'tallywright').isSuspect()).toBe(true);
+  expect(here.read()).toEqual(mark);
+});
+
+test('a window goes on doubting when a start of another has found the store whole', () => {
+  const storage = testStorage();
+  const [here, there] = [markKeeper(storage, 'tallywright'), markKeeper(storage, 'tallywright')];
+  here.suspect(true);
+  there.suspect(false);
+  expect([here.isSuspect(), there.isSuspect()]).toEqual([true, false]);
 });
