@@ -4,7 +4,7 @@ import { type Found, laterOf, reasonOf, within } from './find.ts';
 const longest = 20_000;
 const title = 'Files';
 
-/** Every file of the origin private file system: as text where it is text, else as base64. */
+/** Every file of the origin private file system: as lines where it is text, else as base64. */
 export async function readFiles(storage: StorageManager | undefined): Promise<Found> {
   if (!storage?.getDirectory) return { title, lines: [], newest: null, unread: [] };
   const lines: string[] = [];
@@ -16,7 +16,8 @@ export async function readFiles(storage: StorageManager | undefined): Promise<Fo
       const file = await handle.getFile();
       const bytes = new Uint8Array(await file.arrayBuffer());
       newest = laterOf(newest, file.lastModified);
-      lines.push(JSON.stringify({ file: name, changed: file.lastModified, ...textOrBytes(bytes) }));
+      lines.push(JSON.stringify({ file: name, changed: file.lastModified }));
+      for (const part of partsOf(bytes)) lines.push(JSON.stringify({ file: name, ...part }));
     } catch (error) {
       unread.push(`${name}: ${reasonOf(error)}`);
     }
@@ -45,10 +46,12 @@ export async function readFiles(storage: StorageManager | undefined): Promise<Fo
   return { title, lines, newest, unread };
 }
 
-function textOrBytes(bytes: Uint8Array): { readonly text: string } | { readonly bytes: string } {
+/** A text line by line, so that each line of a journal is a record of its own; what is no text whole, as base64. */
+function partsOf(bytes: Uint8Array): readonly ({ readonly line: string } | { readonly bytes: string })[] {
   try {
-    return { text: new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes) };
+    const text = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
+    return text.split('\n').map((line) => ({ line }));
   } catch {
-    return { bytes: base64(bytes) };
+    return [{ bytes: base64(bytes) }];
   }
 }

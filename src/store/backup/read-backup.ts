@@ -13,6 +13,7 @@ import {
 } from './backup-format.ts';
 import { nextMember } from './gzip-members.ts';
 import { parseLine, readLine } from './read-line.ts';
+import { rescueMark } from './rescued.ts';
 import { type Line, splitLines } from './split-lines.ts';
 import { type Unpacked, unpack } from './unpack.ts';
 
@@ -99,6 +100,7 @@ function newSheet(limits: Limits) {
   let manifest: Manifest | null = null;
   let newer = false;
   let marked = false;
+  let rescued = false;
   let lines = 0;
   let tooMany = false;
   let brokenEnd = false;
@@ -114,7 +116,10 @@ function newSheet(limits: Limits) {
       tooMany = true;
       return false;
     }
-    if (number === 1) marked = line.kind === 'line' && beginsWith(line.bytes, backupMark);
+    if (number === 1 && line.kind === 'line') {
+      rescued = beginsWith(line.bytes, rescueMark);
+      marked = rescued || beginsWith(line.bytes, backupMark);
+    }
     if (line.kind === 'too-long') unreadable.push({ line: number, problems: ['the line is too long'] });
     else if (line.bytes.length > 0) read(line, number);
     return marked || entries.length > 0 || number < linesOfPatience;
@@ -124,6 +129,7 @@ function newSheet(limits: Limits) {
     if (number === 1 && readManifest(bytes)) return;
     const result = readLine(bytes, limits);
     if (result.kind === 'entry') entries.push(result.entry);
+    else if (result.kind === 'other') return;
     else if (broken) brokenEnd = true;
     else unreadable.push({ line: number, problems: result.problems });
   }
@@ -157,7 +163,8 @@ function newSheet(limits: Limits) {
       if (newer && ((whole && sumsFit) || entries.length === 0)) return refused('newer-format');
       if (!marked && entries.length === 0) return refused('not-a-backup');
       const cut = !whole || brokenEnd || (manifest !== null && lines - 1 < manifest.entries);
-      const digestFits = whole && sumsFit && manifest?.digest === bytesToHex(sum.digest());
+      // The rescue page sums nothing up: its entries check themselves.
+      const digestFits = whole && sumsFit && (rescued || manifest?.digest === bytesToHex(sum.digest()));
       return { kind: 'read', manifest, entries, unreadable, cut, digestFits };
     },
   };

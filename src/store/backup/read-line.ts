@@ -1,8 +1,11 @@
 import type { Entry } from '../../domain/log/chain.ts';
 import { readEntry } from '../../domain/log/read-entry.ts';
 import { type Limits, latestWall } from './backup-format.ts';
+import { entryInRescue } from './rescued.ts';
 
 export type ReadLine =
+  /** A record of the rescue page that is no entry. */
+  | { readonly kind: 'other' }
   | { readonly kind: 'entry'; readonly entry: Entry }
   | { readonly kind: 'unreadable'; readonly problems: readonly string[] };
 
@@ -22,9 +25,11 @@ export function parseLine(bytes: Uint8Array, { nesting }: Pick<Limits, 'nesting'
 export function readLine(bytes: Uint8Array, limits: Pick<Limits, 'nesting'>): ReadLine {
   const raw = parseLine(bytes, limits);
   if (raw === undefined) return unreadable('no JSON, or nested too deep');
-  const read = readEntry(raw);
+  const inner = entryInRescue(raw);
+  if (inner === null) return { kind: 'other' };
+  const read = readEntry(inner);
   if (read.kind === 'damaged') return unreadable(...read.problems);
-  const beyond = beyondReason(raw);
+  const beyond = beyondReason(inner);
   return beyond === null ? { kind: 'entry', entry: read.entry } : unreadable(beyond);
 }
 

@@ -1,0 +1,45 @@
+import * as v from 'valibot';
+
+/** The first line of what the rescue page saves. */
+export const rescueMark = '{"format":"tallywright-rescue-1"';
+
+const ofStore = v.object({
+  database: v.literal('tallywright'),
+  store: v.literal('events'),
+  value: v.unknown(),
+});
+const ofJournal = v.object({
+  file: v.pipe(v.string(), v.regex(/^tallywright\/(aside-)?journal-/)),
+  line: v.pipe(v.string(), v.startsWith('{"prev":')),
+});
+const ofRescue = v.union([
+  v.object({ format: v.literal('tallywright-rescue-1') }),
+  v.object({ database: v.string() }),
+  v.object({ file: v.string() }),
+  v.object({ setting: v.string() }),
+]);
+
+/**
+ * The entry in a record of the rescue page, as it stood in the store or in the journal; null for a record that holds
+ * something else. What is no such record comes back as it is.
+ */
+export function entryInRescue(raw: unknown): unknown {
+  if (v.is(ofStore, raw)) {
+    // The record has its place in the store beside the entry.
+    const record = v.safeParse(
+      v.object({ prev: v.unknown(), link: v.unknown(), event: v.unknown() }),
+      raw.value,
+    );
+    return record.success ? record.output : null;
+  }
+  if (v.is(ofJournal, raw)) return fromJson(raw.line);
+  return v.is(ofRescue, raw) ? null : raw;
+}
+
+function fromJson(line: string): unknown {
+  try {
+    return JSON.parse(line);
+  } catch {
+    return {};
+  }
+}
