@@ -6,6 +6,7 @@ import type { Entry } from '../domain/log/chain.ts';
 import type { Draft, ShopEvent } from '../domain/log/event.ts';
 import type { PersonId, ShopDay, StageId, StationId, TrayId } from '../domain/log/ids.ts';
 import type { LogEvent } from '../domain/log/read-event.ts';
+import { compareStamps } from '../domain/log/stamp.ts';
 import { isZoneName, shopDay, usualDayStart, zoneAt } from '../domain/log/zone.ts';
 import type { ShopFact } from '../domain/set-up/facts.ts';
 import { factOf } from '../domain/shop/registers.ts';
@@ -261,7 +262,9 @@ export async function openSession(parts: SessionParts): Promise<Session> {
     async historyOf(tray) {
       const { events } = await log.ofTray(tray);
       return events.toSorted(
-        (a, b) => a.stamp.wall - b.stamp.wall || a.stamp.tick - b.stamp.tick || a.seq - b.seq,
+        (a, b) =>
+          compareStamps(a.stamp, b.stamp) ||
+          (a.station === b.station ? a.seq - b.seq : a.station < b.station ? -1 : 1),
       );
     },
     async allEvents() {

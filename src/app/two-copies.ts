@@ -6,7 +6,7 @@ import { twinnedLog } from '../store/twinned-log.ts';
 import type { SafetyNet } from './saver.ts';
 
 /** What is known of the two copies of the log on this tablet. */
-export interface CopiesState {
+interface CopiesState {
   /** How far the second copy goes; null until the first comparison, 'failed' when it could not be read or written. */
   readonly twin: Reach | 'failed' | null;
   /** Taps that were put back into the store since the shop was opened. */

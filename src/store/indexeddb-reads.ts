@@ -43,7 +43,9 @@ async function since(db: ShopDatabase, seen: VersionVector): Promise<Reading> {
     const [station] = first.key;
     // A store of our own wrote the key from a checked event.
     const upTo = seen.get(station as StationId)?.upTo ?? 0;
-    found.push(...(await tx.store.getAll(IDBKeyRange.bound([station, upTo + 1], lastOf(station)))));
+    const range = IDBKeyRange.bound([station, upTo + 1], lastOf(station));
+    // One by one: a call with as many arguments as a station has events would be one too many.
+    for (const record of await tx.store.getAll(range)) found.push(record);
     first = await tx.store.openKeyCursor(IDBKeyRange.lowerBound(lastOf(station), true));
   }
   return readRecords(found);

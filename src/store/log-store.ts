@@ -26,7 +26,7 @@ export interface Reading {
 }
 
 /** What came of a merge. */
-export interface Merged {
+interface Merged {
   readonly added: readonly Entry[];
   /** Entries that were held already. */
   readonly here: number;

@@ -8,7 +8,7 @@ const schema = v.object({
 });
 
 /** How far a store had got: the own station's last number, and how many entries there were at the last comparison. */
-export interface Mark {
+interface Mark {
   readonly station: StationId;
   readonly seq: number;
   readonly entries: number;

@@ -3,7 +3,7 @@ import { noLink } from './chain.ts';
 import type { StationId } from './ids.ts';
 
 /** Numbers of a station, both ends included. */
-export interface Gap {
+interface Gap {
   readonly station: StationId;
   readonly from: number;
   readonly to: number;
