@@ -1,0 +1,158 @@
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { readJournalLine } from '../../src/domain/log/journal-line.ts';
+import { launchBrowser, openPage, watchTroubles } from '../support/browser.ts';
+import { makeUpTrays, type StoryTrays, setUpShop } from '../support/first-ten-minutes.ts';
+import { type Maker, maker } from '../support/maker.ts';
+
+const store = 'tallywright';
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser.close());
+
+interface Tablet {
+  readonly here: Maker;
+  readonly context: BrowserContext;
+  readonly trays: StoryTrays;
+  readonly troubles: readonly string[];
+}
+
+/** A shop in which five pieces have passed. */
+async function aTablet(): Promise<Tablet> {
+  const { page, troubles } = await openPage(browser);
+  const here = maker(page);
+  const trays = await makeUpTrays(here, await setUpShop(here));
+  await here.workOn('kit-parts', trays.beech[0]);
+  await here.tap('pass', 5);
+  await saved(here);
+  return { here, context: page.context(), trays, troubles };
+}
+
+const saved = ({ at }: Maker) => at('saved-mark').filter({ hasText: 'Saved' }).waitFor();
+
+/** A page of the same origin that is not the app: nothing of the shop is open in it. */
+async function bystander(context: BrowserContext): Promise<Page> {
+  const page = await context.newPage();
+  await page.goto(new URL('licences.txt', inject('appUrl')).href);
+  return page;
+}
+
+/** The links of all records of the database. */
+function linksInStore(page: Page): Promise<string[]> {
+  return page.evaluate(
+    (name) =>
+      new Promise<string[]>((resolve, reject) => {
+        const opening = indexedDB.open(name);
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const db = opening.result;
+          const reading = db.transaction('events').objectStore('events').getAll();
+          reading.onerror = () => reject(reading.error);
+          reading.onsuccess = () => {
+            db.close();
+            resolve(reading.result.map(({ link }: { link: string }) => link).sort());
+          };
+        };
+      }),
+    store,
+  );
+}
+
+/** The lines of all files in the folder of the journal. */
+function linesOnDisk(page: Page): Promise<string[]> {
+  return page.evaluate(async (name) => {
+    const root = await navigator.storage.getDirectory();
+    const lines: string[] = [];
+    for await (const handle of (await root.getDirectoryHandle(name)).values()) {
+      if (handle.kind !== 'file') continue;
+      const text = await (await (handle as FileSystemFileHandle).getFile()).text();
+      lines.push(...text.split('\n').filter((line) => line !== ''));
+    }
+    return lines;
+  }, store);
+}
+
+async function linksOnDisk(page: Page): Promise<string[]> {
+  const links = (await linesOnDisk(page)).map((line) => {
+    const said = readJournalLine(line);
+    if (said.kind !== 'entry') throw new Error(`no entry: ${line}`);
+    return said.link;
+  });
+  return links.toSorted();
+}
+
+async function clear(page: Page, kinds: string): Promise<void> {
+  const devtools = await page.context().newCDPSession(page);
+  const { origin } = new URL(inject('appUrl'));
+  await devtools.send('Storage.clearDataForOrigin', { origin, storageTypes: kinds });
+  await devtools.detach();
+}
+
+test('each record of the database is a line of the journal, once', async () => {
+  const { here, context, troubles } = await aTablet();
+  const stored = await linksInStore(here.page);
+  expect(stored.length).toBeGreaterThan(15);
+  await expect.poll(() => linksOnDisk(here.page)).toEqual(stored);
+  expect(troubles).toEqual([]);
+  await context.close();
+}, 120_000);
+
+test('two windows that tap at once leave the lines of both', async () => {
+  const { here, context, trays } = await aTablet();
+  const before = (await linksInStore(here.page)).length;
+  const page = await context.newPage();
+  const troubles = watchTroubles(page, new URL(inject('appUrl')).origin);
+  await page.goto(inject('appUrl'));
+  const there = maker(page);
+  await there.workOn('kit-parts', trays.plum[0]);
+  for (let round = 0; round < 4; round += 1) await Promise.all([here.tap('pass'), there.tap('pass')]);
+  for (const window of [here, there]) await saved(window);
+  const stored = await linksInStore(page);
+  expect(stored.length).toBeGreaterThanOrEqual(before + 8);
+  await expect.poll(() => linksOnDisk(page)).toEqual(stored);
+  expect(troubles).toEqual([]);
+  await context.close();
+}, 120_000);
+
+test('a database that went while the app was shut is there again at the next start, and it is said', async () => {
+  const { here, context, trays } = await aTablet();
+  const stored = await linksInStore(here.page);
+  await expect.poll(() => linksOnDisk(here.page)).toEqual(stored);
+  const aside = await bystander(context);
+  await here.page.close();
+  await clear(aside, 'indexeddb');
+  const page = await context.newPage();
+  const troubles = watchTroubles(page, new URL(inject('appUrl')).origin);
+  await page.goto(inject('appUrl'));
+  const again = maker(page);
+  await again.at('healed').waitFor();
+  await again.workOn('kit-parts', trays.beech[0]);
+  expect(await again.left()).toBe(5);
+  expect(await linksInStore(page)).toEqual(expect.arrayContaining(stored));
+  expect(await again.at('loss').count()).toBe(0);
+  await again.tap('pass');
+  await saved(again);
+  const now = await linksInStore(page);
+  await expect.poll(() => linksOnDisk(page)).toEqual(now);
+  expect(troubles).toEqual([]);
+  await context.close();
+}, 120_000);
+
+test('a journal that went is written anew at the next start, and nobody is bothered with it', async () => {
+  const { here, context, trays } = await aTablet();
+  const stored = await linksInStore(here.page);
+  const aside = await bystander(context);
+  await here.page.close();
+  await aside.evaluate(async (name) => {
+    await (await navigator.storage.getDirectory()).removeEntry(name, { recursive: true });
+  }, store);
+  const page = await context.newPage();
+  await page.goto(inject('appUrl'));
+  const again = maker(page);
+  await again.workOn('kit-parts', trays.beech[0]);
+  await expect.poll(() => linksOnDisk(page).catch(() => [])).toEqual(stored);
+  for (const id of ['healed', 'loss', 'suspect']) expect(await again.at(id).count(), id).toBe(0);
+  await context.close();
+}, 120_000);
