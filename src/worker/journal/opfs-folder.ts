@@ -24,7 +24,7 @@ async function rootFolder(): Promise<FileSystemDirectoryHandle | undefined> {
 }
 
 /** @param open finds the folder anew each time: it may have been cleared away meanwhile */
-function folderIn(open: () => Promise<FileSystemDirectoryHandle>): Folder {
+export function folderIn(open: () => Promise<FileSystemDirectoryHandle>): Folder {
   const held = new Map<string, FileSystemSyncAccessHandle>();
 
   function holdOf(name: string, handle: FileSystemSyncAccessHandle): HeldFile {
