@@ -3,10 +3,13 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { twoCopiesWords as words } from '../../words/two-copies-words.ts';
 import { goTo } from '../parts/address.ts';
+import { useShop } from '../parts/app-context.ts';
 
 /** What became of the two copies of the log, as long as somebody should know. */
 export const CopiesNotice = ({ copies }: { copies: TwoCopies }) => {
   const { putBack, missing, suspect, twin } = copies.state.value;
+  // Where nothing is left at all, the way to a file stands on the same screen.
+  const hasPlaces = useShop().registers.size > 0;
   return (
     <>
       {putBack > 0 && (
@@ -26,7 +29,9 @@ export const CopiesNotice = ({ copies }: { copies: TwoCopies }) => {
           testId="loss"
           actions={
             <>
-              <PressButton label={words.toFiles} tone="go" onAct={() => goTo('set-up', 'files')} />
+              {hasPlaces && (
+                <PressButton label={words.toFiles} tone="go" onAct={() => goTo('set-up', 'files')} />
+              )}
               <PressButton
                 label={words.goOnWithout}
                 closing
