@@ -18,6 +18,7 @@ export function fakeWindow(disk: FakeDisk, fault?: { at: number; how: Fault }) {
   const self = {};
   let calls = 0;
   let appends = 0;
+  let bytesRead = 0;
 
   async function call<Result>(
     whole: () => Result,
@@ -71,7 +72,12 @@ export function fakeWindow(disk: FakeDisk, fault?: { at: number; how: Fault }) {
     };
     return {
       list: () => call(() => [...files].map(([name, { bytes }]) => ({ name, size: bytes.length }))),
-      read: (name, { from, to }) => call(() => must(name).bytes.slice(from, to)),
+      read: (name, { from, to }) =>
+        call(() => {
+          const bytes = must(name).bytes.slice(from, to);
+          bytesRead += bytes.length;
+          return bytes;
+        }),
       create: (name) => call(() => heldFile(make(name)), { half: () => void make(name) }),
       hold: (name) =>
         call(() => {
@@ -110,5 +116,6 @@ export function fakeWindow(disk: FakeDisk, fault?: { at: number; how: Fault }) {
     },
     calls: () => calls,
     appends: () => appends,
+    bytesRead: () => bytesRead,
   };
 }

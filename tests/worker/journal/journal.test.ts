@@ -81,6 +81,31 @@ describe('a journal', () => {
     expect(await later.texts(links)).toEqual(texts.toSpliced(2, 1));
   });
 
+  test('with a bit flipped at any place loses two entries at most, says so, and takes them again', async () => {
+    const disk = emptyDisk();
+    const window = await journalWindow(disk);
+    await window.add(texts.slice(0, 3));
+    window.die();
+    const [file] = filesOf(disk).values();
+    if (!file) throw new Error('there is a segment');
+    const sound = file.bytes;
+    for (const at of sound.keys()) {
+      const flipped = sound.map((byte, place) => (place === at ? byte ^ (1 << (at % 8)) : byte));
+      file.bytes = flipped;
+      const later = await journalWindow(disk);
+      const { unreadable } = await later.look();
+      const found = await later.texts(links);
+      expect(unreadable, `bit at ${at}`).toBeGreaterThan(0);
+      expect(found.length).toBeGreaterThan(0);
+      expect(texts.slice(0, 3)).toEqual(expect.arrayContaining([...found]));
+      await later.add(texts.slice(0, 3));
+      expect((await later.look()).holding).toEqual(holdingOf(links.slice(0, 3)));
+      expect(file.bytes).toBe(flipped);
+      later.die();
+      for (const name of named(disk, '').slice(1)) filesOf(disk).delete(name);
+    }
+  }, 20_000);
+
   test('leaves out an entry that was changed on the disk since it was looked at', async () => {
     const disk = emptyDisk();
     const window = await journalWindow(disk);
@@ -246,6 +271,24 @@ describe('folding segments', () => {
     expect((await (await journalWindow(disk)).look()).holding).toEqual(holdingOf(links.slice(0, 11)));
   });
 
+  test('in a folder that lets no segment go leaves no further copy behind', async () => {
+    const disk = emptyDisk();
+    await oneByOne(disk, texts.slice(0, 9));
+    const before = named(disk, '');
+    const folder = await fakeWindow(disk).openFolder('tallywright');
+    const folding = openJournal({
+      folder: {
+        ...folder,
+        remove: (name) => (before.includes(name) ? Promise.reject(new Error('no')) : folder.remove(name)),
+      },
+      writer: 'folding',
+      turn: async () => {},
+      alive: () => {},
+    });
+    await expect(folding.tidy()).rejects.toThrow('no');
+    expect(named(disk, '')).toEqual(before);
+  });
+
   test('in two windows at once loses nothing', async () => {
     const disk = emptyDisk();
     await oneByOne(disk, texts.slice(0, 20));
@@ -273,6 +316,30 @@ test('a long journal is read on line by line, over the borders of what is read a
   expect((await later.look()).holding).toEqual(holdingOf(long.map(({ link }) => link)));
   expect(await later.texts(long.map(({ link }) => link))).toEqual(long.map((entry) => JSON.stringify(entry)));
 });
+
+test('a look reads each byte of a long journal once, and later only what has come to it', async () => {
+  const disk = emptyDisk();
+  const [event] = foreignLog();
+  if (!event) throw new Error('the log has events');
+  const long = chained(Array.from({ length: 20_000 }, (_, at) => ({ ...event, seq: at + 1 })));
+  const written = long.map((entry) => JSON.stringify(entry));
+  const living = await journalWindow(disk);
+  await living.add(written.slice(0, -1));
+  const [file] = filesOf(disk).values();
+  const size = file?.bytes.length ?? 0;
+  const window = await journalWindow(disk);
+  expect((await window.look()).holding.entries).toBe(19_999);
+  // The line that is cut by the end of a stretch of 1 MiB is read again with the next.
+  const stretches = Math.ceil(size / 2 ** 20);
+  const longest = Math.max(...written.map(({ length }) => length)) + 1;
+  expect(window.bytesRead()).toBeLessThan(size + stretches * longest);
+  const before = window.bytesRead();
+  await window.look();
+  expect(window.bytesRead()).toBe(before);
+  await living.add(written.slice(-1));
+  expect((await window.look()).holding.entries).toBe(20_000);
+  expect(window.bytesRead() - before).toBe((written.at(-1)?.length ?? 0) + 1);
+}, 20_000);
 
 test('a copy of nothing holds nothing and knows no link', async () => {
   const window = await journalWindow(emptyDisk());
