@@ -1,4 +1,5 @@
 /** Before the chaos runs: a shop with one great tray in a profile of its own, to be copied by each run. */
+import { setTimeout as pause } from 'node:timers/promises';
 import type { BrowserContext } from 'playwright-core';
 import { makeReadyOffline } from '../support/browser.ts';
 import { setUpShop } from '../support/first-ten-minutes.ts';
@@ -9,6 +10,8 @@ const [perTray, traysJoined] = [999, 4];
 /** More pieces than any run taps off. */
 export const piecesOnTray = perTray * traysJoined;
 const stage = 'kit-parts';
+/** The browser writes its promise to keep the records down after half a minute at the latest (ms). */
+const untilWrittenDown = 32_000;
 
 /** Sets the shop up in an empty profile; returns the hash address of the great tray at its first stage. */
 export async function prepareShop(context: BrowserContext, url: string): Promise<string> {
@@ -37,5 +40,6 @@ export async function prepareShop(context: BrowserContext, url: string): Promise
   // Asked for by the app when the shop was begun.
   if (!(await page.evaluate(() => navigator.storage.persisted())))
     throw new Error('The app has not asked the browser to keep what it stores.');
+  await pause(untilWrittenDown);
   return page.evaluate(() => location.hash);
 }
