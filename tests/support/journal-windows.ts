@@ -26,6 +26,20 @@ export function filesOf(disk: FakeDisk): Map<string, FakeFile> {
   return files;
 }
 
+/** As many windows as there are texts of entries, one after the other, each of which adds one and is shut. */
+export async function oneByOne(disk: FakeDisk, texts: readonly string[]): Promise<void> {
+  for (const text of texts) {
+    const window = await journalWindow(disk);
+    await window.add([text]);
+    window.die();
+  }
+}
+
+/** The names of all files of the journal that begin so. */
+export function named(disk: FakeDisk, start: string): readonly string[] {
+  return [...filesOf(disk).keys()].filter((name) => name.startsWith(start));
+}
+
 /** How a piece of work ended; work that never ends is left after the turns that any other would need. */
 export async function endOf(work: Promise<unknown>): Promise<'kept' | 'refused' | 'hangs'> {
   const patience = new Promise<'hangs'>((resolve) => setTimeout(() => resolve('hangs'), 15));
