@@ -19,7 +19,7 @@ import { type ClockWatch, clockWatch } from './clock-watch.ts';
 import type { Feed } from './feed.ts';
 import { judge, type LoadDecide } from './judge.ts';
 import { noNet, type SafetyNet, type Saver, saver, type Timer } from './saver.ts';
-import { afterTap, afterUndo, elapsedIn, enterStage, type Spell } from './spell.ts';
+import { afterUndo, enterStage, type Spell, spellOf } from './spell.ts';
 
 export type ActResult =
   | { readonly kind: 'saved'; readonly events: readonly ShopEvent[] }
@@ -172,24 +172,8 @@ export async function openSession(parts: SessionParts): Promise<Session> {
     };
   }
 
-  function spellOf(
-    command: Command,
-    mono: number,
-  ): { elapsed: number | null; next: Spell | null; begins: boolean } {
-    const now = spell.value;
-    if (command.kind === 'end-spell')
-      return { elapsed: now ? elapsedIn(now, mono) : null, next: null, begins: false };
-    if (command.kind !== 'pass' && command.kind !== 'flaw' && command.kind !== 'load') {
-      return { elapsed: null, next: now, begins: false };
-    }
-    const { stage } = command.spot;
-    if (now?.stage !== stage)
-      return { elapsed: null, next: afterTap(enterStage(stage, mono), mono), begins: true };
-    return { elapsed: elapsedIn(now, mono), next: afterTap(now, mono), begins: !now.begun };
-  }
-
   async function perform(command: Command, mono: number): Promise<ActResult> {
-    const { elapsed, next, begins } = spellOf(command, mono);
+    const { elapsed, next, begins } = spellOf(spell.value, { command, at: mono });
     watch.look();
     const at = circumstances(elapsed);
     const decision = await judge(shop, { command, at, load: parts.loadDecide });
