@@ -256,8 +256,8 @@ export async function openSession(parts: SessionParts): Promise<Session> {
       return [...events, ...newer];
     },
     async exportLines() {
-      const read = await log.since(new Map()).catch(() => null);
-      return read ? [...read.events, ...read.newer].map((entry) => JSON.stringify(entry)) : [];
+      const entries = await log.entries().catch(() => []);
+      return entries.map((entry) => JSON.stringify(entry));
     },
     refresh,
     keepSnapshot,

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { shopOf } from '../../src/domain/shop/shop.ts';
+import { readBackup } from '../../src/store/backup/read-backup.ts';
 import { foreignEntries, foreignLog } from '../support/drafts.ts';
 import { openTestSession } from '../support/open-test-session.ts';
 
@@ -13,4 +14,13 @@ test('a restore adds what is not there, shows it at once, and changes nothing th
   expect(await session.restore(entries)).toEqual({ added: 0, here: entries.length, unplaced: 0 });
   expect(session.view.value.shop).toEqual(before);
   expect(await session.entries()).toEqual(entries);
+});
+
+test('what is saved to a file while a tap cannot be stored can be restored', async () => {
+  const { session } = await openTestSession();
+  await session.restore(foreignEntries());
+  const unsaved = JSON.stringify({ setting: 'tap not saved', value: { act: 'a tap' } });
+  const file = [...(await session.exportLines()), unsaved].join('\n');
+  const reading = readBackup(new TextEncoder().encode(file));
+  expect(reading).toMatchObject({ kind: 'read', entries: foreignEntries(), unreadable: [], cut: false });
 });

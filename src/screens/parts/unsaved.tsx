@@ -10,7 +10,10 @@ export const Unsaved = () => {
   if (saving.kind !== 'not-saved') return null;
   const rescue = async () => {
     const lines = await session.exportLines();
-    saveFile(`tallywright-${session.today()}.jsonl`, [...lines, JSON.stringify(saving.act)].join('\n'));
+    saveFile(
+      `tallywright-${session.today()}.jsonl`,
+      [...lines, JSON.stringify({ setting: 'tap not saved', value: saving.act })].join('\n'),
+    );
   };
   return (
     <NotSavedBar
