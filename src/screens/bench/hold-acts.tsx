@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { BenchGrid } from '../../ui/bench/bench-grid.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
-import { benchWords as words } from '../../words/bench-words.ts';
+import { stageWords as words } from '../../words/stage-words.ts';
 import { readyIn } from '../../words/time-words.ts';
 import { spotOf } from './bench-view.ts';
 import { FlawButtons } from './flaw-buttons.tsx';

@@ -1,5 +1,5 @@
 import { PressButton } from '../../ui/press/press-button.tsx';
-import { benchWords as words } from '../../words/bench-words.ts';
+import { stageWords as words } from '../../words/stage-words.ts';
 
 export interface HowManyProps {
   readonly pieces: number;

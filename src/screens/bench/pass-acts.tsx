@@ -2,7 +2,7 @@ import type { Command } from '../../domain/command/command.ts';
 import type { ReasonId } from '../../domain/log/ids.ts';
 import { BenchGrid } from '../../ui/bench/bench-grid.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
-import { benchWords as words } from '../../words/bench-words.ts';
+import { stageWords as words } from '../../words/stage-words.ts';
 import { type BenchView, spotOf } from './bench-view.ts';
 import { FlawButtons } from './flaw-buttons.tsx';
 import { useKeyOf } from './use-bench-keys.ts';

@@ -1,6 +1,6 @@
 import type { TrayId } from '../../domain/log/ids.ts';
 import { PressButton } from '../../ui/press/press-button.tsx';
-import { benchWords as words } from '../../words/bench-words.ts';
+import { stageWords as words } from '../../words/stage-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useSession } from '../parts/app-context.ts';
 import type { BenchView } from './bench-view.ts';

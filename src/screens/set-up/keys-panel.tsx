@@ -4,10 +4,10 @@ import { stationFactOf } from '../../app/station-letter.ts';
 import { type BenchAct, benchActs, type StationFact } from '../../domain/set-up/facts.ts';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
-import { benchActWords } from '../../words/bench-words.ts';
 import { keySign } from '../../words/key-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { shellWords } from '../../words/shell-words.ts';
+import { benchActWords } from '../../words/stage-words.ts';
 import { useApp, useSession, useShop } from '../parts/app-context.ts';
 import { OnOff } from './on-off.tsx';
 
