@@ -1,5 +1,6 @@
 import { effect, type Signal, signal } from '@preact/signals';
 import * as v from 'valibot';
+import { type BenchLock, keptLock } from './kept-lock.ts';
 
 const schema = v.object({
   theme: v.fallback(v.picklist(['light', 'dark', 'glare']), 'light'),
@@ -7,6 +8,7 @@ const schema = v.object({
   keys: v.fallback(v.boolean(), true),
   person: v.fallback(v.nullable(v.string()), null),
   shop: v.fallback(v.picklist(['own', 'demo']), 'own'),
+  lock: v.fallback(v.nullable(keptLock), null),
 });
 
 export type ShopChoice = 'own' | 'demo';
@@ -19,24 +21,41 @@ export interface Preferences {
   readonly keys: Signal<boolean>;
   readonly person: Signal<string | null>;
   readonly shop: Signal<ShopChoice>;
+  /** What keeps visitors to the bench; the same in all windows of the tablet. */
+  readonly lock: Signal<BenchLock | null>;
 }
 
 const place = 'tallywright preferences';
 
 /** Preferences that are kept in `storage` as they change; storage that refuses or is missing is done without. */
 export function openPreferences(storage: Pick<Storage, 'getItem' | 'setItem'> | undefined): Preferences {
-  const kept = v.parse(schema, readJson(storage));
+  const kept = v.parse(schema, readJson(storage) ?? {});
   const preferences: Preferences = {
     theme: signal(kept.theme),
     sound: signal(kept.sound),
     keys: signal(kept.keys),
     person: signal(kept.person),
     shop: signal(kept.shop),
+    lock: signal(kept.lock),
   };
+  const { lock } = preferences;
+  /** Takes the lock as another window left it. What cannot be read changes nothing: that would open it. */
+  function follow(): void {
+    const now = readJson(storage);
+    if (!now) return;
+    const theirs = v.parse(schema, now).lock;
+    if (JSON.stringify(theirs) !== JSON.stringify(lock.peek())) lock.value = theirs;
+  }
+  globalThis.addEventListener?.('storage', (event) => event.key === place && follow());
+  globalThis.addEventListener?.('hashchange', follow);
+  let known = kept.lock;
   effect(() => {
     const now = Object.fromEntries(Object.entries(preferences).map(([name, { value }]) => [name, value]));
+    // Something else has changed here: a window that slept must not write an older lock over that of another.
+    if (lock.peek() === known) follow();
+    known = lock.peek();
     try {
-      storage?.setItem(place, JSON.stringify(now));
+      storage?.setItem(place, JSON.stringify({ ...now, lock: known }));
     } catch {
       // A private window may refuse to keep anything: the choice then lasts as long as the window.
     }
@@ -44,11 +63,11 @@ export function openPreferences(storage: Pick<Storage, 'getItem' | 'setItem'> | 
   return preferences;
 }
 
-function readJson(storage: Pick<Storage, 'getItem'> | undefined): object {
+function readJson(storage: Pick<Storage, 'getItem'> | undefined): object | undefined {
   try {
-    const kept: unknown = JSON.parse(storage?.getItem(place) ?? '{}');
-    return typeof kept === 'object' && kept !== null ? kept : {};
+    const kept: unknown = JSON.parse(storage?.getItem(place) ?? 'null');
+    return typeof kept === 'object' && kept !== null ? kept : undefined;
   } catch {
-    return {};
+    return undefined;
   }
 }
