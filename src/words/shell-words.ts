@@ -7,6 +7,7 @@ export const shellWords = {
   yield: 'Yield',
   day: 'Day',
   setUp: 'Set-up',
+  locked: 'Locked',
   more: 'More',
   close: 'Close',
   back: 'Back',
@@ -27,11 +28,6 @@ export const shellWords = {
   failed:
     'This is not an empty shop: the log could not be opened, and nothing was written. Try again, or restart the browser.',
   tryAgain: 'Try again',
-  forgetsTitle: 'This window forgets',
-  forgetsAll:
-    'The browser keeps no records here: everything is gone when this window is closed. Open Tallywright in an ordinary window, or save a file before you close it.',
-  forgetsPerhaps:
-    'The browser refuses to keep even settings, as a private window does: what you tap may be gone when it is closed. Use an ordinary window for a shop of your own.',
   demoBanner: 'Demo shop: nothing here touches your own.',
   leaveDemo: 'Leave demo',
   updateWaiting: 'A new version is ready.',

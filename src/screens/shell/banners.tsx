@@ -3,8 +3,8 @@ import { PressButton } from '../../ui/press/press-button.tsx';
 import { shellWords as words } from '../../words/shell-words.ts';
 import { useApp, useSession } from '../parts/app-context.ts';
 import { onDemand } from '../parts/on-demand.tsx';
-import { ForgetsBanner } from './forgets-banner.tsx';
 
+const { Screen: Forgets } = onDemand(async () => (await import('./forgets-notice.tsx')).ForgetsNotice, null);
 const { Screen: UpdateNews } = onDemand(async () => (await import('./update-news.tsx')).UpdateNews, null);
 const { Screen: ClockNotice } = onDemand(async () => (await import('./clock-notice.tsx')).ClockNotice, null);
 
@@ -20,8 +20,14 @@ export const CopiesBanner = () => {
   return putBack > 0 || missing > 0 || suspect || twin === 'failed' ? <Copies copies={copies} /> : null;
 };
 
+/** That this window keeps nothing, or perhaps nothing. */
+export const ForgetsBanner = () => {
+  const { forgets } = useApp();
+  return forgets === 'nothing' ? null : <Forgets forgets={forgets} />;
+};
+
 /** What holds for every place: that this is the demo, that some entries cannot be counted, that the clock is in doubt. */
-export const Banners = () => {
+export const Banners = ({ locked }: { locked: boolean }) => {
   const app = useApp();
   const { view, clockWatch } = useSession();
   const { uncounted } = view.value;
@@ -38,12 +44,14 @@ export const Banners = () => {
           title={words.demoBanner}
           testId="demo-banner"
           actions={
-            <PressButton
-              label={words.leaveDemo}
-              closing
-              onAct={() => void app.leaveDemo()}
-              testId="leave-demo"
-            />
+            !locked && (
+              <PressButton
+                label={words.leaveDemo}
+                closing
+                onAct={() => void app.leaveDemo()}
+                testId="leave-demo"
+              />
+            )
           }
         />
       )}

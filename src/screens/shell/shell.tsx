@@ -1,5 +1,7 @@
 import './shell.css';
 import { useEffect } from 'preact/hooks';
+import { systemClock } from '../../app/clock.ts';
+import { isClosed } from '../../app/kept-lock.ts';
 import type { Session } from '../../app/session.ts';
 import { TabsNav } from '../../ui/places/tabs-nav.tsx';
 import { shellWords as words } from '../../words/shell-words.ts';
@@ -9,8 +11,7 @@ import { SessionContext, useApp, useShop } from '../parts/app-context.ts';
 import { late } from '../parts/late.tsx';
 import { onDemand } from '../parts/on-demand.tsx';
 import { Unsaved } from '../parts/unsaved.tsx';
-import { Banners, CopiesBanner } from './banners.tsx';
-import { ForgetsBanner } from './forgets-banner.tsx';
+import { Banners, CopiesBanner, ForgetsBanner } from './banners.tsx';
 import { PlaceBoundary } from './place-boundary.tsx';
 import { StandingMessage } from './standing-message.tsx';
 
@@ -19,6 +20,9 @@ const { Screen: TraysPlace } = onDemand(async () => (await import('../trays/tray
 const { Screen: YieldPlace } = onDemand(async () => (await import('../yield/yield-place.tsx')).YieldPlace);
 const { Screen: DayPlace } = onDemand(async () => (await import('../day/day-place.tsx')).DayPlace);
 const { Screen: SetUpPlace } = onDemand(async () => (await import('../set-up/set-up-place.tsx')).SetUpPlace);
+
+const { Screen: LockedPlace } = onDemand(async () => (await import('../lock/locked-place.tsx')).LockedPlace);
+const IdleLock = late(async () => (await import('../lock/idle-lock.tsx')).IdleLock);
 
 const CopyAge = late(async () => (await import('./copy-age.tsx')).CopyAge);
 const RestoredNotice = late(async () => (await import('./restored-notice.tsx')).RestoredNotice);
@@ -36,7 +40,10 @@ export const Shell = () => {
 
 const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
   const shop = useShop();
-  const hasRestored = useApp().copies.restored.value !== null;
+  const { copies, preferences } = useApp();
+  const lock = preferences.lock.value;
+  const locked = isClosed(lock, systemClock.now());
+  const hasRestored = copies.restored.value !== null;
   useReadingOnReturn(session);
   useComparing();
   if (shop.registers.size === 0) {
@@ -44,27 +51,35 @@ const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
       <PlaceBoundary>
         <ForgetsBanner />
         <CopiesBanner />
-        <Welcome />
+        {locked ? <LockedPlace /> : <Welcome />}
       </PlaceBoundary>
     );
   }
   const now = address.value;
-  return isStageScreen(now) ? (
-    <PlaceBoundary key="stage">
-      <BenchPlace />
-    </PlaceBoundary>
-  ) : (
+  const idle = lock && lock.minutes !== null && <IdleLock />;
+  if (isStageScreen(now))
+    return (
+      <>
+        {idle}
+        <PlaceBoundary key="stage">
+          <BenchPlace />
+        </PlaceBoundary>
+      </>
+    );
+  const shut = locked && now.place !== 'bench';
+  return (
     <div class="shell">
       <div class="shell-screen">
-        <Banners />
-        {hasRestored && <RestoredNotice />}
-        <PlaceBoundary key={now.place}>
-          <PlaceScreen place={now.place} />
+        {idle}
+        <Banners locked={locked} />
+        {hasRestored && !locked && <RestoredNotice />}
+        <PlaceBoundary key={shut ? 'locked' : now.place}>
+          {shut ? <LockedPlace /> : <PlaceScreen place={now.place} />}
         </PlaceBoundary>
       </div>
       <div class="shell-places">
         {isOwn && <CopyAge />}
-        <Places current={now.place} />
+        <Places current={now.place} locked={locked} />
       </div>
       <div class="shell-bar">
         <Unsaved />
@@ -91,7 +106,8 @@ const PlaceScreen = ({ place }: { place: Address['place'] }) => {
   }
 };
 
-const Places = ({ current }: { current: Address['place'] }) => {
+const Places = ({ current, locked }: { current: Address['place']; locked: boolean }) => {
+  const closed = locked ? words.locked : undefined;
   const waiting = useApp().updates.waiting.value ? words.updateWaiting : undefined;
   return (
     <TabsNav
@@ -101,10 +117,10 @@ const Places = ({ current }: { current: Address['place'] }) => {
       current={current}
       places={[
         { id: 'bench', label: words.bench, icon: 'bench', href: hrefOf('bench') },
-        { id: 'trays', label: words.trays, icon: 'trays', href: hrefOf('trays') },
-        { id: 'yield', label: words.yield, icon: 'yield', href: hrefOf('yield') },
-        { id: 'day', label: words.day, icon: 'day', href: hrefOf('day') },
-        { id: 'set-up', label: words.setUp, icon: 'set-up', href: hrefOf('set-up'), waiting },
+        { id: 'trays', label: words.trays, icon: 'trays', href: hrefOf('trays'), closed },
+        { id: 'yield', label: words.yield, icon: 'yield', href: hrefOf('yield'), closed },
+        { id: 'day', label: words.day, icon: 'day', href: hrefOf('day'), closed },
+        { id: 'set-up', label: words.setUp, icon: 'set-up', href: hrefOf('set-up'), closed, waiting },
       ]}
     />
   );

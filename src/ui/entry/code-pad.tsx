@@ -29,6 +29,8 @@ export interface CodePadProps {
   /** What the offers are, for a screen reader. */
   offersLabel?: string | undefined;
   emptySign?: string | undefined;
+  /** Shows that signs were typed, not which. */
+  hidden?: boolean | undefined;
   /** Takes the keys of a keyboard or a code reader while shown; yes by default. */
   listen?: boolean | undefined;
   testId?: string | undefined;
@@ -52,7 +54,14 @@ export const CodePad = (props: CodePadProps) => {
   });
   return (
     <div class="pad pad-codes" ref={place} data-testid={props.testId}>
-      <PadDisplay label={props.label} typed={typed} emptySign={props.emptySign} error={props.error} code />
+      <PadDisplay
+        label={props.label}
+        typed={typed}
+        emptySign={props.emptySign}
+        error={props.error}
+        hidden={props.hidden}
+        code
+      />
       {offers.length > 0 && (
         <ul class="pad-offers" aria-label={props.offersLabel}>
           {offers.map((offer) => (

@@ -10,12 +10,16 @@ export interface PadDisplayProps {
   error?: string | undefined;
   /** Signs of equal width and a barred zero, in groups of four. */
   code?: boolean | undefined;
+  /** Shows that signs were typed, not which. */
+  hidden?: boolean | undefined;
 }
+
+const veil = '•';
 
 const grouped = (code: string): readonly string[] => code.match(/.{1,4}/gu) ?? [];
 
 /** What was typed on a pad, with room kept for what is wrong with it. */
-export const PadDisplay = ({ label, typed, emptySign = '–', unit, error, code }: PadDisplayProps) => (
+export const PadDisplay = ({ label, typed, emptySign = '–', unit, error, code, hidden }: PadDisplayProps) => (
   <div class="pad-display" data-wrong={error ? true : undefined}>
     <span class="pad-label">{label}</span>
     <output
@@ -23,7 +27,13 @@ export const PadDisplay = ({ label, typed, emptySign = '–', unit, error, code 
       aria-label={label}
       dir={code ? 'ltr' : undefined}
     >
-      {typed === '' ? emptySign : code ? grouped(typed).join(' ') : typed}
+      {typed === ''
+        ? emptySign
+        : hidden
+          ? veil.repeat(typed.length)
+          : code
+            ? grouped(typed).join(' ')
+            : typed}
       {unit && <span class="pad-unit"> {unit}</span>}
     </output>
     <p class="pad-error" role="status">

@@ -6,7 +6,7 @@ export interface FieldProps extends FieldWords {
   /** What is typed now. The parent keeps it, right or wrong. */
   value: string;
   onText: (text: string) => void;
-  kind?: 'text' | 'number' | 'date' | 'time' | 'search' | 'password' | 'url' | undefined;
+  kind?: 'text' | 'number' | 'date' | 'time' | 'search' | 'password' | 'pin' | 'url' | undefined;
   /** Shown after the slot: a unit such as mm or %. */
   unit?: string | undefined;
   /** Rows of a longer text; 1 by default. */
@@ -37,6 +37,8 @@ const TypedSlot = ({ kind, ...slot }: { kind: SlotKind } & SlotAttributes) => {
       return <input {...slot} type={kind} />;
     case 'password':
       return <input {...slot} type="password" />;
+    case 'pin':
+      return <input {...slot} type="password" inputMode="numeric" />;
     case 'search':
       return <input {...slot} type="search" />;
     case 'number':

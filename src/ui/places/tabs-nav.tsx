@@ -12,6 +12,8 @@ export interface Place {
   href: string;
   /** Something waits there; said to a screen reader, shown as a quiet peg. */
   waiting?: string | undefined;
+  /** It does not open just now; said to a screen reader, shown as a closed lock. */
+  closed?: string | undefined;
 }
 
 export interface TabsNavProps {
@@ -52,6 +54,12 @@ const PlaceLink = ({ place, current, onGo, onLeave }: PlaceLinkProps) => (
   >
     <Icon name={place.icon} />
     <span class="place-label">{place.label}</span>
+    {place.closed && (
+      <span class="place-closed">
+        <Icon name="lock" size={24} />
+        <span class="unseen">{place.closed}</span>
+      </span>
+    )}
     {place.waiting && (
       <span class="place-waiting">
         <span class="unseen">{place.waiting}</span>
