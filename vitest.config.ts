@@ -20,6 +20,8 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
+          // No test is timed: this only ends one that hangs, on a machine with other work too.
+          testTimeout: 60_000,
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**', 'tests/chaos/**'],
           setupFiles: ['tests/support/setup.ts'],

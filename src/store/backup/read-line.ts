@@ -26,7 +26,7 @@ export function readLine(bytes: Uint8Array, limits: Pick<Limits, 'nesting'>): Re
   const raw = parseLine(bytes, limits);
   if (raw === undefined) return unreadable('no JSON, or nested too deep');
   const inner = entryInRescue(raw);
-  if (inner === null) return { kind: 'other' };
+  if (inner === undefined) return { kind: 'other' };
   const read = readEntry(inner);
   if (read.kind === 'damaged') return unreadable(...read.problems);
   const beyond = beyondReason(inner);

@@ -20,8 +20,8 @@ const ofRescue = v.union([
 ]);
 
 /**
- * The entry in a record of the rescue page, as it stood in the store or in the journal; null for a record that holds
- * something else. What is no such record comes back as it is.
+ * The entry in a record of the rescue page, as it stood in the store or in the journal; undefined for a record that
+ * holds something else. What is no such record comes back as it is.
  */
 export function entryInRescue(raw: unknown): unknown {
   if (v.is(ofStore, raw)) {
@@ -30,10 +30,10 @@ export function entryInRescue(raw: unknown): unknown {
       v.object({ prev: v.unknown(), link: v.unknown(), event: v.unknown() }),
       raw.value,
     );
-    return record.success ? record.output : null;
+    return record.success ? record.output : undefined;
   }
   if (v.is(ofJournal, raw)) return fromJson(raw.line);
-  return v.is(ofRescue, raw) ? null : raw;
+  return v.is(ofRescue, raw) ? undefined : raw;
 }
 
 function fromJson(line: string): unknown {
