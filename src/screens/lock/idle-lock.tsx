@@ -15,7 +15,6 @@ export const IdleLock = () => {
     };
     const touch = step('touch');
     const tick = step('tick');
-    tick();
     const timer = setInterval(tick, lookEvery);
     addEventListener('pointerdown', touch, { capture: true });
     addEventListener('keydown', touch, { capture: true });
