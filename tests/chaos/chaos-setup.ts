@@ -47,7 +47,7 @@ export async function setup(project: TestProject) {
     console.table(kinds.map(({ notes, ...row }) => ({ ...row, notes: notes.length })));
     for (const { kind, notes } of kinds) for (const note of notes) console.log(`${kind}: ${note}`);
     const results = {
-      seed: Number(process.env.SEED),
+      seed: Number(project.config.env.SEED),
       started,
       run: isFull ? 'full' : 'short',
       browser,
