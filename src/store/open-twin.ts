@@ -3,6 +3,7 @@ import { type FilesWorkerParts, filesWorker, NoFilesKept } from './files-worker.
 import { noTwin } from './no-twin.ts';
 import { opfsShelf, opfsTwin } from './opfs-twin.ts';
 import { tailTwin } from './tail-twin.ts';
+import { tailedTwin } from './tailed-twin.ts';
 import type { Twin } from './twin.ts';
 
 export interface OpenTwinParts extends Omit<FilesWorkerParts, 'start'> {
@@ -18,7 +19,7 @@ export interface OpenedTwin {
 }
 
 /**
- * The best second copy that this browser can keep: files, else a tail in its small storage, else none. Where files can
+ * The best second copy that this browser can keep: files with a tail beside them, else a tail in its small storage, else none. Where files can
  * be kept but not be read today, the tail stands in until the next start. Never rejects.
  */
 export async function openTwin({ start, storage, ...parts }: OpenTwinParts): Promise<OpenedTwin> {
@@ -29,7 +30,7 @@ export async function openTwin({ start, storage, ...parts }: OpenTwinParts): Pro
   for (let tries = 1; ; tries += 1) {
     try {
       await twin.look();
-      return { twin, shelf: opfsShelf(files) };
+      return { twin: storage ? tailedTwin({ journal: twin, tail: tail() }) : twin, shelf: opfsShelf(files) };
     } catch (error) {
       if (error instanceof NoFilesKept) return { twin: tail(), shelf: null };
       if (tries === mostTries) return { twin: tail(), shelf: opfsShelf(files) };
