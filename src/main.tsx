@@ -45,8 +45,6 @@ const app = openApp({
   makeDemo: async (now) => (await import('../shared/demo/demo-shop.ts')).demoShop({ now }),
 });
 
-void import('./app/keeping.ts').then(({ renewKeeping }) => renewKeeping()).catch(() => undefined);
-
 const place = document.getElementById('app');
 if (place) {
   const opening = [...place.childNodes];

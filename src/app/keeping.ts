@@ -7,12 +7,3 @@ export async function isKept(): Promise<boolean | null> {
 export async function askToKeep(): Promise<boolean | null> {
   return (await navigator.storage?.persist?.()) ?? null;
 }
-
-/**
- * Asks again at a start where the browser need not ask the person: Chromium writes its promise down up to half a minute
- * after it was given, forgets it when the disk fills up before that, and then empties the whole app.
- */
-export async function renewKeeping(): Promise<void> {
-  const permission = await navigator.permissions?.query({ name: 'persistent-storage' });
-  if (permission?.state === 'granted') await askToKeep();
-}

@@ -19,7 +19,7 @@ export const promiseRows = [
     fault: 'The disk is full, and later has room again',
     happens:
       'NOT SAVED stands on the screen and the tap is kept. After such a failure a tap counts only when both copies have it, until a start has found the store whole.',
-    lost: 'Nothing that was answered, where the browser has promised to keep the records (asked when a shop is begun). Where it has not, it may empty the whole app: it then says so, and what no file outside has is gone.',
+    lost: 'Nothing that was answered. Should the browser empty the whole app for room, the newest 300 entries come back from its small storage, the others from a file outside; it is said how many are missing. A browser that has promised to keep the records (asked when a shop is begun) should not do so.',
   },
   {
     fault: 'The browser’s database is wiped or damaged',

@@ -1,5 +1,4 @@
 /** Before the chaos runs: a shop with one great tray in a profile of its own, to be copied by each run. */
-import { setTimeout as pause } from 'node:timers/promises';
 import type { BrowserContext } from 'playwright-core';
 import { makeReadyOffline } from '../support/browser.ts';
 import { setUpShop } from '../support/first-ten-minutes.ts';
@@ -10,15 +9,12 @@ const [perTray, traysJoined] = [999, 4];
 /** More pieces than any run taps off. */
 export const piecesOnTray = perTray * traysJoined;
 const stage = 'kit-parts';
-/** The browser writes its promise to keep the records down after half a minute at the latest (ms). */
-const untilWrittenDown = 35_000;
 
 /** Sets the shop up in an empty profile; returns the hash address of the great tray at its first stage. */
 export async function prepareShop(context: BrowserContext, url: string): Promise<string> {
   const page = context.pages()[0] ?? (await context.newPage());
   await page.goto(url);
   await makeReadyOffline(page);
-  const began = performance.now();
   const hands = maker(page);
   const { plum } = await setUpShop(hands);
   const { at, tap, close, goTo, openTray, workOn } = hands;
@@ -41,6 +37,5 @@ export async function prepareShop(context: BrowserContext, url: string): Promise
   // Asked for by the app when the shop was begun.
   if (!(await page.evaluate(() => navigator.storage.persisted())))
     throw new Error('The app has not asked the browser to keep what it stores.');
-  await pause(Math.max(0, began + untilWrittenDown - performance.now()));
   return page.evaluate(() => location.hash);
 }
