@@ -35,13 +35,14 @@ test.runIf(process.platform === 'linux')(
     let flushed = 0;
     for (let done = 0; done < taps; done += 1) {
       // Each tap and its undo come back to where they began: any tray serves.
-      await tap(done % 2 ? 'undo' : 'pass');
-      await at('saved-mark')
-        .filter({ hasText: /Saved|Taken back/ })
-        .waitFor();
-      const now = tracing.flushesOf(/\.indexeddb\.leveldb\/\d+\.log/);
-      expect(now, `tap ${done + 1}`).toBeGreaterThan(flushed);
-      flushed = now;
+      const [act, mark] = done % 2 ? ['undo', 'Taken back'] : ['pass', 'Saved'];
+      await tap(act);
+      // The mark of this tap, and not that of the one before, which still stands for a moment.
+      await at('saved-mark').filter({ hasText: mark }).waitFor();
+      const flushes = () => tracing.flushesOf(/\.indexeddb\.leveldb\/\d+\.log/);
+      // The tracer writes down what it saw a moment after it happened.
+      await expect.poll(flushes, { message: `tap ${done + 1}`, timeout: 1000 }).toBeGreaterThan(flushed);
+      flushed = flushes();
     }
     await tracing.stop();
     expect(flushed).toBeGreaterThanOrEqual(taps);
