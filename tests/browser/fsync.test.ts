@@ -41,7 +41,7 @@ test.runIf(process.platform === 'linux')(
       await at('saved-mark').filter({ hasText: mark }).waitFor();
       const flushes = () => tracing.flushesOf(/\.indexeddb\.leveldb\/\d+\.log/);
       // The tracer writes down what it saw a moment after it happened.
-      await expect.poll(flushes, { message: `tap ${done + 1}`, timeout: 1000 }).toBeGreaterThan(flushed);
+      await expect.poll(flushes, { message: `tap ${done + 1}`, timeout: 5000 }).toBeGreaterThan(flushed);
       flushed = flushes();
     }
     await tracing.stop();
