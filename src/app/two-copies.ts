@@ -61,7 +61,9 @@ export async function openTwoCopies(parts: TwoCopiesParts): Promise<TwoCopies> {
       const last = entries.at(-1)?.event;
       const mark = marks.read();
       if (last && last.station === store.station() && state.value.missing === 0) {
-        marks.note({ station: last.station, seq: last.seq, entries: mark?.entries ?? 0 });
+        // A tap that is tried again comes back under its old number: the mark only rises.
+        const seq = mark?.station === last.station ? Math.max(mark.seq, last.seq) : last.seq;
+        marks.note({ station: last.station, seq, entries: mark?.entries ?? 0 });
       }
       if (marks.isSuspect() && !freshened) {
         freshened = true;

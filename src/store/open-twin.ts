@@ -19,8 +19,8 @@ export interface OpenedTwin {
 }
 
 /**
- * The best second copy that this browser can keep: files with a tail beside them, else a tail in its small storage, else none. Where files can
- * be kept but not be read today, the tail stands in until the next start. Never rejects.
+ * The best second copy that this browser can keep: files with a tail beside them, else a tail in its small storage, else
+ * none. Where files can be kept but not be read today, the tail stands in until the next start. Never rejects.
  */
 export async function openTwin({ start, storage, ...parts }: OpenTwinParts): Promise<OpenedTwin> {
   const tail = () => (storage ? tailTwin(storage, parts.store) : noTwin());

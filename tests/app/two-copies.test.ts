@@ -97,6 +97,14 @@ describe('a tap', () => {
     expect(marks.read()).toMatchObject({ station: log.station(), seq: 2 });
   });
 
+  test('that is tried again late does not lower the mark', async () => {
+    const { tap, marks } = await start(aTablet());
+    await tap('first');
+    await tap('second');
+    await tap('first');
+    expect(marks.read()?.seq).toBe(2);
+  });
+
   test('is acknowledged without the second copy, which is compared again later', async () => {
     const tablet = aTablet();
     let broken = true;

@@ -1,8 +1,8 @@
 import { rmSync, statSync } from 'node:fs';
-import { beforeAll, inject, test } from 'vitest';
+import { beforeAll, expect, inject, test } from 'vitest';
 import { compareTaps, whatWasSaid } from './compare.ts';
 import { corruptions, databaseFolder } from './corruptions.ts';
-import { runKind, timeBox } from './kind-figures.ts';
+import { allKept, runKind, timeBox } from './kind-figures.ts';
 import { dropProfile, freshProfile, type Look, lookOnce, openStation, randomTaps } from './station.ts';
 
 let before: Look;
@@ -15,7 +15,7 @@ const faults = Object.entries(corruptions);
 test(
   'the files of the database are harmed while the browser is shut: what was acknowledged is there once',
   async () => {
-    await runKind('corrupt', async ({ run, random }) => {
+    const verdict = await runKind('corrupt', async ({ run, random }) => {
       const [name, harm] = faults[run % faults.length] ?? ['none', () => undefined];
       const folder = freshProfile('corrupt');
       const first = await openStation(folder);
@@ -47,6 +47,7 @@ test(
         notes: [...(found.lost > 0 ? [name] : []), ...silent, ...(said.notes ?? [])],
       };
     });
+    expect(verdict).toMatchObject(allKept);
   },
   timeBox('corrupt'),
 );

@@ -1,7 +1,7 @@
 import { setTimeout as pause } from 'node:timers/promises';
-import { test } from 'vitest';
+import { expect, test } from 'vitest';
 import { compareTaps, whatWasSaid } from './compare.ts';
-import { runKind, timeBox } from './kind-figures.ts';
+import { allKept, runKind, timeBox } from './kind-figures.ts';
 import { dropProfile, freshProfile, isOpen, openStation, randomTaps } from './station.ts';
 
 test(
@@ -10,7 +10,7 @@ test(
     const folder = freshProfile('crash');
     let station = await openStation(folder);
     let before = await station.look();
-    await runKind('crash', async ({ random }) => {
+    const verdict = await runKind('crash', async ({ random }) => {
       if (!isOpen(station)) {
         // A run that broke off has closed it: this one begins where that one ended.
         station = await openStation(folder);
@@ -32,6 +32,7 @@ test(
       return { ...found, ...whatWasSaid(station) };
     }).finally(() => station.close());
     dropProfile(folder);
+    expect(verdict).toMatchObject(allKept);
   },
   timeBox('crash'),
 );

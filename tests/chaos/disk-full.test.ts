@@ -1,7 +1,7 @@
-import { test } from 'vitest';
+import { expect, test } from 'vitest';
 import { isFull } from './chaos-plan.ts';
 import { compareTaps, whatWasSaid } from './compare.ts';
-import { runKind, timeBox } from './kind-figures.ts';
+import { allKept, runKind, timeBox } from './kind-figures.ts';
 import { canMount, smallDisk } from './small-disk.ts';
 import { freshProfile, openStation, randomTaps } from './station.ts';
 
@@ -9,7 +9,7 @@ import { freshProfile, openStation, randomTaps } from './station.ts';
 test.runIf(isFull || canMount)(
   'the disk fills up and is freed again: what was acknowledged is there once, and what was not is not claimed',
   async () => {
-    await runKind('disk-full', async ({ random }) => {
+    const verdict = await runKind('disk-full', async ({ random }) => {
       const disk = smallDisk('disk-full');
       try {
         const folder = freshProfile('disk-full/profile');
@@ -33,6 +33,7 @@ test.runIf(isFull || canMount)(
         disk.remove();
       }
     });
+    expect(verdict).toMatchObject(allKept);
   },
   timeBox('disk-full'),
 );

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { fuzzBackups } from '../support/fuzz-backups.ts';
 import { planOf } from './chaos-plan.ts';
-import { runKind, timeBox } from './kind-figures.ts';
+import { allKept, runKind, timeBox } from './kind-figures.ts';
 
 /** Files read in one go, between two looks at the clock. */
 const batch = 500;
@@ -10,7 +10,7 @@ test(
   'spoilt backup files are refused or read in part: never a throw, and the shop stays what it was',
   async () => {
     const rounds = planOf('fuzzed-backup').runs / batch;
-    await runKind(
+    const verdict = await runKind(
       'fuzzed-backup',
       async ({ random }) => {
         const { read, refused, offered, unharmed, changed, invented, ...faults } = fuzzBackups(
@@ -24,6 +24,7 @@ test(
       },
       { runs: rounds, each: batch },
     );
+    expect(verdict).toMatchObject(allKept);
   },
   timeBox('fuzzed-backup'),
 );

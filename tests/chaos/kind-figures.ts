@@ -1,7 +1,7 @@
 /** The figures of one kind of fault, run by run. */
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { expect, inject } from 'vitest';
+import { inject } from 'vitest';
 import { type Random, seededRandom } from '../../shared/demo/seeded-random.ts';
 import { type Kind, planOf } from './chaos-plan.ts';
 import { closeStations } from './station.ts';
@@ -32,18 +32,32 @@ export interface KindFigures {
   readonly notes: readonly string[];
 }
 
+/** What the runs of a kind came to, to be held against `allKept`. */
+export interface Verdict {
+  readonly lost: number;
+  readonly doubled: number;
+  readonly broken: number;
+  /** Runs that did not fit in the time. */
+  readonly missed: number;
+  /** Runs in which no tap was acknowledged prove nothing. */
+  readonly acknowledgedAny: boolean;
+  readonly notes: readonly string[];
+}
+
+export const allKept = { lost: 0, doubled: 0, broken: 0, missed: 0, acknowledgedAny: true } as const;
+
 const mostNotes = 40;
 
 /**
- * Runs a fault as often as the plan of its kind says (or `runs` rounds of `each`), keeps the figures, and expects that
- * nothing was lost or doubled.
- * A run that throws is broken and is reported as such; runs that do not fit in the time are missed, and fail, too.
+ * Runs a fault as often as the plan of its kind says (or `runs` rounds of `each`), keeps the figures, and says what it
+ * came to.
+ * A run that throws is broken and is reported as such; runs that do not fit in the time are missed.
  */
 export async function runKind(
   kind: Kind,
   round: (chance: { readonly run: number; readonly random: Random }) => Promise<Round>,
   { runs = planOf(kind).runs, each = 1 }: { runs?: number; each?: number } = {},
-): Promise<void> {
+): Promise<Verdict> {
   const began = performance.now();
   const seconds = () => Math.round((performance.now() - began) / 1000);
   const random = seededRandom(Number(process.env.SEED) + kind.length);
@@ -72,13 +86,14 @@ export async function runKind(
   }
   const { lost, doubled, broken } = sums;
   const missed = runs * each - sums.runs;
-  expect({ lost, doubled, broken, missed }, notes.slice(0, mostNotes).join('\n')).toEqual({
-    lost: 0,
-    doubled: 0,
-    broken: 0,
-    missed: 0,
-  });
-  expect(sums.acknowledged).toBeGreaterThan(0);
+  return {
+    lost,
+    doubled,
+    broken,
+    missed,
+    acknowledgedAny: sums.acknowledged > 0,
+    notes: notes.slice(0, mostNotes),
+  };
 }
 
 function write(figures: KindFigures): void {

@@ -1,8 +1,8 @@
 import { setTimeout as pause } from 'node:timers/promises';
-import { test } from 'vitest';
+import { expect, test } from 'vitest';
 import { planOf } from './chaos-plan.ts';
 import { compareTaps, whatWasSaid } from './compare.ts';
-import { runKind, timeBox } from './kind-figures.ts';
+import { allKept, runKind, timeBox } from './kind-figures.ts';
 import { dropProfile, freshProfile, openStation } from './station.ts';
 
 test(
@@ -13,7 +13,7 @@ test(
     const before = await station.look();
     const { page, tap } = await station.window();
     const reloads = planOf('reload').runs;
-    await runKind(
+    const verdict = await runKind(
       'reload',
       async ({ random }) => {
         const began = performance.now();
@@ -34,6 +34,7 @@ test(
       { runs: 1 },
     ).finally(() => station.close());
     dropProfile(folder);
+    expect(verdict).toMatchObject(allKept);
   },
   timeBox('reload'),
 );

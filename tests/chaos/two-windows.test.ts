@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { TapKind } from '../support/tap-ledger.ts';
 import { planOf } from './chaos-plan.ts';
 import { compareTaps, whatWasSaid } from './compare.ts';
-import { runKind, timeBox } from './kind-figures.ts';
+import { allKept, runKind, timeBox } from './kind-figures.ts';
 import { dropProfile, freshProfile, openStation } from './station.ts';
 
 test(
@@ -13,7 +13,7 @@ test(
     const before = await station.look();
     const [here, there] = [await station.window(), await station.window()];
     const each = new Array<TapKind>(planOf('two-windows').runs / 2).fill('pass');
-    await runKind(
+    const verdict = await runKind(
       'two-windows',
       async () => {
         await Promise.all([here.tap(each, 'mark'), there.tap(each, 'mark')]);
@@ -28,6 +28,7 @@ test(
       { runs: 1 },
     ).finally(() => station.close());
     dropProfile(folder);
+    expect(verdict).toMatchObject(allKept);
   },
   timeBox('two-windows'),
 );

@@ -4,7 +4,7 @@ import { beforeAll, expect, inject, test } from 'vitest';
 import type { Random } from '../../shared/demo/seeded-random.ts';
 import { hostControl } from './breakable-host.ts';
 import { compareTaps, whatWasSaid } from './compare.ts';
-import { runKind, timeBox } from './kind-figures.ts';
+import { allKept, runKind, timeBox } from './kind-figures.ts';
 import {
   dropProfile,
   freshProfile,
@@ -99,7 +99,7 @@ beforeAll(async () => {
 test(
   'updates that break off, are killed or taken back cost no acknowledged tap and never the app',
   async () => {
-    await runKind('update', async ({ run, random }) => {
+    const verdict = await runKind('update', async ({ run, random }) => {
       const profile = folder();
       host.scripts('whole');
       host.serve(0);
@@ -117,6 +117,7 @@ test(
       host.scripts('whole');
       host.serve(0);
     });
+    expect(verdict).toMatchObject(allKept);
   },
   timeBox('update'),
 );
