@@ -26,10 +26,16 @@ export function maker(page: Page) {
     await page.evaluate((to) => {
       location.hash = to;
     }, hash);
-    await page.waitForFunction(
-      (to) => location.hash === to && document.querySelector('main:not([aria-busy=true])'),
-      hash,
-    );
+    await page
+      .waitForFunction(
+        (to) => location.hash === to && document.querySelector('main:not([aria-busy=true])'),
+        hash,
+        { polling: 50 },
+      )
+      .catch(async (cause: unknown) => {
+        const seen = page.evaluate(() => `${location.hash}: ${document.body.textContent.slice(0, 300)}`);
+        throw new Error(`${hash} was not shown, but ${await seen}`, { cause });
+      });
   }
 
   async function workOn(stage: string, code: string): Promise<void> {
