@@ -1,0 +1,100 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { demoShop } from '../../../shared/demo/demo-shop.ts';
+import { chained } from '../../../src/domain/log/chain.ts';
+import { readEvent } from '../../../src/domain/log/read-event.ts';
+import { problemOfRun } from '../../../src/domain/packed/judge-run.ts';
+import type { PackedRun } from '../../../src/domain/packed/packed-run.ts';
+import { readRun, runText } from '../../../src/domain/packed/run-text.ts';
+import { entriesOf } from '../../../src/domain/packed/unpack-run.ts';
+import { histories, play } from '../../support/histories.ts';
+import { packedRuns } from '../../support/run-makers.ts';
+
+const [run] = packedRuns(chained(demoShop({ now: Date.UTC(2026, 2, 4, 14) })));
+if (!run) throw new Error('the demo has a run');
+
+const isKnown = (event: unknown) => {
+  const read = readEvent(event);
+  return read.kind === 'damaged' ? read.problems.join() : null;
+};
+const raw = (of: PackedRun) => JSON.parse(runText(of));
+
+describe('a run as text', () => {
+  test('is the same run when it is read', () => {
+    fc.assert(
+      fc.property(histories, (steps) => {
+        for (const each of packedRuns(chained(play(steps).log))) {
+          const read = readRun(raw(each));
+          expect(read && entriesOf(read)).toEqual(entriesOf(each));
+          expect(read && problemOfRun(read, isKnown)).toBe(null);
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test('of another form is no run', () => {
+    const good = raw(run);
+    const wall = [...good.columns.wall];
+    for (const bad of [
+      null,
+      [],
+      { ...good, station: '../x' },
+      { ...good, entries: good.entries + 1 },
+      { ...good, entries: 1e9 },
+      { ...good, link: 'x' },
+      { ...good, shapes: [1] },
+      { ...good, base: -1 },
+      { ...good, base: 0.5 },
+      { ...good, extras: ['1'] },
+      { ...good, columns: { ...good.columns, wall: wall.slice(1) } },
+      { ...good, columns: { ...good.columns, wall: [-1, ...wall.slice(1)] } },
+      { ...good, columns: { ...good.columns, wall: [2 ** 32, ...wall.slice(1)] } },
+      { ...good, columns: { ...good.columns, shape: [0.5, ...good.columns.shape.slice(1)] } },
+      { ...good, columns: null },
+    ])
+      expect(readRun(bad)).toBe(undefined);
+    expect(readRun(good)).toBeDefined();
+  });
+});
+
+describe('a run from outside is judged', () => {
+  const changed = (change: Partial<PackedRun>) => problemOfRun({ ...run, ...change }, isKnown);
+  const column = (name: keyof PackedRun['columns'], value: number, at: number) => {
+    const numbers = Uint32Array.from(run.columns[name]);
+    numbers[at] = value;
+    return { columns: { ...run.columns, [name]: numbers } };
+  };
+
+  test('sound as it was packed', () => {
+    expect(changed({})).toBe(null);
+  });
+
+  test('by every shape and text in it', () => {
+    for (const index of run.shapes.keys())
+      expect(changed({ shapes: run.shapes.with(index, '{"kind":"passed"}') }), `shape ${index}`).not.toBe(
+        null,
+      );
+    expect(changed({ days: run.days.with(0, '"yesterday"') })).not.toBe(null);
+    expect(changed({ persons: run.persons.with(0, '{"name":1}') })).not.toBe(null);
+    expect(changed({ trays: run.trays.with(3, '{"tray":"t"}') })).not.toBe(null);
+    expect(changed({ trays: run.trays.with(3, 'no json') })).not.toBe(null);
+  });
+
+  test('by its extremes: an index beyond a dictionary, a time before 1970, extras that are not there', () => {
+    expect(changed(column('tray', 60_000, 700))).not.toBe(null);
+    expect(changed(column('shape', 60_000, 700))).not.toBe(null);
+    const passed = [...run.columns.time].findIndex((time) => time > 0);
+    expect(changed({ base: 1000, ...column('time', 2 ** 32 - 1, passed) })).not.toBe(null);
+    expect(changed({ extras: run.extras.slice(1) })).not.toBe(null);
+  });
+
+  test('by where its holes are: a count that is taken from a column could be anything', () => {
+    const at = run.shapes.findIndex(
+      (shape) => shape.includes('"kind":"passed"') && shape.includes('"pieces":1,'),
+    );
+    const shape = run.shapes[at]?.replace(/"pieces":1,/, '"pieces":\u0005,') ?? '';
+    const row = run.columns.shape.indexOf(at);
+    expect(changed({ shapes: run.shapes.with(at, shape), ...column('tick', 1, row) })).not.toBe(null);
+  });
+});
