@@ -1,5 +1,6 @@
 import type { Entry } from '../domain/log/chain.ts';
 import { isSameHolding } from '../domain/log/holding.ts';
+import { entriesIn } from '../domain/packed/parcel.ts';
 import type { LogStore } from '../store/log-store.ts';
 import type { Reach, Twin } from '../store/twin.ts';
 
@@ -36,7 +37,7 @@ export async function compareCopies(
     const back = await twin.entries([...there].filter((link) => !held.has(link)));
     if (back.length > 0) {
       const merged = await log.merge({ entries: back, now });
-      putBack = tapsIn(merged.added) + merged.mended;
+      putBack = tapsIn(entriesIn(merged.added)) + merged.mended;
       renewed = merged.renewed;
     }
     const missing = report.reach === 'all' ? here.filter(({ link }) => !there.has(link)) : [];

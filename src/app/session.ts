@@ -8,6 +8,7 @@ import type { PersonId, ShopDay, StageId, StationId, TrayId } from '../domain/lo
 import type { LogEvent } from '../domain/log/read-event.ts';
 import { compareStamps } from '../domain/log/stamp.ts';
 import { isZoneName, shopDay, usualDayStart, zoneAt } from '../domain/log/zone.ts';
+import { countIn } from '../domain/packed/parcel.ts';
 import type { ShopFact } from '../domain/set-up/facts.ts';
 import { factOf } from '../domain/shop/registers.ts';
 import { addEvent, emptyShop, hasShopOutline, type Shop, shopFormat } from '../domain/shop/shop.ts';
@@ -278,7 +279,7 @@ export async function openSession(parts: SessionParts): Promise<Session> {
       feed.tell();
       if (log.station() !== own) onNewStation();
       else await parts.afterRestore?.(session);
-      return { added: added.length + mended, here, unplaced };
+      return { added: countIn(added) + mended, here, unplaced };
     },
     async close() {
       await queue;

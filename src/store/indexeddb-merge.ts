@@ -3,16 +3,18 @@ import type { Entry } from '../domain/log/chain.ts';
 import { holdingOf } from '../domain/log/holding.ts';
 import type { StationId } from '../domain/log/ids.ts';
 import { eventKey } from '../domain/log/version-vector.ts';
+import { emptyParcel, entriesIn } from '../domain/packed/parcel.ts';
 import { type EventRecord, entryOf } from './event-record.ts';
 import { type Head, headAfterMerge, headSchema, renewedHead } from './head.ts';
-import type { LogStore } from './log-store.ts';
+import type { Incoming } from './log-store.ts';
 import { placeEntries } from './placing.ts';
 import type { ShopDatabase } from './shop-schema.ts';
 
-type Incoming = Parameters<LogStore['merge']>[0] & { readonly stationName: () => StationId };
+type Merge = Incoming & { readonly stationName: () => StationId };
 
 /** Adds entries to a store in one strict transaction, each at its place. */
-export async function mergeInto(db: ShopDatabase, { entries, now, stationName }: Incoming) {
+export async function mergeInto(db: ShopDatabase, { now, stationName, ...incoming }: Merge) {
+  const entries = entriesIn({ ...emptyParcel, ...incoming });
   const strict = { durability: 'strict' } as const;
   const tx = db.transaction(['events', 'heads', 'aside'], 'readwrite', strict);
   const [events, heads, aside] = [tx.objectStore('events'), tx.objectStore('heads'), tx.objectStore('aside')];
@@ -43,7 +45,14 @@ export async function mergeInto(db: ShopDatabase, { entries, now, stationName }:
     tx.done,
   ]);
   const { added, here, unplaced, mended } = placed;
-  return { head, added: added.map(entryOf), here, unplaced, mended: mended.length, renewed };
+  return {
+    head,
+    added: { runs: [], entries: added.map(entryOf) },
+    here,
+    unplaced,
+    mended: mended.length,
+    renewed,
+  };
 }
 
 /** Per station the first and last number whose records say where the entries go, the one before them included. */

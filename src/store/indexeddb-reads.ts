@@ -8,7 +8,10 @@ import type { LogStore, Reading } from './log-store.ts';
 import { isSoundRecord, readRecords } from './reading.ts';
 import type { ShopDatabase } from './shop-schema.ts';
 
-type Reads = Pick<LogStore, 'since' | 'ofTray' | 'latestOwn' | 'holding' | 'entries' | 'loadSnapshot'>;
+type Reads = Pick<
+  LogStore,
+  'since' | 'ofTray' | 'latestOwn' | 'holding' | 'entries' | 'parcel' | 'loadSnapshot'
+>;
 type WithDatabase = <Result>(work: (db: ShopDatabase) => Promise<Result>) => Promise<Result>;
 
 /** What is read from a log in IndexedDB. Nothing of it writes. */
@@ -28,6 +31,7 @@ export function readsOf(withDatabase: WithDatabase): Reads {
         return { written: v.parse(headSchema, head).holding, records };
       }),
     entries: () => withDatabase(soundEntries),
+    parcel: () => withDatabase(async (db) => ({ runs: [], entries: await soundEntries(db) })),
     loadSnapshot: () => withDatabase((db) => db.get('snapshots', 'shop')),
   };
 }

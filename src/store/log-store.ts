@@ -4,6 +4,7 @@ import type { Holding } from '../domain/log/holding.ts';
 import type { StationId, TrayId } from '../domain/log/ids.ts';
 import type { NewerEvent } from '../domain/log/read-event.ts';
 import type { VersionVector } from '../domain/log/version-vector.ts';
+import type { Parcel } from '../domain/packed/parcel.ts';
 
 /** What one tap amounts to. `act` names the tap: appending it again adds nothing and returns what is there. */
 export interface Act {
@@ -25,9 +26,14 @@ export interface Reading {
   readonly damaged: readonly Damaged[];
 }
 
+/** What a log is to take in at `now` (ms UTC); entries and runs may overlap, also what is held. */
+export interface Incoming extends Partial<Parcel> {
+  readonly now: number;
+}
+
 /** What came of a merge. */
-interface Merged {
-  readonly added: readonly Entry[];
+export interface Merged {
+  readonly added: Parcel;
   /** Entries that were held already. */
   readonly here: number;
   /** Sound entries that took the place of damaged records; those were set aside. */
@@ -58,7 +64,7 @@ export interface LogStore {
    * another story under the same identity come from a cloned tablet and are kept as a branch. Once entries of the own
    * station come in from outside, or another tablet writes under it, this store takes a new station.
    */
-  readonly merge: (incoming: { readonly entries: readonly Entry[]; readonly now: number }) => Promise<Merged>;
+  readonly merge: (incoming: Incoming) => Promise<Merged>;
   /** All events that the version vector has not seen. */
   readonly since: (seen: VersionVector) => Promise<Reading>;
   readonly ofTray: (tray: TrayId) => Promise<Reading>;
@@ -68,6 +74,8 @@ export interface LogStore {
   readonly holding: () => Promise<{ readonly written: Holding; readonly records: number }>;
   /** The whole log as its stations wrote it, each station's in order; damaged records are left out. */
   readonly entries: () => Promise<readonly Entry[]>;
+  /** The same, what is sealed in its runs: quick, however long the log is. */
+  readonly parcel: () => Promise<Parcel>;
   readonly loadSnapshot: () => Promise<Snapshot | undefined>;
   readonly saveSnapshot: (snapshot: Snapshot) => Promise<void>;
   /** Makes the browser begin new files for the store: what it writes after a full disk may not last in the old ones. */

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { type StationId, stationId } from '../domain/log/ids.ts';
 import { eventKey, hasSeen } from '../domain/log/version-vector.ts';
+import { emptyParcel, entriesIn } from '../domain/packed/parcel.ts';
 import { type EventRecord, entryOf, recordOf } from './event-record.ts';
 import { type Head, headAfterMerge, newHead, numberAct, renewedHead } from './head.ts';
 import type { LogStore, Snapshot } from './log-store.ts';
@@ -18,6 +19,7 @@ export function memoryLog(station: StationId): LogStore {
     return v.parse(stationId, `${station}-${renewals}`);
   };
   const all = () => [...records.values()];
+  const sound = () => all().filter(isSoundRecord).map(entryOf);
   const keep = (record: EventRecord) => records.set(eventKey(record), record);
   return {
     station: () => head.station,
@@ -29,15 +31,22 @@ export function memoryLog(station: StationId): LogStore {
       for (const entry of numbered.entries) keep(recordOf(entry, { act: act.act }));
       return numbered.entries;
     },
-    async merge({ entries, now }) {
-      const { added, mended, here, unplaced } = await placeEntries(entries, async (id) =>
-        records.get(eventKey(id)),
+    async merge({ now, ...incoming }) {
+      const { added, mended, here, unplaced } = await placeEntries(
+        entriesIn({ ...emptyParcel, ...incoming }),
+        async (id) => records.get(eventKey(id)),
       );
       const renewed = added.some(({ event }) => event.station === head.station);
       const after = headAfterMerge(head, { entries: added, now });
       head = renewed ? renewedHead(after, newStation()) : after;
       for (const record of [...added, ...mended.map(({ by }) => by)]) keep(record);
-      return { added: added.map(entryOf), here, unplaced, mended: mended.length, renewed };
+      return {
+        added: { runs: [], entries: added.map(entryOf) },
+        here,
+        unplaced,
+        mended: mended.length,
+        renewed,
+      };
     },
     since: async (seen) => readRecords(all().filter((record) => !hasSeen(seen, record))),
     ofTray: async (tray) => readRecords(all().filter(({ trays }) => trays.includes(tray))),
@@ -48,7 +57,8 @@ export function memoryLog(station: StationId): LogStore {
           .slice(-count),
       ),
     holding: async () => ({ written: head.holding, records: records.size }),
-    entries: async () => all().filter(isSoundRecord).map(entryOf),
+    entries: async () => sound(),
+    parcel: async () => ({ runs: [], entries: sound() }),
     loadSnapshot: async () => snapshot,
     async saveSnapshot(next) {
       snapshot = structuredClone(next);

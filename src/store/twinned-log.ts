@@ -1,4 +1,5 @@
 import type { Entry } from '../domain/log/chain.ts';
+import { entriesIn } from '../domain/packed/parcel.ts';
 import type { LogStore } from './log-store.ts';
 import type { Twin } from './twin.ts';
 
@@ -39,7 +40,7 @@ export function twinnedLog({ log, twin, isSuspect, onStored, onBehind }: Twinned
     },
     async merge(incoming) {
       const merged = await log.merge(incoming);
-      await stored(merged.added);
+      await stored(entriesIn(merged.added));
       return merged;
     },
     close() {

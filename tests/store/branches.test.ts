@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { chained, type Entry } from '../../src/domain/log/chain.ts';
+import { emptyParcel } from '../../src/domain/packed/parcel.ts';
 import { addEvent, emptyShop, type Shop } from '../../src/domain/shop/shop.ts';
 import type { LogStore } from '../../src/store/log-store.ts';
 import { aWorkshop } from '../support/a-shop.ts';
@@ -59,8 +60,8 @@ describe.each(logMakers)('a log %s, where a cloned tablet wrote on under the sam
     const { here, there } = clones();
     const log = await merged(here, there);
     const before = await log.holding();
-    expect(await log.merge({ entries: there, now })).toMatchObject({ added: [], unplaced: 0 });
-    expect(await log.merge({ entries: here, now })).toMatchObject({ added: [], unplaced: 0 });
+    expect(await log.merge({ entries: there, now })).toMatchObject({ added: emptyParcel, unplaced: 0 });
+    expect(await log.merge({ entries: here, now })).toMatchObject({ added: emptyParcel, unplaced: 0 });
     expect(await log.holding()).toEqual(before);
     expect(waiting(await shopIn(await merged(there, here)))).toEqual(waiting(await shopIn(log)));
   });
@@ -72,7 +73,7 @@ describe.each(logMakers)('a log %s, where a cloned tablet wrote on under the sam
       const third = await merged(whole);
       expect((await third.holding()).written).toEqual((await log.holding()).written);
       for (const entries of [here, there]) {
-        expect(await third.merge({ entries, now })).toMatchObject({ added: [], unplaced: 0 });
+        expect(await third.merge({ entries, now })).toMatchObject({ added: emptyParcel, unplaced: 0 });
       }
       expect(waiting(await shopIn(third))).toEqual(waiting(await shopIn(log)));
     }
@@ -82,7 +83,10 @@ describe.each(logMakers)('a log %s, where a cloned tablet wrote on under the sam
     const { common, here, there } = clones();
     const rest = there.slice(common + 1);
     const log = await merged(here);
-    expect(await log.merge({ entries: rest, now })).toMatchObject({ added: [], unplaced: rest.length });
+    expect(await log.merge({ entries: rest, now })).toMatchObject({
+      added: emptyParcel,
+      unplaced: rest.length,
+    });
     expect(await log.merge({ entries: there, now })).toMatchObject({ unplaced: 0 });
     expect(await log.entries()).toHaveLength(here.length + rest.length + 1);
   });

@@ -1,5 +1,6 @@
 import { openDB } from 'idb';
 import { expect, test } from 'vitest';
+import { emptyParcel, entriesIn } from '../../src/domain/packed/parcel.ts';
 import { foreignEntries } from '../support/drafts.ts';
 import { freshName, openTestLog, spoilRecord } from '../support/log-makers.ts';
 
@@ -45,7 +46,7 @@ test.each(faults)(
     const db = await openDB(name);
     const spoiled = await db.get('events', [...key]);
     expect(await log.merge({ entries, now })).toMatchObject({
-      added: [],
+      added: emptyParcel,
       mended: 1,
       here: entries.length - 1,
     });
@@ -65,7 +66,7 @@ test('a store from which records have gone missing still adds up after they were
   for (const seq of [2, 5, entries.length]) await db.delete('events', ['station-z', seq]);
   db.close();
   expect((await log.holding()).records).toBe(entries.length - 3);
-  expect((await log.merge({ entries, now })).added.map(({ event }) => event.seq)).toEqual([
+  expect(entriesIn((await log.merge({ entries, now })).added).map(({ event }) => event.seq)).toEqual([
     2,
     5,
     entries.length,

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Entry, entryAfter, noLink } from '../../src/domain/log/chain.ts';
 import { holdingOf } from '../../src/domain/log/holding.ts';
+import { countIn, emptyParcel } from '../../src/domain/packed/parcel.ts';
 import { addEvent, emptyShop } from '../../src/domain/shop/shop.ts';
 import { foreignEntries, foreignLog, newerEntry, newerEvent, spellDraft } from '../support/drafts.ts';
 import { logMakers } from '../support/log-makers.ts';
@@ -53,13 +54,19 @@ describe.each(logMakers)('a log %s', (_, make) => {
         const log = await make();
         const rest = foreign.length - some.length;
         expect(await log.merge({ entries: some, now })).toMatchObject({
-          added: some.toSorted(bySeq),
+          added: { runs: [], entries: some.toSorted(bySeq) },
           here: 0,
         });
         const second = await log.merge({ entries: foreign, now });
-        expect([second.added.length, second.here]).toEqual([rest, some.length]);
+        expect([countIn(second.added), second.here]).toEqual([rest, some.length]);
         const third = await log.merge({ entries: foreign.toReversed(), now });
-        expect(third).toEqual({ added: [], here: foreign.length, mended: 0, unplaced: 0, renewed: false });
+        expect(third).toEqual({
+          added: emptyParcel,
+          here: foreign.length,
+          mended: 0,
+          unplaced: 0,
+          renewed: false,
+        });
         const { events } = await log.since(everything);
         expect(events.toSorted((a, b) => a.seq - b.seq)).toEqual(foreignLog());
         expect((await log.entries()).toSorted(bySeq)).toEqual(foreign);
@@ -155,7 +162,7 @@ describe.each(logMakers)('a log %s', (_, make) => {
     expect(log.station()).not.toBe('station-a');
     const [entry] = await log.append(act('tap-1', ['turn']));
     expect(entry?.event).toMatchObject({ station: log.station(), seq: 1 });
-    expect(await log.merge({ entries: own, now })).toMatchObject({ added: [], renewed: false });
+    expect(await log.merge({ entries: own, now })).toMatchObject({ added: emptyParcel, renewed: false });
   });
 
   test('its clock goes on past the stamps that it has seen, but not after one that is years ahead', async () => {

@@ -1,0 +1,23 @@
+import type { Entry } from '../log/chain.ts';
+import type { PackedRun } from './packed-run.ts';
+import { entriesOf } from './unpack-run.ts';
+
+/**
+ * Entries on their way into a log, out of it, or between two copies of it, each as its station wrote it: packed where
+ * many follow on from each other, else one by one. None is in it twice.
+ */
+export interface Parcel {
+  readonly runs: readonly PackedRun[];
+  readonly entries: readonly Entry[];
+}
+
+export const emptyParcel: Parcel = { runs: [], entries: [] };
+
+export function countIn({ runs, entries }: Parcel): number {
+  return runs.reduce((sum, run) => sum + run.entries, entries.length);
+}
+
+/** All of it one by one. Slow for long logs, for each link is summed up anew. Throws when a run is not whole. */
+export function entriesIn({ runs, entries }: Parcel): readonly Entry[] {
+  return runs.length === 0 ? entries : [...runs.flatMap(entriesOf), ...entries];
+}
