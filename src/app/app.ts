@@ -167,6 +167,11 @@ export function openApp(parts: AppParts): App {
     if (opening.value.kind === 'open') await opening.value.session.close();
   }
 
+  function writableStore(): string | null {
+    const now = opening.value;
+    return now.kind === 'open' && !now.onlyLooking ? storeNames[now.which] : null;
+  }
+
   const ownSession = computed(() => {
     const now = opening.value;
     return now.kind === 'open' && now.which === 'own' ? now.session : null;
@@ -175,6 +180,11 @@ export function openApp(parts: AppParts): App {
     ...{ session: ownSession, name: storeNames.own, storage, shelf: () => shelf, version },
     ...{ clock: systemClock, timer: systemTimer },
   });
+
+  if (forgets !== 'all')
+    void import('./sealing.ts').then(({ sealNowAndThen }) =>
+      sealNowAndThen({ timer: systemTimer, store: writableStore }),
+    );
 
   const updates = watch({
     busyHere: () => (opening.value.kind === 'open' ? busyHere(opening.value.session) : undefined),

@@ -46,7 +46,7 @@ export async function compareCopies(
   }
   for (const act of report.unsettled) {
     const before = (await log.holding()).records;
-    const entries = await log.append(act);
+    const entries = await log.append({ ...act, tried: true });
     if ((await log.holding()).records > before) putBack += 1;
     await twin.add(entries);
     await twin.settleAct(act.act);

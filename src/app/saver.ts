@@ -79,7 +79,7 @@ export function saver({ log, timer, net }: SaverParts): Saver {
           failed(why);
         };
         const stopWatch = timer.after(longestSave, () => over('slow'));
-        log.append(act).then(
+        log.append(tries > 1 ? { ...act, tried: true } : act).then(
           (entries) => {
             isOver = true;
             stopWatch();

@@ -8,7 +8,6 @@ import type { PersonId, ShopDay, StageId, StationId, TrayId } from '../domain/lo
 import type { LogEvent } from '../domain/log/read-event.ts';
 import { compareStamps } from '../domain/log/stamp.ts';
 import { isZoneName, shopDay, usualDayStart, zoneAt } from '../domain/log/zone.ts';
-import { countIn } from '../domain/packed/parcel.ts';
 import type { ShopFact } from '../domain/set-up/facts.ts';
 import { factOf } from '../domain/shop/registers.ts';
 import { addEvent, emptyShop, hasShopOutline, type Shop, shopFormat } from '../domain/shop/shop.ts';
@@ -274,6 +273,7 @@ export async function openSession(parts: SessionParts): Promise<Session> {
       return report;
     },
     async restore(entries) {
+      const { countIn } = await import('../domain/packed/parcel.ts');
       const { added, here, mended, unplaced } = await log.merge({ entries, now: clock.now() });
       await refresh();
       feed.tell();

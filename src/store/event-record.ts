@@ -38,7 +38,7 @@ export function entryOf({ prev, link, event }: EventRecord): Entry {
 }
 
 /** The trays whose history an event belongs to. */
-function traysOf(entry: LogEvent): readonly TrayId[] {
+export function traysOf(entry: LogEvent): readonly TrayId[] {
   const event = entry as ShopEvent;
   if (event.kind === 'voided') return traysOf(event.event);
   if (!('of' in event)) return [];

@@ -1,9 +1,10 @@
 import * as v from 'valibot';
 import { type Entry, entryAfter, linkText, noLink } from '../domain/log/chain.ts';
 import type { ShopEvent } from '../domain/log/event.ts';
-import { emptyHolding, holdingSchema, withLink } from '../domain/log/holding.ts';
+import { emptyHolding, holdingSchema, joined, withLink } from '../domain/log/holding.ts';
 import { stationId } from '../domain/log/ids.ts';
 import { nextStamp, stampSchema, stampZero, witnessStamp } from '../domain/log/stamp.ts';
+import type { PackedRun } from '../domain/packed/packed-run.ts';
 import type { Act } from './log-store.ts';
 
 export const headSchema = v.object({
@@ -47,9 +48,16 @@ export function numberAct(
 /** The head after entries came in at `now`: its clock goes on, and it knows what the store holds. */
 export function headAfterMerge(
   head: Head,
-  { entries, now }: { entries: readonly Entry[]; now: number },
+  { entries, runs, now }: { entries: readonly Entry[]; runs: readonly PackedRun[]; now: number },
 ): Head {
   let { stamp, holding } = head;
+  for (const run of runs) {
+    const { wall, tick } = run.columns;
+    // Where an event has no stamp of its own in the columns it counts as made at their beginning.
+    for (let at = 0; at < run.entries; at += 1)
+      stamp = witnessStamp(stamp, { seen: { wall: run.base + (wall[at] ?? 0), tick: tick[at] ?? 0 }, now });
+    holding = joined(holding, run);
+  }
   for (const { link, event } of entries) {
     // An event of a newer version is kept too, but it must not touch the clock when it has no stamp that we know.
     const seen = v.safeParse(stampSchema, 'stamp' in event ? event.stamp : undefined);

@@ -69,14 +69,21 @@ async function ensureHead(db: ShopDatabase, stationName: () => StationId): Promi
 }
 
 async function append(db: ShopDatabase, act: Act) {
-  const tx = db.transaction(['events', 'heads'], 'readwrite', strict);
+  // Fetched before the transaction begins: one that has nothing to do commits.
+  const lookup = act.tried ? await import('./sealed-act.ts') : undefined;
+  const stores = lookup ? (['events', 'heads', 'runs', 'packs'] as const) : (['events', 'heads'] as const);
+  const tx = db.transaction([...stores], 'readwrite', strict);
   const [events, heads] = [tx.objectStore('events'), tx.objectStore('heads')];
-  const head: Head = v.parse(headSchema, await heads.get('head'));
-  const earlier = await events.index('byAct').getAll(act.act);
-  if (earlier.length > 0) return { head, entries: knownEntries(earlier) };
+  const [held, young] = await Promise.all([heads.get('head'), events.index('byAct').getAll(act.act)]);
+  const head: Head = v.parse(headSchema, held);
+  const earlier = young.length > 0 ? knownEntries(young) : ((await lookup?.sealedAct(tx, act)) ?? []);
+  if (earlier.length > 0) return { head, entries: earlier };
   const numbered = numberAct(head, act);
   const writes = numbered.entries.map((entry) => events.add(recordOf(entry, { act: act.act })));
-  await Promise.all([...writes, heads.put(numbered.head, 'head'), tx.done]);
+  const written = Promise.all([...writes, heads.put(numbered.head, 'head'), tx.done]);
+  // Nothing more is coming: without a word the browser waits to hear.
+  tx.commit();
+  await written;
   return numbered;
 }
 

@@ -1,12 +1,13 @@
+import type { IDBPObjectStore } from 'idb';
 import * as v from 'valibot';
-import type { Entry } from '../domain/log/chain.ts';
-import type { StationId } from '../domain/log/ids.ts';
 import type { VersionVector } from '../domain/log/version-vector.ts';
-import { type EventRecord, entryOf } from './event-record.ts';
+import type { EventRecord } from './event-record.ts';
 import { headSchema } from './head.ts';
-import type { LogStore, Reading } from './log-store.ts';
-import { isSoundRecord, readRecords } from './reading.ts';
-import type { ShopDatabase } from './shop-schema.ts';
+import type { LogStore } from './log-store.ts';
+import { readRecords } from './reading.ts';
+import type { RunRecord } from './run-record.ts';
+import type { ShopDatabase, ShopSchema } from './shop-schema.ts';
+import { lastOf } from './station-keys.ts';
 
 type Reads = Pick<
   LogStore,
@@ -14,64 +15,78 @@ type Reads = Pick<
 >;
 type WithDatabase = <Result>(work: (db: ShopDatabase) => Promise<Result>) => Promise<Result>;
 
+/** What looks into sealed runs. The first screen seldom has to. */
+const intoSealed = () => import('./reads-of-sealed.ts');
+
 /** What is read from a log in IndexedDB. Nothing of it writes. */
 export function readsOf(withDatabase: WithDatabase): Reads {
   return {
     since: (seen) => withDatabase((db) => since(db, seen)),
-    ofTray: (tray) =>
-      withDatabase(async (db) => readRecords(await db.getAllFromIndex('events', 'byTray', tray))),
+    ofTray: (tray) => withDatabase(async (db) => (await intoSealed()).ofTray(db, tray)),
     latestOwn: (count) => withDatabase((db) => latestOwn(db, count)),
-    holding: () =>
-      withDatabase(async (db) => {
-        const tx = db.transaction(['events', 'heads'], 'readonly');
-        const [head, records] = await Promise.all([
-          tx.objectStore('heads').get('head'),
-          tx.objectStore('events').count(),
-        ]);
-        return { written: v.parse(headSchema, head).holding, records };
-      }),
-    entries: () => withDatabase(soundEntries),
-    parcel: () => withDatabase(async (db) => ({ runs: [], entries: await soundEntries(db) })),
+    holding: () => withDatabase(holding),
+    async entries() {
+      const { entriesIn } = await import('../domain/packed/parcel.ts');
+      return entriesIn(await withDatabase(async (db) => (await intoSealed()).wholeParcel(db)));
+    },
+    parcel: () => withDatabase(async (db) => (await intoSealed()).wholeParcel(db)),
     loadSnapshot: () => withDatabase((db) => db.get('snapshots', 'shop')),
   };
 }
 
-/** The greatest key of a station: an array sorts after every number. */
-const lastOf = (station: string) => [station, []] as unknown as [string, number];
+async function since(db: ShopDatabase, seen: VersionVector) {
+  const unseen = (station: string) => (seen.get(station as RunRecord['station'])?.upTo ?? 0) + 1;
+  const young = await youngFrom(db.transaction('events').store, unseen);
+  // Asked afterwards: what was sealed meanwhile is then in a run.
+  return (await isAnySealed(db, ({ station, last }) => last >= unseen(station)))
+    ? (await intoSealed()).allFrom(db, unseen)
+    : readRecords(young);
+}
 
-async function since(db: ShopDatabase, seen: VersionVector): Promise<Reading> {
-  const tx = db.transaction('events', 'readonly');
+async function latestOwn(db: ShopDatabase, count: number) {
+  const { station: own, seq } = v.parse(headSchema, await db.get('heads', 'head'));
+  const from = Math.max(1, seq - count + 1);
+  const young = await db.getAll('events', IDBKeyRange.bound([own, from], lastOf(own)));
+  return (await isAnySealed(db, ({ station, last }) => station === own && last >= from))
+    ? (await intoSealed()).allFrom(db, (station) => (station === own ? from : Number.POSITIVE_INFINITY))
+    : readRecords(young);
+}
+
+async function isAnySealed(db: ShopDatabase, isWanted: (record: RunRecord) => boolean): Promise<boolean> {
+  return (await db.getAll('runs')).some(isWanted);
+}
+
+type YoungRecords = Pick<
+  IDBPObjectStore<ShopSchema, ('events' | 'runs' | 'packs')[], 'events'>,
+  'openKeyCursor' | 'getAll'
+>;
+
+/** The young records of each station from a number on. */
+export async function youngFrom(
+  events: YoungRecords,
+  from: (station: string) => number,
+): Promise<readonly EventRecord[]> {
   const found: EventRecord[] = [];
-  let first = await tx.store.openKeyCursor();
+  let first = await events.openKeyCursor();
   while (first) {
     const [station] = first.key;
-    // A store of our own wrote the key from a checked event.
-    const upTo = seen.get(station as StationId)?.upTo ?? 0;
-    const range = IDBKeyRange.bound([station, upTo + 1], lastOf(station));
-    // One by one: a call with as many arguments as a station has events would be one too many.
-    for (const record of await tx.store.getAll(range)) found.push(record);
-    first = await tx.store.openKeyCursor(IDBKeyRange.lowerBound(lastOf(station), true));
+    if (from(station) < Number.POSITIVE_INFINITY) {
+      const range = IDBKeyRange.bound([station, from(station)], lastOf(station));
+      // One by one: a call with as many arguments as a station has events would be one too many.
+      for (const record of await events.getAll(range)) found.push(record);
+    }
+    first = await events.openKeyCursor(IDBKeyRange.lowerBound(lastOf(station), true));
   }
-  return readRecords(found);
+  return found;
 }
 
-async function latestOwn(db: ShopDatabase, count: number): Promise<Reading> {
-  const { station, seq } = v.parse(headSchema, await db.get('heads', 'head'));
-  const range = IDBKeyRange.bound([station, Math.max(1, seq - count + 1)], lastOf(station));
-  return readRecords(await db.getAll('events', range));
-}
-
-/** Records read at a time: a tap comes in between two pieces. */
-const piece = 1000;
-
-async function soundEntries(db: ShopDatabase): Promise<readonly Entry[]> {
-  const entries: Entry[] = [];
-  let rest: IDBKeyRange | undefined;
-  for (;;) {
-    const records = await db.getAll('events', rest, piece);
-    for (const record of records) if (isSoundRecord(record)) entries.push(entryOf(record));
-    const last = records.at(-1);
-    if (!last || records.length < piece) return entries;
-    rest = IDBKeyRange.lowerBound([last.station, last.seq], true);
-  }
+async function holding(db: ShopDatabase) {
+  const tx = db.transaction(['events', 'runs', 'heads'], 'readonly');
+  const [head, young, runs] = await Promise.all([
+    tx.objectStore('heads').get('head'),
+    tx.objectStore('events').count(),
+    tx.objectStore('runs').getAll(),
+  ]);
+  const records = runs.reduce((sum, { run }) => sum + run.entries, young);
+  return { written: v.parse(headSchema, head).holding, records };
 }

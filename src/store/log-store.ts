@@ -12,6 +12,8 @@ export interface Act {
   readonly drafts: readonly Draft[];
   /** The tablet's clock, ms UTC. */
   readonly now: number;
+  /** It was given to the store before and may be there, however long ago: then it is looked for everywhere. */
+  readonly tried?: true;
 }
 
 /** A record that no schema fits or that is not as it was written: kept where it is, reported, never deleted. */

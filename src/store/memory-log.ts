@@ -5,7 +5,7 @@ import { emptyParcel, entriesIn } from '../domain/packed/parcel.ts';
 import { type EventRecord, entryOf, recordOf } from './event-record.ts';
 import { type Head, headAfterMerge, newHead, numberAct, renewedHead } from './head.ts';
 import type { LogStore, Snapshot } from './log-store.ts';
-import { placeEntries } from './placing.ts';
+import { heldAs, placeEntries } from './placing.ts';
 import { isSoundRecord, knownEntries, readRecords } from './reading.ts';
 
 /** A log that lives as long as the page: for tests, benches and the demo's making. It promises no durability. */
@@ -34,10 +34,13 @@ export function memoryLog(station: StationId): LogStore {
     async merge({ now, ...incoming }) {
       const { added, mended, here, unplaced } = await placeEntries(
         entriesIn({ ...emptyParcel, ...incoming }),
-        async (id) => records.get(eventKey(id)),
+        async (id) => {
+          const record = records.get(eventKey(id));
+          return record && heldAs(record);
+        },
       );
       const renewed = added.some(({ event }) => event.station === head.station);
-      const after = headAfterMerge(head, { entries: added, now });
+      const after = headAfterMerge(head, { entries: added, runs: [], now });
       head = renewed ? renewedHead(after, newStation()) : after;
       for (const record of [...added, ...mended.map(({ by }) => by)]) keep(record);
       return {

@@ -7,10 +7,21 @@ import { isSoundRecord } from './reading.ts';
 /** What a merge must write. */
 export interface Placing {
   readonly added: readonly EventRecord[];
-  /** Damaged records and the sound ones that take their place. */
-  readonly mended: readonly { readonly damaged: EventRecord; readonly by: EventRecord }[];
+  /** Damaged records and the sound ones that take their place; a damaged run has no record of its own. */
+  readonly mended: readonly { readonly damaged: EventRecord | undefined; readonly by: EventRecord }[];
   readonly here: number;
   readonly unplaced: number;
+}
+
+/** What a store holds under an identity. */
+export interface HeldEntry {
+  readonly link: Link;
+  readonly isSound: boolean;
+  readonly record: EventRecord | undefined;
+}
+
+export function heldAs(record: EventRecord): HeldEntry {
+  return { link: record.link, isSound: isSoundRecord(record), record };
 }
 
 /**
@@ -19,21 +30,24 @@ export interface Placing {
  */
 export async function placeEntries(
   incoming: readonly Entry[],
-  held: (id: EventId) => Promise<EventRecord | undefined>,
+  held: (id: EventId) => Promise<HeldEntry | undefined>,
 ): Promise<Placing> {
   const fresh = new Map<string, EventRecord>();
-  const mended = new Map<string, { damaged: EventRecord; by: EventRecord }>();
+  const mended = new Map<string, Placing['mended'][number]>();
   /** The branch that the entry with this link lies on. */
   const branches = new Map<Link, Branch>();
   let here = 0;
   const unplaced = new Set<Link>();
-  const at = async (id: EventId) => fresh.get(eventKey(id)) ?? (await held(id));
+  async function at(id: EventId): Promise<HeldEntry | undefined> {
+    const record = fresh.get(eventKey(id));
+    return record ? { link: record.link, isSound: true, record } : held(id);
+  }
 
   async function put(record: EventRecord): Promise<void> {
     const there = await at(record);
     if (!there) fresh.set(eventKey(record), record);
-    else if (isSoundRecord(there)) here += 1;
-    else mended.set(eventKey(record), { damaged: there, by: record });
+    else if (there.isSound) here += 1;
+    else mended.set(eventKey(record), { damaged: there.record, by: record });
   }
 
   async function followsOn({ prev, event: { station, seq } }: Entry): Promise<boolean> {
@@ -41,7 +55,7 @@ export async function placeEntries(
     if (unplaced.has(prev)) return false;
     const before = await at({ station, seq: seq - 1 });
     // A gap before it may be filled later; until then nothing speaks against it.
-    return !before || before.link === prev || !isSoundRecord(before);
+    return !before || before.link === prev || !before.isSound;
   }
 
   for (const entry of [...incoming].sort((a, b) => a.event.seq - b.event.seq)) {
@@ -53,7 +67,7 @@ export async function placeEntries(
           unplaced.add(entry.link);
           continue;
         }
-        if (there && isSoundRecord(there)) branch = branchAt(entry);
+        if (there?.isSound) branch = branchAt(entry);
       }
     }
     if (branch) branches.set(entry.link, branch);

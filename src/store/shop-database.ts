@@ -2,7 +2,7 @@ import { deleteDB, openDB } from 'idb';
 import { chainRecords } from './first-layout.ts';
 import type { LayoutChange, ShopDatabase, ShopSchema } from './shop-schema.ts';
 
-export const databaseVersion = 2;
+export const databaseVersion = 3;
 
 /** Each entry brings a database from the version of its index to the next. Written once, never edited again. */
 const migrations: readonly ((db: ShopDatabase, tx: LayoutChange) => unknown)[] = [
@@ -17,6 +17,10 @@ const migrations: readonly ((db: ShopDatabase, tx: LayoutChange) => unknown)[] =
     db.createObjectStore('aside', { autoIncrement: true });
     db.createObjectStore('filler', { autoIncrement: true });
     return chainRecords(tx);
+  },
+  (db) => {
+    db.createObjectStore('runs', { keyPath: ['station', 'seq'] });
+    db.createObjectStore('packs');
   },
 ];
 

@@ -1,6 +1,8 @@
 import type { DBSchema, IDBPDatabase, IDBPTransaction } from 'idb';
 import type { EventRecord } from './event-record.ts';
 import type { Snapshot } from './log-store.ts';
+import type { Pack } from './pack.ts';
+import type { RunRecord } from './run-record.ts';
 
 /** The layout of the database; additive changes only, no store is ever dropped. */
 export interface ShopSchema extends DBSchema {
@@ -13,7 +15,10 @@ export interface ShopSchema extends DBSchema {
   heads: { key: string; value: unknown };
   /** The projections as of some moment, under 'shop'. A cache: it may be missing at any time. */
   snapshots: { key: string; value: Snapshot };
-  /** Damaged records whose place a sound one has taken. */
+  /** Sealed runs: what was once in `events`, packed; `packs` has the runs themselves, under the same keys. */
+  runs: { key: [string, number]; value: RunRecord };
+  packs: { key: [string, number]; value: Pack };
+  /** Damaged records and packs whose place a sound one has taken. */
   aside: { key: number; value: unknown };
   /** Empty but for a moment: see `freshen`. */
   filler: { key: number; value: Uint8Array };
@@ -23,6 +28,6 @@ export type ShopDatabase = IDBPDatabase<ShopSchema>;
 /** The transaction that changes the layout. */
 export type LayoutChange = IDBPTransaction<
   ShopSchema,
-  ('events' | 'heads' | 'snapshots' | 'aside' | 'filler')[],
+  ('events' | 'runs' | 'packs' | 'heads' | 'snapshots' | 'aside' | 'filler')[],
   'versionchange'
 >;

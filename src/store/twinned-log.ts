@@ -1,5 +1,4 @@
 import type { Entry } from '../domain/log/chain.ts';
-import { entriesIn } from '../domain/packed/parcel.ts';
 import type { LogStore } from './log-store.ts';
 import type { Twin } from './twin.ts';
 
@@ -40,6 +39,7 @@ export function twinnedLog({ log, twin, isSuspect, onStored, onBehind }: Twinned
     },
     async merge(incoming) {
       const merged = await log.merge(incoming);
+      const { entriesIn } = await import('../domain/packed/parcel.ts');
       await stored(entriesIn(merged.added));
       return merged;
     },

@@ -24,6 +24,14 @@ export function holdingOf(links: Iterable<Link>): Holding {
   return holding;
 }
 
+/** Two holdings that have no entry in common, in one; or a holding without the one that is a part of it. */
+export function joined(a: Holding, b: Holding): Holding {
+  return { entries: a.entries + b.entries, sum: added(a.sum, b.sum) };
+}
+export function without(a: Holding, part: Holding): Holding {
+  return { entries: a.entries - part.entries, sum: added(a.sum, part.sum) };
+}
+
 export function isSameHolding(a: Holding, b: Holding): boolean {
   return a.entries === b.entries && a.sum === b.sum;
 }

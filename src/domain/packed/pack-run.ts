@@ -7,10 +7,10 @@ import { type TakenApart, type TextKind, takeApart } from './shape.ts';
 /** More entries than this are never in one run: a lost run is to cost little, and a run is written whole. */
 export const mostInRun = 32_768;
 
-/** An entry to be packed; `act` is the name of the tap that it was appended by on this tablet. */
+/** An entry to be packed; `mark` is the mark of the tap that it was appended by on this tablet. */
 export interface EntryToPack {
   readonly entry: Entry;
-  readonly act?: string | undefined;
+  readonly mark?: number | undefined;
 }
 
 /** How many of the entries from the first on can be packed in one run: they follow on from each other, link by link. */
@@ -35,7 +35,7 @@ export function packRun(entries: readonly EntryToPack[]): PackedRun {
   const [first, last] = [entries[0]?.entry, entries.at(-1)?.entry];
   if (!first || !last || runLength(entries) !== entries.length) throw new Error('these entries are no run');
   const sheet = newSheet(wallOf(first));
-  for (const { entry, act } of entries) sheet.take(entry, act);
+  for (const { entry, mark } of entries) sheet.take(entry, mark);
   const run: PackedRun = {
     station: first.event.station,
     first: first.event.seq,
@@ -78,14 +78,14 @@ function newSheet(base: number) {
     text === undefined ? 0 : kinds[kind].indexOf(text);
 
   return {
-    take({ event }: Entry, act: string | undefined): void {
+    take({ event }: Entry, mark = 0): void {
       const apart = fitting(event, base);
       columns.shape.push(shapes.indexOf(apart.shape));
       for (const kind of ['wall', 'tick', 'elapsed', 'time'] as const)
         columns[kind].push(apart.numbers[kind] ?? 0);
       for (const kind of ['day', 'person', 'tray'] as const)
         columns[kind].push(indexOf(kind, apart.texts[kind]));
-      columns.act.push(act === undefined ? 0 : actMark(act));
+      columns.act.push(mark);
       for (const extra of apart.extras)
         extras.push(typeof extra === 'number' ? extra : indexOf(extra.kind, extra.text));
     },

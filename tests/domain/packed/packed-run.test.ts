@@ -4,7 +4,7 @@ import { demoShop } from '../../../shared/demo/demo-shop.ts';
 import { chained, type Entry, entryAfter, noLink } from '../../../src/domain/log/chain.ts';
 import { holdingOf } from '../../../src/domain/log/holding.ts';
 import type { LogEvent } from '../../../src/domain/log/read-event.ts';
-import { mostInRun, packRun, runLength } from '../../../src/domain/packed/pack-run.ts';
+import { actMark, mostInRun, packRun, runLength } from '../../../src/domain/packed/pack-run.ts';
 import { openedRun, storedRun } from '../../../src/domain/packed/packed-run.ts';
 import { entriesOf, eventsOf } from '../../../src/domain/packed/unpack-run.ts';
 import { histories, play } from '../../support/histories.ts';
@@ -101,7 +101,11 @@ describe('a packed run', () => {
     const [run] = packedRuns(demo);
     const [a, b, c] = run ? entriesOf(run) : [];
     if (!a || !b || !c) throw new Error('the demo has entries');
-    const { act } = packRun([{ entry: a, act: 'one' }, { entry: b, act: 'two' }, { entry: c }]).columns;
+    const { act } = packRun([
+      { entry: a, mark: actMark('one') },
+      { entry: b, mark: actMark('two') },
+      { entry: c },
+    ]).columns;
     expect(act[0]).not.toBe(act[1]);
     expect(act[2]).toBe(0);
   });

@@ -1,0 +1,76 @@
+import { deflateSync, inflateSync } from 'fflate';
+import * as v from 'valibot';
+import {
+  type ColumnName,
+  columnNames,
+  openedRun,
+  type PackedRun,
+  runHeadSchema,
+  storedRun,
+} from '../domain/packed/packed-run.ts';
+import { crc32 } from './backup/crc32.ts';
+
+const size = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
+const width = v.picklist([0, 1, 2, 4]);
+/** What the texts of a run may unpack to, in bytes: some thousand shapes of a few hundred letters. */
+const longestTexts = 64_000_000;
+
+const packSchema = v.object({
+  ...runHeadSchema.entries,
+  base: size,
+  widths: v.object(
+    Object.fromEntries(columnNames.map((name) => [name, width])) as Record<ColumnName, typeof width>,
+  ),
+  /** How many extras there are. */
+  extras: size,
+  /** Columns and extras (`StoredRun`), and after them the dictionaries: JSON, packed by DEFLATE (RFC 1951). */
+  bytes: v.instance(ArrayBuffer),
+  /** Where the dictionaries begin in `bytes`. */
+  texts: size,
+  /** CRC-32 of the head as JSON and of `bytes`. */
+  check: size,
+});
+/** A run as it lies in a store, with all that is needed to open it. */
+export type Pack = Readonly<v.InferOutput<typeof packSchema>>;
+
+export function packOf(run: PackedRun): Pack {
+  const { base, widths, extras, bytes: numbers, ...dictionaries } = storedRun(run);
+  const texts = deflateSync(new TextEncoder().encode(JSON.stringify(dictionaries)));
+  const bytes = new Uint8Array(numbers.byteLength + texts.length);
+  bytes.set(new Uint8Array(numbers));
+  bytes.set(texts, numbers.byteLength);
+  const { station, first, entries, prev, link, sum } = run;
+  const pack = {
+    ...{ station, first, entries, prev, link, sum, base, widths, extras },
+    bytes: bytes.buffer,
+    texts: numbers.byteLength,
+  };
+  return { ...pack, check: checkOf(pack) };
+}
+
+const dictionariesSchema = v.object({
+  shapes: v.array(v.string()),
+  days: v.array(v.string()),
+  persons: v.array(v.string()),
+  trays: v.array(v.string()),
+});
+
+/** The run in a pack; undefined when the pack is not as it was written. Never throws. */
+export function openPack(raw: unknown): PackedRun | undefined {
+  const read = v.safeParse(packSchema, raw);
+  if (!read.success || checkOf(read.output) !== read.output.check) return undefined;
+  const { bytes, texts, ...pack } = read.output;
+  try {
+    const unpacked = inflateSync(new Uint8Array(bytes, texts));
+    if (unpacked.length > longestTexts) return undefined;
+    const dictionaries = v.parse(dictionariesSchema, JSON.parse(new TextDecoder().decode(unpacked)));
+    return openedRun(pack, { ...pack, ...dictionaries, bytes });
+  } catch {
+    return undefined;
+  }
+}
+
+function checkOf({ bytes, check: _, ...head }: Omit<Pack, 'check'> & { readonly check?: number }): number {
+  const inOrder = JSON.stringify(head, Object.keys(head).concat(columnNames).sort());
+  return crc32(crc32(0, new TextEncoder().encode(inOrder)), new Uint8Array(bytes));
+}

@@ -1,0 +1,47 @@
+import { type Branch, toldApart } from '../domain/log/branch.ts';
+import type { StationId } from '../domain/log/ids.ts';
+import type { LogEvent } from '../domain/log/read-event.ts';
+import type { PackedRun, RunHead } from '../domain/packed/packed-run.ts';
+import { piecesOf } from '../domain/packed/shape.ts';
+import { traysOf } from './event-record.ts';
+
+/** What a store keeps of a run besides its pack: enough to know what is in it without opening it. */
+export interface RunRecord {
+  /** The identity that its first entry has here, and the number that its last one has. */
+  readonly station: StationId;
+  readonly seq: number;
+  readonly last: number;
+  /** The trays whose history it has a part of. */
+  readonly trays: readonly string[];
+  /** The run as its station wrote it. */
+  readonly run: RunHead;
+  /** The branch of a cloned station that it lies on. */
+  readonly branch?: Branch;
+}
+
+export function runRecordOf(run: PackedRun, branch?: Branch): RunRecord {
+  const { station, first, entries, prev, link, sum } = run;
+  const seq = branch ? first - branch.after : first;
+  return {
+    ...{ station: branch ? branch.station : station, seq, last: seq + entries - 1 },
+    trays: traysIn(run),
+    run: { station, first, entries, prev, link, sum },
+    ...(branch && { branch }),
+  };
+}
+
+/** Facts of trays stand in the dictionary, but for an event that could not be taken apart: that is a shape of its own. */
+function traysIn({ trays, shapes }: PackedRun): readonly string[] {
+  const whole = shapes.filter((shape) => piecesOf(shape).holes.length === 0);
+  return [
+    ...new Set([
+      ...trays.map((facts) => String((JSON.parse(facts) as { tray?: unknown }).tray)),
+      ...whole.flatMap((shape) => traysOf(JSON.parse(shape) as LogEvent)),
+    ]),
+  ];
+}
+
+/** An event under the identity that it has in this store. */
+export function asHere<E extends LogEvent>(event: E, branch: Branch | undefined): E {
+  return branch ? toldApart(event, branch) : event;
+}

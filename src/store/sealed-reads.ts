@@ -1,0 +1,82 @@
+import type { ShopEvent } from '../domain/log/event.ts';
+import type { LogEvent } from '../domain/log/read-event.ts';
+import { type ReadEvent, readEvent } from '../domain/log/read-event.ts';
+import { eventTexts } from '../domain/packed/event-texts.ts';
+import type { PackedRun, RunHead } from '../domain/packed/packed-run.ts';
+import { piecesOf } from '../domain/packed/shape.ts';
+import { traysOf } from './event-record.ts';
+import type { Damaged, Reading } from './log-store.ts';
+import { openPack } from './pack.ts';
+import { asHere, type RunRecord } from './run-record.ts';
+
+/** A sealed run as it comes from a store. */
+export interface SealedRun {
+  readonly record: RunRecord;
+  /** What lies under its key among the packs. */
+  readonly pack: unknown;
+}
+
+/** Opens a sealed run; undefined when it is not as it was written. */
+export function openSealed({ record, pack }: SealedRun): PackedRun | undefined {
+  const run = openPack(pack);
+  return run && sameHead(run, record.run) ? run : undefined;
+}
+
+function sameHead(a: RunHead, b: RunHead): boolean {
+  return (
+    a.station === b.station &&
+    a.first === b.first &&
+    a.entries === b.entries &&
+    a.prev === b.prev &&
+    a.link === b.link &&
+    a.sum === b.sum
+  );
+}
+
+/** The events of a sealed run from the number `from` on (as numbered here). */
+export function readFrom(sealed: SealedRun, from: number): Reading {
+  return readSealed(sealed, () => (at) => sealed.record.seq + at >= from);
+}
+
+/** The events of a sealed run that are about a tray. */
+export function readAbout(sealed: SealedRun, tray: string): Reading {
+  const { events, newer, damaged } = readSealed(sealed, (run) => mayBeAbout(run, tray));
+  const isAbout = (event: LogEvent) => (traysOf(event) as readonly string[]).includes(tray);
+  return { events: events.filter(isAbout), newer: newer.filter(isAbout), damaged };
+}
+
+/** Quickly tells the most events that have nothing to do with a tray. */
+function mayBeAbout(run: PackedRun, tray: string): (at: number) => boolean {
+  const facts = run.trays.map((json) => (JSON.parse(json) as { tray?: unknown }).tray === tray);
+  const pieces = run.shapes.map(piecesOf);
+  const isOpen = pieces.map(({ holes, extras }) => holes.length === 0 || extras > 0);
+  const { tray: trays, shape } = run.columns;
+  return (at) => facts[trays[at] ?? -1] === true || isOpen[shape[at] ?? -1] === true;
+}
+
+function readSealed(sealed: SealedRun, wanted: (run: PackedRun) => (at: number) => boolean): Reading {
+  const { record } = sealed;
+  const run = openSealed(sealed);
+  if (!run) return damagedRun(record);
+  const events: ShopEvent[] = [];
+  const newer: Reading['newer'][number][] = [];
+  const damaged: Damaged[] = [];
+  const kinds = new Map<number, ReadEvent['kind']>();
+  for (const { at, text } of eventTexts(run, wanted(run))) {
+    const event = JSON.parse(text) as LogEvent;
+    const shape = run.columns.shape[at] ?? -1;
+    // What was judged when it was sealed is right; which kinds are known may have changed with the app since.
+    const kind = kinds.get(shape) ?? readEvent(event).kind;
+    kinds.set(shape, kind);
+    if (kind === 'known') events.push(asHere(event as ShopEvent, record.branch));
+    else if (kind === 'newer') newer.push(asHere(event, record.branch));
+    else damaged.push({ raw: event, problems: ['not as its kind is'] });
+  }
+  return { events, newer, damaged };
+}
+
+/** As many damaged records as it has entries: each is a tap that does not count. */
+function damagedRun(record: RunRecord): Reading {
+  const damaged: Damaged = { raw: record, problems: ['a sealed run is not as it was written'] };
+  return { events: [], newer: [], damaged: new Array<Damaged>(record.run.entries).fill(damaged) };
+}
