@@ -90,8 +90,13 @@ export default defineConfig({
     target: 'es2022',
     // The policy refuses fonts and scripts with a data: address.
     assetsInlineLimit: 0,
-    // A browser without module preload loads a part a moment later; that is not worth code on the first screen.
-    modulePreload: { polyfill: false },
+    modulePreload: {
+      // A browser without module preload loads a part a moment later; that is not worth code on the first screen.
+      polyfill: false,
+      // Parts come from the service worker's cache: a list of what each will import would buy nothing there.
+      resolveDependencies: (_file, needs, { hostType }) =>
+        hostType === 'html' ? needs : needs.filter((need) => need.endsWith('.css')),
+    },
     rolldownOptions: {
       input: { index: 'index.html', rescue: 'src/rescue/rescue.ts' },
       output: {
