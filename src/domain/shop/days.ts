@@ -27,25 +27,25 @@ export type Days = Map<ShopDay, DaySheet>;
 
 export const days: Projection<Days> = {
   empty: () => new Map(),
-  add(state, { event, sign }) {
+  add(state, { event, times }) {
     const sheet = state.get(event.day) ?? blankSheet();
-    enter(sheet, { event, sign });
+    enter(sheet, { event, times });
     if (Object.values(sheet).some((counter: Counter) => counter.size > 0)) state.set(event.day, sheet);
     else state.delete(event.day);
   },
 };
 
-const enter: Projection<DaySheet>['add'] = (sheet, { event, sign }) => {
+const enter: Projection<DaySheet>['add'] = (sheet, { event, times }) => {
   if ('elapsed' in event && event.elapsed !== null && event.elapsed <= longestStretch) {
-    addTo(sheet.worked, { key: event.stage, by: sign * event.elapsed });
+    addTo(sheet.worked, { key: event.stage, by: times * event.elapsed });
   }
-  if (event.clock === 'doubtful' && 'of' in event) addTo(sheet.doubtful, { key: 'taps', by: sign });
-  if (event.kind === 'passed') addTo(sheet.passed, { key: event.stage, by: sign * event.pieces });
+  if (event.clock === 'doubtful' && 'of' in event) addTo(sheet.doubtful, { key: 'taps', by: times });
+  if (event.kind === 'passed') addTo(sheet.passed, { key: event.stage, by: times * event.pieces });
   if (event.kind === 'tray-made') {
-    for (const { pieces } of event.moves) addTo(sheet.made, { key: event.of.species, by: sign * pieces });
+    for (const { pieces } of event.moves) addTo(sheet.made, { key: event.of.species, by: times * pieces });
   }
   if (event.kind === 'flawed') {
-    const by = sign * event.pieces;
+    const by = times * event.pieces;
     addTo(sheet.outcomes, { key: `${event.stage}|${event.outcome.kind}`, by });
     for (const reason of new Set(event.reasons)) {
       addTo(sheet.flawed, { key: `${event.stage}|${event.of.species}|${reason}|${event.outcome.kind}`, by });
@@ -53,7 +53,7 @@ const enter: Projection<DaySheet>['add'] = (sheet, { event, sign }) => {
   }
   if (event.kind === 'passed' || event.kind === 'flawed') {
     for (const { to, pieces } of event.moves) {
-      if (to?.at === 'finished') addTo(sheet.finished, { key: to.grade, by: sign * pieces });
+      if (to?.at === 'finished') addTo(sheet.finished, { key: to.grade, by: times * pieces });
     }
   }
 };

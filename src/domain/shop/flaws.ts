@@ -17,10 +17,10 @@ export interface Flaws {
 
 export const flaws: Projection<Flaws> = {
   empty: () => ({ byReason: new Map(), byOutcome: new Map(), byTray: new Map(), byPerson: new Map() }),
-  add(state, { event, sign }) {
+  add(state, { event, times }) {
     if (event.kind !== 'flawed') return;
     const at: StageSpecies = `${event.stage}|${event.of.species}`;
-    const by = sign * event.pieces;
+    const by = times * event.pieces;
     addTo(state.byOutcome, { key: `${at}|${event.outcome.kind}`, by });
     for (const reason of new Set(event.reasons)) {
       addTo(state.byReason, { key: `${at}|${reason}|${event.outcome.kind}`, by });

@@ -29,12 +29,12 @@ export const ledger: Projection<Ledger> = {
     finished: new Map(),
     scrapped: new Map(),
   }),
-  add(state, { event, sign }) {
+  add(state, { event, times }) {
     if (!('moves' in event)) return;
     const { species, variant } = event.of;
     const outside = event.kind === 'recounted' ? state.corrected : state.made;
     for (const move of event.moves) {
-      const by = sign * move.pieces;
+      const by = times * move.pieces;
       if (!move.from) addTo(outside, { key: `${species}|${variant}`, by });
       if (!move.to) addTo(outside, { key: `${species}|${variant}`, by: -by });
       addAt(state, { place: move.from, of: event.of, by: -by });

@@ -7,8 +7,8 @@ export type PartsUsed = Counter<PartId>;
 
 export const partsUsed: Projection<PartsUsed> = {
   empty: () => new Map(),
-  add(state, { event, sign }) {
+  add(state, { event, times }) {
     if (event.kind !== 'passed' && event.kind !== 'flawed') return;
-    for (const { part, pieces } of event.parts) addTo(state, { key: part, by: sign * pieces });
+    for (const { part, pieces } of event.parts) addTo(state, { key: part, by: times * pieces });
   },
 };

@@ -18,13 +18,13 @@ export type Positions = Map<TrayId, Map<string, Standing>>;
 
 export const positions: Projection<Positions> = {
   empty: () => new Map(),
-  add(state, { event, sign }) {
+  add(state, { event, times }) {
     if (!('moves' in event)) return;
     const now = event.stamp.wall;
     for (const { tray, from, to, pieces, since } of event.moves) {
-      if (from) shift(state, { tray, place: from, pieces: -sign * pieces, came: since ?? now });
+      if (from) shift(state, { tray, place: from, pieces: -times * pieces, came: since ?? now });
       // Pieces that come over from another tray bring their age along.
-      if (to) shift(state, { tray, place: to, pieces: sign * pieces, came: from ? now : (since ?? now) });
+      if (to) shift(state, { tray, place: to, pieces: times * pieces, came: from ? now : (since ?? now) });
     }
   },
 };

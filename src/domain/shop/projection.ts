@@ -4,11 +4,11 @@ import type { SpellEvent, TallyEvent } from '../log/event.ts';
 export type SummedEvent = TallyEvent | SpellEvent;
 
 /**
- * A sum over the log. `add` adds an event's signed deltas in place (sign -1 takes them back) and looks at
- * nothing but the event, so the order of arrival cannot matter. The state is plain data: it is stored whole
+ * A sum over the log. `add` adds an event's deltas in place, as often as `times` says (below 0 it takes them back), and
+ * looks at nothing but the event, so the order of arrival cannot matter. The state is plain data: it is stored whole
  * in a snapshot. It changes in place because copying it costs 400 times the addition itself.
  */
 export interface Projection<State> {
   empty(): State;
-  add(state: State, entry: { readonly event: SummedEvent; readonly sign: 1 | -1 }): void;
+  add(state: State, entry: { readonly event: SummedEvent; readonly times: number }): void;
 }

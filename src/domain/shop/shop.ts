@@ -44,19 +44,19 @@ export function addEvent(shop: Shop, event: ShopEvent): boolean {
   if (hasSeen(shop.seen, event)) return false;
   markSeen(shop.seen, event);
   if (event.kind === 'set-up') setRegister(shop.registers, event);
-  else if (event.kind === 'spell-begun' || event.kind === 'spell-ended') post(shop, { event, sign: 1 });
+  else if (event.kind === 'spell-begun' || event.kind === 'spell-ended') post(shop, { event, times: 1 });
   else if (!isVoided(shop.voids, event)) {
     const books = {
       seen: shop.seen,
       voids: shop.voids,
-      post: (tally: TallyEvent, sign: 1 | -1) => post(shop, { event: tally, sign }),
+      post: (tally: TallyEvent, sign: 1 | -1) => post(shop, { event: tally, times: sign }),
     };
     enforce(books, { event, sign: 1 });
   }
   return true;
 }
 
-function post(shop: Shop, entry: { event: SummedEvent; sign: 1 | -1 }): void {
+function post(shop: Shop, entry: { event: SummedEvent; times: number }): void {
   for (const name of names) {
     // Name and state belong together by construction; a mapped type cannot carry that through a loop.
     const projection = projections[name] as Projection<unknown>;

@@ -18,14 +18,14 @@ export type Trays = Map<TrayId, TrayRecord>;
 
 export const trays: Projection<Trays> = {
   empty: () => new Map(),
-  add(state, { event, sign }) {
+  add(state, { event, times }) {
     if (!('of' in event)) return;
     for (const { tray, code, variant, species, batch } of 'into' in event
       ? [event.of, event.into]
       : [event.of]) {
       const known = state.get(tray);
-      const events = (known?.events ?? 0) + sign;
-      const made = (known?.made ?? 0) + (tray === trayBegunBy(event) ? sign * event.stamp.wall : 0);
+      const events = (known?.events ?? 0) + times;
+      const made = (known?.made ?? 0) + (tray === trayBegunBy(event) ? times * event.stamp.wall : 0);
       if (events === 0) state.delete(tray);
       else state.set(tray, { tray, code, variant, species, batch, made, events });
     }

@@ -17,12 +17,12 @@ export interface Visits {
 
 export const visits: Projection<Visits> = {
   empty: () => ({ first: new Map(), clean: new Map(), repeat: new Map() }),
-  add(state, { event, sign }) {
+  add(state, { event, times }) {
     if (event.kind !== 'passed' && event.kind !== 'flawed') return;
     const key: StageSpecies = `${event.stage}|${event.of.species}`;
-    const first = sign * (event.pieces - event.again);
+    const first = times * (event.pieces - event.again);
     addTo(state.first, { key, by: first });
-    addTo(state.repeat, { key, by: sign * event.again });
+    addTo(state.repeat, { key, by: times * event.again });
     if (event.kind === 'passed') addTo(state.clean, { key, by: first });
   },
 };

@@ -1,0 +1,107 @@
+import type { Branch } from '../log/branch.ts';
+import { type Cells, type Effect, effectOf, isVoid, newCells } from './effects.ts';
+import type { PackedRun } from './packed-run.ts';
+import { noFacts, sampleEvent } from './sample-event.ts';
+import { piecesOf } from './shape.ts';
+
+/** A run of a log, and the branch of a cloned station that it lies on. */
+export interface LogRun {
+  readonly run: PackedRun;
+  readonly branch?: Branch | undefined;
+}
+
+/** Which event a void takes back: whose, and where among the extras its number stands, or else the number itself. */
+export interface VoidShape {
+  readonly station: string;
+  readonly seqAt: number | undefined;
+  readonly seq: number;
+  /** It takes back another void. */
+  readonly nested: boolean;
+}
+
+/** A run made ready for questions. */
+export interface RunColumns extends LogRun {
+  /** Of each tray of its dictionary: its group of trays that are of one wood and variant. */
+  readonly groupOf: Uint16Array;
+  readonly groups: number;
+  /** Of each shape: how many extras its events have, and what it takes back if it is a void. */
+  readonly extrasOf: Uint8Array;
+  readonly voids: readonly (VoidShape | undefined)[];
+  /** Of each shape and group (shape × groups + group), worked out when it is first met. */
+  readonly effect: (at: number) => Effect;
+}
+
+/** A whole log in columns. */
+export interface LogColumns {
+  readonly runs: readonly RunColumns[];
+  readonly cells: Cells;
+}
+
+/** Makes runs ready. What thousands of events have in common is worked out once, as the sums of the shop have it. */
+export function logColumns(runs: readonly LogRun[]): LogColumns {
+  const cells = newCells();
+  const effects = new Map<string, Map<string, Effect>>();
+  const voids = new Map<string, VoidShape | undefined>();
+
+  function effect(shape: string, group: Group): Effect {
+    const ofShape = effects.get(shape) ?? new Map<string, Effect>();
+    effects.set(shape, ofShape);
+    const known = ofShape.get(group.name) ?? effectOf(shape, { facts: group.facts, cells });
+    ofShape.set(group.name, known);
+    return known;
+  }
+
+  function voidShape(shape: string): VoidShape | undefined {
+    if (!voids.has(shape)) voids.set(shape, shape.includes('"voided"') ? readVoid(shape) : undefined);
+    return voids.get(shape);
+  }
+
+  return {
+    cells,
+    runs: runs.map(({ run, branch }) => {
+      const { groups, groupOf } = groupsOf(run.trays);
+      const local = new Array<Effect | undefined>(run.shapes.length * groups.length);
+      return {
+        run,
+        branch,
+        groups: groups.length,
+        groupOf,
+        extrasOf: Uint8Array.from(run.shapes, (shape) => piecesOf(shape).extras),
+        voids: run.shapes.map(voidShape),
+        effect(at) {
+          const known =
+            local[at] ??
+            effect(run.shapes[Math.floor(at / groups.length)] ?? '', groups[at % groups.length] ?? nobodys);
+          local[at] = known;
+          return known;
+        },
+      };
+    }),
+  };
+}
+
+interface Group {
+  readonly name: string;
+  readonly facts: string;
+}
+const nobodys: Group = { name: '', facts: noFacts };
+
+function groupsOf(trays: readonly string[]) {
+  const groups: Group[] = [];
+  const groupOf = Uint16Array.from(trays, (facts) => {
+    const { species, variant } = JSON.parse(facts) as { species: string; variant: string };
+    const name = `${species}|${variant}`;
+    const at = groups.findIndex((group) => group.name === name);
+    return at >= 0 ? at : groups.push({ name, facts }) - 1;
+  });
+  return { groupOf, groups: groups.length > 0 ? groups : [nobodys] };
+}
+
+function readVoid(shape: string): VoidShape | undefined {
+  const event = sampleEvent(shape, noFacts);
+  if (!isVoid(event)) return undefined;
+  const extras = piecesOf(shape).holes.filter((hole) => hole.from === 'extras');
+  const { station, seq } = event.event as { readonly station: string; readonly seq: number };
+  const seqAt = extras.findIndex((hole) => hole.kind === 'seq');
+  return { station, seq, seqAt: seqAt < 0 ? undefined : seqAt, nested: isVoid(event.event) };
+}

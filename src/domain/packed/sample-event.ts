@@ -1,0 +1,28 @@
+import type { PackedRun } from './packed-run.ts';
+import { type Hole, piecesOf } from './shape.ts';
+
+/**
+ * An event of a shape, about a tray with these facts (JSON). What stands in its other holes is made up: times and
+ * numbers are 1, days the first of 1970, nobody the person.
+ */
+export function sampleEvent(shape: string, facts: string): unknown {
+  const { texts, holes } = piecesOf(shape);
+  const tray = JSON.stringify((JSON.parse(facts) as { tray?: unknown }).tray) ?? 'null';
+  const filling = (hole: Hole): string => {
+    if (hole.from === 'now') return '1';
+    if (hole.from === 'same-tray') return tray;
+    if (hole.kind === 'tray') return facts;
+    if (hole.kind === 'day') return '"1970-01-01"';
+    return hole.kind === 'person' ? 'null' : '1';
+  };
+  return JSON.parse(texts.reduce((text, piece, at) => text + filling(holes[at - 1] as Hole) + piece));
+}
+
+/** What stands for the tray of an event that is about none. */
+export const noFacts = '{"tray":"none","code":"","variant":"none","species":"none","batch":"none"}';
+
+/** The kind of the events of a shape. */
+export function kindOf(shape: PackedRun['shapes'][number]): string {
+  const event = sampleEvent(shape, noFacts);
+  return (event as { readonly kind: string }).kind;
+}
