@@ -1,13 +1,12 @@
-import type { IDBPObjectStore } from 'idb';
 import * as v from 'valibot';
 import type { VersionVector } from '../domain/log/version-vector.ts';
-import type { EventRecord } from './event-record.ts';
 import { headSchema } from './head.ts';
 import type { LogStore } from './log-store.ts';
 import { readRecords } from './reading.ts';
 import type { RunRecord } from './run-record.ts';
-import type { ShopDatabase, ShopSchema } from './shop-schema.ts';
+import type { ShopDatabase } from './shop-schema.ts';
 import { lastOf } from './station-keys.ts';
+import { youngFrom } from './young-records.ts';
 
 type Reads = Pick<
   LogStore,
@@ -54,30 +53,6 @@ async function latestOwn(db: ShopDatabase, count: number) {
 
 async function isAnySealed(db: ShopDatabase, isWanted: (record: RunRecord) => boolean): Promise<boolean> {
   return (await db.getAll('runs')).some(isWanted);
-}
-
-type YoungRecords = Pick<
-  IDBPObjectStore<ShopSchema, ('events' | 'runs' | 'packs')[], 'events'>,
-  'openKeyCursor' | 'getAll'
->;
-
-/** The young records of each station from a number on. */
-export async function youngFrom(
-  events: YoungRecords,
-  from: (station: string) => number,
-): Promise<readonly EventRecord[]> {
-  const found: EventRecord[] = [];
-  let first = await events.openKeyCursor();
-  while (first) {
-    const [station] = first.key;
-    if (from(station) < Number.POSITIVE_INFINITY) {
-      const range = IDBKeyRange.bound([station, from(station)], lastOf(station));
-      // One by one: a call with as many arguments as a station has events would be one too many.
-      for (const record of await events.getAll(range)) found.push(record);
-    }
-    first = await events.openKeyCursor(IDBKeyRange.lowerBound(lastOf(station), true));
-  }
-  return found;
 }
 
 async function holding(db: ShopDatabase) {

@@ -2,12 +2,12 @@ import type { IDBPTransaction } from 'idb';
 import type { TrayId } from '../domain/log/ids.ts';
 import type { Parcel } from '../domain/packed/parcel.ts';
 import { entryOf } from './event-record.ts';
-import { youngFrom } from './indexeddb-reads.ts';
 import type { Reading } from './log-store.ts';
 import { isSoundRecord, readRecords } from './reading.ts';
 import type { RunRecord } from './run-record.ts';
 import { openSealed, readAbout, readFrom, type SealedRun } from './sealed-reads.ts';
 import type { ShopDatabase, ShopSchema } from './shop-schema.ts';
+import { youngFrom } from './young-records.ts';
 
 /** Young records and sealed runs are read in one transaction: between two, sealing could move entries past the reader. */
 type WholeLog = IDBPTransaction<ShopSchema, ('events' | 'runs' | 'packs')[], 'readonly'>;

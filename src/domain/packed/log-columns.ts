@@ -11,7 +11,7 @@ export interface LogRun {
 }
 
 /** Which event a void takes back: whose, and where among the extras its number stands, or else the number itself. */
-export interface VoidShape {
+interface VoidShape {
   readonly station: string;
   readonly seqAt: number | undefined;
   readonly seq: number;

@@ -34,7 +34,7 @@ export const runHeadSchema = v.object({
 export type RunHead = Readonly<v.InferOutput<typeof runHeadSchema>>;
 
 /** Texts that the events of a run share; the tray facts, days and persons as JSON. */
-export interface Dictionaries {
+interface Dictionaries {
   readonly shapes: readonly string[];
   readonly days: readonly string[];
   readonly persons: readonly string[];

@@ -1,4 +1,3 @@
-import type { PackedRun } from './packed-run.ts';
 import { type Hole, piecesOf } from './shape.ts';
 
 /**
@@ -20,9 +19,3 @@ export function sampleEvent(shape: string, facts: string): unknown {
 
 /** What stands for the tray of an event that is about none. */
 export const noFacts = '{"tray":"none","code":"","variant":"none","species":"none","batch":"none"}';
-
-/** The kind of the events of a shape. */
-export function kindOf(shape: PackedRun['shapes'][number]): string {
-  const event = sampleEvent(shape, noFacts);
-  return (event as { readonly kind: string }).kind;
-}

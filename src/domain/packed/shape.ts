@@ -7,7 +7,7 @@ import { largestInColumn } from './column.ts';
  */
 
 /** What can be taken out of an event. The first of a kind goes to that kind's column, every further one to the extras. */
-export const holeKinds = ['seq', 'wall', 'tick', 'day', 'person', 'tray', 'elapsed', 'time'] as const;
+const holeKinds = ['seq', 'wall', 'tick', 'day', 'person', 'tray', 'elapsed', 'time'] as const;
 export type HoleKind = (typeof holeKinds)[number];
 
 /** Kinds whose values are texts, kept once in a dictionary: an index stands in their column. */
@@ -15,7 +15,7 @@ const textKinds = ['day', 'person', 'tray'] as const satisfies readonly HoleKind
 export type TextKind = (typeof textKinds)[number];
 export const isTextKind = (kind: HoleKind): kind is TextKind =>
   (textKinds as readonly HoleKind[]).includes(kind);
-export type NumberKind = Exclude<HoleKind, TextKind>;
+type NumberKind = Exclude<HoleKind, TextKind>;
 
 /** A hole of a shape. `now` is the wall time of the event's own stamp, `same-tray` the tray that it is about. */
 export type Hole =
