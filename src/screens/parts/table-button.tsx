@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import { PressButton, type PressButtonProps } from '../../ui/press/press-button.tsx';
 import { type TableName, tableWords as words } from '../../words/table-words.ts';
 import { useSession } from './app-context.ts';
-import { type HandedOver, handOver } from './save-file.ts';
+import { type HandedOver, handOver } from './hand-over.ts';
 
 type State =
   | { readonly kind: 'idle' | 'making' | 'failed' }

@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 import { afterEach, expect, test } from 'vitest';
-import { handOver, wayOut } from '../../../src/screens/parts/save-file.ts';
+import { handOver, wayOut } from '../../../src/screens/parts/hand-over.ts';
 
 const download = Object.getOwnPropertyDescriptor(HTMLAnchorElement.prototype, 'download');
 

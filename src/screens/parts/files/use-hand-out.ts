@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { CopyDesk, MadeFile } from '../../../app/copy-desk.ts';
-import { handOver, wayOut } from '../save-file.ts';
+import { handOver, wayOut } from '../hand-over.ts';
 
 /** Where the way of a copy out of the tablet stands. */
 export type HandOut =

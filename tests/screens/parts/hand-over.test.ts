@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 import { afterEach, describe, expect, test } from 'vitest';
-import { handOver } from '../../../src/screens/parts/save-file.ts';
+import { handOver } from '../../../src/screens/parts/hand-over.ts';
 
 const file = new File(['a'], 'tallywright-taps-2026-03-02.csv', { type: 'text/csv' });
 let downloads: string[] = [];
