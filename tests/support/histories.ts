@@ -102,7 +102,7 @@ function pick<Item>(items: readonly Item[], index: number): Item | undefined {
 type StageStanding = Standing & { readonly tray: TrayId; readonly place: StagePlace };
 
 function standings({ shop }: TestShop): readonly StageStanding[] {
-  return [...shop.positions].flatMap(([tray, places]) =>
+  return [...shop.positions.working].flatMap(([tray, places]) =>
     [...places.values()].flatMap(({ place, ...rest }) => (atStage(place) ? [{ ...rest, tray, place }] : [])),
   );
 }

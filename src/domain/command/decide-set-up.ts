@@ -66,7 +66,7 @@ type StandingOfTray = Standing & { readonly record: TrayRecord; readonly place: 
 
 /** What stands at the stages of some batches, with the tray that it is on. */
 export function standingsOf(shop: Shop, batches: ReadonlySet<BatchId>): readonly StandingOfTray[] {
-  return [...shop.positions].flatMap(([tray, places]) => {
+  return [...shop.positions.working].flatMap(([tray, places]) => {
     const record = shop.trays.get(tray);
     if (!record || !batches.has(record.batch)) return [];
     return [...places.values()].flatMap(({ place, pieces, arrived }) =>

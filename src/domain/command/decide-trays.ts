@@ -4,7 +4,7 @@ import type { BatchId, SpeciesId, VariantId } from '../log/ids.ts';
 import { trayId } from '../log/ids.ts';
 import type { Move, Place } from '../log/place.ts';
 import { routeOfBatch } from '../route/route.ts';
-import { meanArrival } from '../shop/positions.ts';
+import { meanArrival, placesOf } from '../shop/positions.ts';
 import { factOf } from '../shop/registers.ts';
 import type { Shop } from '../shop/shop.ts';
 import { trayFacts } from '../shop/trays.ts';
@@ -106,7 +106,7 @@ export function decideJoin(shop: Shop, { tray, into }: CommandOf<'join'>, at: Ci
   if (source.variant !== target.variant || source.batch !== target.batch) {
     return refuse({ kind: 'trays-differ', a: source, b: target });
   }
-  const moves = [...(shop.positions.get(tray)?.values() ?? [])].flatMap((standing) => {
+  const moves = [...placesOf(shop.positions, tray).values()].flatMap((standing) => {
     const { place, pieces } = standing;
     const since = meanArrival(standing);
     if (pieces > 0) return carryOver({ from: tray, into, place, pieces, since });

@@ -1,6 +1,7 @@
 import type { Draft } from '../log/event.ts';
 import { placeKey } from '../log/place.ts';
 import { addTo, type Counter } from '../shop/counter.ts';
+import { placesOf } from '../shop/positions.ts';
 import type { Shop } from '../shop/shop.ts';
 import { trayBegunBy } from '../shop/trays.ts';
 import { isVoided, type Voidable } from '../shop/voids.ts';
@@ -35,7 +36,7 @@ function leavesPiecesBehind({ positions }: Shop, event: Voidable): boolean {
   const tray = trayBegunBy(event);
   if (tray === undefined || !('moves' in event)) return false;
   const left: Counter = new Map();
-  for (const [key, { pieces }] of positions.get(tray) ?? []) addTo(left, { key, by: pieces });
+  for (const [key, { pieces }] of placesOf(positions, tray)) addTo(left, { key, by: pieces });
   for (const move of event.moves) {
     if (move.tray === tray && move.to) addTo(left, { key: placeKey(move.to), by: -move.pieces });
   }

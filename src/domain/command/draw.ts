@@ -1,7 +1,7 @@
 import type { StageId, TrayId } from '../log/ids.ts';
 import type { Grade, Move, Place, StagePlace } from '../log/place.ts';
 import { atStage } from '../log/place.ts';
-import { meanArrival, type Positions, type Standing } from '../shop/positions.ts';
+import { meanArrival, type Positions, placesOf, type Standing } from '../shop/positions.ts';
 
 export interface DrawFrom {
   readonly tray: TrayId;
@@ -22,7 +22,7 @@ export function standingAt(
   positions: Positions,
   { tray, stage, at, grade }: DrawFrom,
 ): readonly (Standing & { place: StagePlace })[] {
-  return [...(positions.get(tray)?.values() ?? [])]
+  return [...placesOf(positions, tray).values()]
     .filter((standing): standing is Standing & { place: StagePlace } => {
       const { place } = standing;
       return (

@@ -1,5 +1,5 @@
 import { atStage, type Place } from '../log/place.ts';
-import { meanArrival, type Standing } from '../shop/positions.ts';
+import { meanArrival, placesOf, type Standing } from '../shop/positions.ts';
 import { factOf } from '../shop/registers.ts';
 import type { Shop } from '../shop/shop.ts';
 import type { TrayRecord } from '../shop/trays.ts';
@@ -58,9 +58,7 @@ export function traysTable(shop: Shop, nameOf: Naming): Table<TraysColumn> {
   });
 
   const rows = [...shop.trays.values()].sort(byCode).flatMap((tray) => {
-    const standings = [...(shop.positions.get(tray.tray)?.values() ?? [])].filter(
-      ({ pieces }) => pieces !== 0,
-    );
+    const standings = [...placesOf(shop.positions, tray.tray).values()].filter(({ pieces }) => pieces !== 0);
     return standings.length === 0
       ? [emptyRow(tray)]
       : standings.sort((a, b) => order(a.place) - order(b.place)).map((standing) => rowOf(tray, standing));

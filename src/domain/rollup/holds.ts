@@ -25,7 +25,7 @@ export interface Hold {
 /** All that cures, the soonest ready first. */
 export function holds(shop: Shop): readonly Hold[] {
   const found: Hold[] = [];
-  for (const [id, places] of shop.positions) {
+  for (const [id, places] of shop.positions.working) {
     const tray = shop.trays.get(id);
     if (!tray) continue;
     for (const { place, pieces } of places.values()) {

@@ -1,6 +1,6 @@
 import type { StageId, TrayId } from '../log/ids.ts';
 import { atStage, type Grade } from '../log/place.ts';
-import { meanArrival, type Standing } from '../shop/positions.ts';
+import { meanArrival, placesOf, type Standing } from '../shop/positions.ts';
 import type { Shop } from '../shop/shop.ts';
 import type { TrayRecord } from '../shop/trays.ts';
 
@@ -18,7 +18,7 @@ export function stagesOfTray(shop: Shop, id: TrayId): readonly AtStage[] {
   const tray = shop.trays.get(id);
   if (!tray) return [];
   const byStage = new Map<StageId, Standing[]>();
-  for (const standing of shop.positions.get(id)?.values() ?? []) {
+  for (const standing of placesOf(shop.positions, id).values()) {
     const { place, pieces } = standing;
     if (!atStage(place) || pieces === 0) continue;
     byStage.set(place.stage, [...(byStage.get(place.stage) ?? []), standing]);
@@ -57,7 +57,7 @@ function total(standings: readonly Standing[], field: 'pieces' | 'arrived'): num
 
 /** The trays with pieces at a stage, waiting longest first. */
 export function traysAtStage(shop: Shop, stage: StageId): readonly AtStage[] {
-  return [...shop.positions.keys()]
+  return [...shop.positions.working.keys()]
     .flatMap((tray) => stagesOfTray(shop, tray).filter((at) => at.stage === stage))
     .sort(
       (a, b) =>
@@ -77,7 +77,7 @@ export interface CountToCheck {
 
 export function countsToCheck(shop: Shop): readonly CountToCheck[] {
   const found: CountToCheck[] = [];
-  for (const [id, places] of shop.positions) {
+  for (const [id, places] of shop.positions.working) {
     const tray = shop.trays.get(id);
     for (const { place, pieces } of places.values()) {
       if (tray && pieces < 0 && atStage(place)) found.push({ tray, ...place, pieces });

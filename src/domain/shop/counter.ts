@@ -13,15 +13,3 @@ export function addTo<Key extends string>(
 export function countOf<Key extends string>(counter: Counter<Key> | undefined, key: Key): number {
   return counter?.get(key) ?? 0;
 }
-
-/** The map under `key`, made when it is missing. */
-export function mapUnder<Outer, Inner>(
-  outer: Map<Outer, Map<string, Inner>>,
-  key: Outer,
-): Map<string, Inner> {
-  const known = outer.get(key);
-  if (known) return known;
-  const made = new Map<string, Inner>();
-  outer.set(key, made);
-  return made;
-}

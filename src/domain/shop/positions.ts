@@ -1,6 +1,5 @@
 import type { TrayId } from '../log/ids.ts';
-import { type Place, placeKey } from '../log/place.ts';
-import { mapUnder } from './counter.ts';
+import { atStage, type Place, placeKey } from '../log/place.ts';
 import type { Projection } from './projection.ts';
 
 /**
@@ -13,24 +12,42 @@ export interface Standing {
   arrived: number;
 }
 
-/** Where the pieces of each tray are, by tray and place. A count may be negative: it asks for a recount. */
-export type Positions = Map<TrayId, Map<string, Standing>>;
+/** Where the pieces of one tray are, by place. */
+export type Places = Map<string, Standing>;
+
+/**
+ * Where the pieces of each tray are. A count may be negative: it asks for a recount. Trays with anything at a stage are
+ * `working`; those of the years before, all of whose pieces are finished or scrapped, are `settled`, and nothing that is
+ * asked at every tap has to pass them by.
+ */
+export interface Positions {
+  readonly working: Map<TrayId, Places>;
+  readonly settled: Map<TrayId, Places>;
+}
+
+const nowhere: ReadonlyMap<string, Standing> = new Map();
+
+/** Where the pieces of a tray are; nowhere when there is no such tray. */
+export function placesOf({ working, settled }: Positions, tray: TrayId): ReadonlyMap<string, Standing> {
+  return working.get(tray) ?? settled.get(tray) ?? nowhere;
+}
 
 export const positions: Projection<Positions> = {
-  empty: () => new Map(),
+  empty: () => ({ working: new Map(), settled: new Map() }),
   add(state, { event, times }) {
     if (!('moves' in event)) return;
     const now = event.stamp.wall;
     for (const { tray, from, to, pieces, since } of event.moves) {
-      if (from) shift(state, { tray, place: from, pieces: -times * pieces, came: since ?? now });
+      const places = state.working.get(tray) ?? state.settled.get(tray) ?? new Map();
+      if (from) shift(places, { place: from, pieces: -times * pieces, came: since ?? now });
       // Pieces that come over from another tray bring their age along.
-      if (to) shift(state, { tray, place: to, pieces: times * pieces, came: from ? now : (since ?? now) });
+      if (to) shift(places, { place: to, pieces: times * pieces, came: from ? now : (since ?? now) });
+      file(state, tray, places);
     }
   },
 };
 
 interface Shift {
-  readonly tray: TrayId;
   readonly place: Place;
   /** Signed. */
   readonly pieces: number;
@@ -38,15 +55,41 @@ interface Shift {
   readonly came: number;
 }
 
-function shift(state: Positions, { tray, place, pieces, came }: Shift): void {
-  const places = mapUnder(state, tray);
+function shift(places: Places, { place, pieces, came }: Shift): void {
+  stand(places, { place, pieces, arrived: pieces * Math.floor(came / 1000) });
+}
+
+function stand(places: Places, { place, pieces, arrived }: Standing): void {
   const key = placeKey(place);
   const standing = places.get(key) ?? { place, pieces: 0, arrived: 0 };
   standing.pieces += pieces;
-  standing.arrived += pieces * Math.floor(came / 1000);
+  standing.arrived += arrived;
   if (standing.pieces !== 0 || standing.arrived !== 0) places.set(key, standing);
   else places.delete(key);
-  if (places.size === 0) state.delete(tray);
+}
+
+/** Adds what stands at a place of a tray to what is known of it. */
+export function placePieces(
+  state: Positions,
+  { tray, ...standing }: Standing & { readonly tray: TrayId },
+): void {
+  const places = state.working.get(tray) ?? state.settled.get(tray) ?? new Map();
+  stand(places, standing);
+  file(state, tray, places);
+}
+
+/** Keeps a tray where it belongs by now. */
+function file({ working, settled }: Positions, tray: TrayId, places: Places): void {
+  const isWorking = hasWork(places);
+  if (isWorking) working.set(tray, places);
+  else working.delete(tray);
+  if (!isWorking && places.size > 0) settled.set(tray, places);
+  else settled.delete(tray);
+}
+
+function hasWork(places: Places): boolean {
+  for (const { place, pieces } of places.values()) if (atStage(place) && pieces !== 0) return true;
+  return false;
 }
 
 /**

@@ -73,7 +73,7 @@ interface Standing {
 
 /** Pieces in work on the trays that `wanted` lets through, place by place; counts below zero are among them. */
 function standings(shop: Shop, wanted: (tray: TrayRecord) => boolean): readonly Standing[] {
-  return [...shop.positions].flatMap(([id, places]) => {
+  return [...shop.positions.working].flatMap(([id, places]) => {
     const tray = shop.trays.get(id);
     if (!tray || !wanted(tray)) return [];
     return [...places.values()].flatMap(({ place, pieces }) =>

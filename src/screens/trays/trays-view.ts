@@ -4,6 +4,7 @@ import type { TrayId } from '../../domain/log/ids.ts';
 import type { Grade } from '../../domain/log/place.ts';
 import { type AtStage, stagesOfTray } from '../../domain/rollup/waiting.ts';
 import { liveStages } from '../../domain/route/live-stages.ts';
+import { placesOf } from '../../domain/shop/positions.ts';
 import type { Shop } from '../../domain/shop/shop.ts';
 import type { TrayRecord } from '../../domain/shop/trays.ts';
 import { isVoided, type Voidable } from '../../domain/shop/voids.ts';
@@ -72,7 +73,7 @@ export interface OutOfWork {
 
 export function outOfWork(shop: Shop, tray: TrayId): OutOfWork {
   const out = { first: 0, second: 0, scrapped: 0 };
-  for (const { place, pieces } of shop.positions.get(tray)?.values() ?? []) {
+  for (const { place, pieces } of placesOf(shop.positions, tray).values()) {
     if (place.at === 'finished') out[place.grade] += pieces;
     if (place.at === 'scrapped') out.scrapped += pieces;
   }

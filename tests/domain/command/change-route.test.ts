@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { CommandOf } from '../../../src/domain/command/command.ts';
 import { stagesToAskAbout } from '../../../src/domain/command/decide-set-up.ts';
 import type { StageId, TrayId } from '../../../src/domain/log/ids.ts';
+import { placesOf } from '../../../src/domain/shop/positions.ts';
 import { aWorkshop, backTo, lowered, meet, type TestShop, tablets } from '../../support/a-shop.ts';
 import { route, routeStages, type StageName, stage } from '../../support/workshop.ts';
 
@@ -25,7 +26,7 @@ function change(
 }
 
 const standing = (shop: TestShop, tray: TrayId) =>
-  [...(shop.shop.positions.get(tray)?.values() ?? [])]
+  [...placesOf(shop.shop.positions, tray).values()]
     .filter(({ pieces }) => pieces !== 0)
     .map(({ place, pieces }) => ({ ...place, pieces }));
 

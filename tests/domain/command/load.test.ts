@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { TrayId } from '../../../src/domain/log/ids.ts';
 import { heldAt, holds } from '../../../src/domain/rollup/holds.ts';
 import type { StageFact } from '../../../src/domain/set-up/facts.ts';
+import { placesOf } from '../../../src/domain/shop/positions.ts';
 import { factOf } from '../../../src/domain/shop/registers.ts';
 import { aWorkshop, backTo, meet, type TestShop, tablets } from '../../support/a-shop.ts';
 import { clamps, cureMinutes, type StageName, stage } from '../../support/workshop.ts';
@@ -33,7 +34,7 @@ describe('loading a hold', () => {
     shop.flaw(tray, 'turn', { why: 'gap', outcome: backTo('glue') });
     const now = shop.clock();
     shop.load(tray, 'glue', { pieces: 2 });
-    const places = [...(shop.shop.positions.get(tray)?.values() ?? [])].map(({ place, pieces }) => ({
+    const places = [...placesOf(shop.shop.positions, tray).values()].map(({ place, pieces }) => ({
       place,
       pieces,
     }));

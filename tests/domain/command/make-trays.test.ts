@@ -23,7 +23,7 @@ describe('making up trays', () => {
     const shop = aWorkshop();
     shop.act(make({ trays: 2, pieces: 7 }));
     shop.act(make({ batch: batch.autumn, pieces: 3 }));
-    const places = [...shop.shop.positions.values()].flatMap((each) => [...each.values()]);
+    const places = [...shop.shop.positions.working.values()].flatMap((each) => [...each.values()]);
     expect(places.map(({ place, pieces }) => ({ ...place, pieces }))).toEqual([
       { at: 'waiting', stage: 'bore', grade: 'first', redo: null, pieces: 7 },
       { at: 'waiting', stage: 'bore', grade: 'first', redo: null, pieces: 7 },

@@ -6,11 +6,12 @@ import { mostPieces } from '../../../src/domain/log/place.ts';
 import { holds } from '../../../src/domain/rollup/holds.ts';
 import { countsToCheck } from '../../../src/domain/rollup/waiting.ts';
 import { longestNote } from '../../../src/domain/set-up/text.ts';
+import { placesOf } from '../../../src/domain/shop/positions.ts';
 import { aWorkshop, backTo, type TestShop } from '../../support/a-shop.ts';
 import { cureMinutes, route, routeStages, type StageName, stage } from '../../support/workshop.ts';
 
 const standing = (shop: TestShop, tray: TrayId) =>
-  [...(shop.shop.positions.get(tray)?.values() ?? [])]
+  [...placesOf(shop.shop.positions, tray).values()]
     .filter(({ pieces }) => pieces !== 0)
     .map(({ place, pieces }) => ({ ...place, pieces }));
 

@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import type { TrayId } from '../../../src/domain/log/ids.ts';
 import { mostPieces } from '../../../src/domain/log/place.ts';
+import { placesOf } from '../../../src/domain/shop/positions.ts';
 import { aWorkshop, backTo, lowered, type TestShop } from '../../support/a-shop.ts';
 import { badCounts } from './bad-counts.ts';
 
 const standing = (shop: TestShop, tray: TrayId) =>
-  [...(shop.shop.positions.get(tray)?.values() ?? [])]
+  [...placesOf(shop.shop.positions, tray).values()]
     .filter(({ pieces }) => pieces !== 0)
     .map(({ place, pieces }) => ({ ...place, pieces }));
 

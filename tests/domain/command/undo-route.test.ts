@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { stagesToAskAbout } from '../../../src/domain/command/decide-set-up.ts';
 import type { ShopEvent } from '../../../src/domain/log/event.ts';
 import type { StageId, TrayId } from '../../../src/domain/log/ids.ts';
+import { placesOf } from '../../../src/domain/shop/positions.ts';
 import { factOf } from '../../../src/domain/shop/registers.ts';
 import { aWorkshop, isVoidable, lowered, meet, type TestShop, tablets } from '../../support/a-shop.ts';
 import { route, routeStages, type StageName, stage } from '../../support/workshop.ts';
@@ -11,7 +12,7 @@ const without = (...gone: readonly StageName[]) => routeStages.filter((name) => 
 const routeOf = ({ shop }: TestShop) => factOf(shop.registers, { register: 'route', id: route.haft });
 
 const counts = ({ shop }: TestShop, tray: TrayId) =>
-  [...(shop.positions.get(tray)?.values() ?? [])]
+  [...placesOf(shop.positions, tray).values()]
     .filter(({ pieces }) => pieces !== 0)
     .map(({ place, pieces }) => `${'stage' in place ? place.stage : place.at} ${place.at} ${pieces}`)
     .sort();

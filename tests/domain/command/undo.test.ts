@@ -2,11 +2,13 @@ import { describe, expect, test } from 'vitest';
 import type { ShopEvent } from '../../../src/domain/log/event.ts';
 import type { TrayId } from '../../../src/domain/log/ids.ts';
 import { countsToCheck } from '../../../src/domain/rollup/waiting.ts';
+import { placesOf } from '../../../src/domain/shop/positions.ts';
 import { aWorkshop, isVoidable, lowered, meet, type TestShop, tablets } from '../../support/a-shop.ts';
+import { allPlaces } from '../../support/all-places.ts';
 import { batch, variant } from '../../support/workshop.ts';
 
 const counts = (shop: TestShop, tray: TrayId) =>
-  [...(shop.shop.positions.get(tray)?.values() ?? [])]
+  [...placesOf(shop.shop.positions, tray).values()]
     .filter(({ pieces }) => pieces !== 0)
     .map(({ place, pieces }) => ('stage' in place ? `${place.stage} ${pieces}` : `${place.at} ${pieces}`));
 
@@ -93,7 +95,7 @@ describe('a tray is not taken away while something is left on it', () => {
     shop.undo(pass);
     shop.undo(made);
     expect(shop.shop.trays.has(tray)).toBe(false);
-    expect(shop.shop.positions.size).toBe(0);
+    expect(allPlaces(shop.shop).size).toBe(0);
   });
 
   test('nor when a recount has found it empty: its count would be left below zero', () => {

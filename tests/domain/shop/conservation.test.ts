@@ -6,6 +6,7 @@ import { atStage, type Place } from '../../../src/domain/log/place.ts';
 import { addTo, type Counter } from '../../../src/domain/shop/counter.ts';
 import { type Shop, shopOf } from '../../../src/domain/shop/shop.ts';
 import { isVoided } from '../../../src/domain/shop/voids.ts';
+import { allPlaces } from '../../support/all-places.ts';
 import { histories, historiesWithout, play } from '../../support/histories.ts';
 import { routeStages, setUpFacts } from '../../support/workshop.ts';
 
@@ -22,7 +23,7 @@ function kindsOfTrays(log: readonly ShopEvent[]): ReadonlyMap<TrayId, TrayFacts>
 /** All standings with what their tray is. */
 function standingsOf(shop: Shop, log: readonly ShopEvent[]) {
   const kinds = kindsOfTrays(log);
-  return [...shop.positions].flatMap(([tray, places]) => {
+  return [...allPlaces(shop)].flatMap(([tray, places]) => {
     const of = kinds.get(tray);
     if (!of) throw new Error(`nothing tells of ${tray}`);
     return [...places.values()].map(({ place, pieces }) => ({ of, place, pieces }));

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { mostPieces } from '../../../src/domain/log/place.ts';
-import { meanArrival } from '../../../src/domain/shop/positions.ts';
+import { meanArrival, placesOf } from '../../../src/domain/shop/positions.ts';
 import { shopOf } from '../../../src/domain/shop/shop.ts';
 import { aWorkshop, backTo, mondayMorning } from '../../support/a-shop.ts';
 import { expectSameShop } from '../../support/same-shop.ts';
@@ -15,7 +15,7 @@ describe('the positions of the pieces of a tray', () => {
     shop.load(tray, 'glue', { pieces: 1 });
     shop.flaw(tray, 'glue', { why: 'gap', outcome: backTo('bore') });
     shop.flaw(tray, 'glue', { why: 'gap', outcome: { kind: 'second' } });
-    const keys = [...(shop.shop.positions.get(tray)?.keys() ?? [])].map((key) =>
+    const keys = [...placesOf(shop.shop.positions, tray).keys()].map((key) =>
       key.replace(/\|\d{6,}/, '|ready'),
     );
     expect(keys).toEqual([
@@ -26,6 +26,22 @@ describe('the positions of the pieces of a tray', () => {
       'w|bore|first|glue',
       'w|turn|second|',
     ]);
+  });
+
+  test('are of a tray in work until its last piece has left the stages, and again when that is taken back', () => {
+    const shop = aWorkshop();
+    const tray = shop.tray('ash-copper', 2);
+    const isIn = () => {
+      const { working, settled } = shop.shop.positions;
+      return [working.has(tray), settled.has(tray)];
+    };
+    const scrap = () => shop.flaw(tray, 'bore', { why: 'blown', outcome: { kind: 'scrapped', saved: [] } });
+    scrap();
+    expect(isIn()).toEqual([true, false]);
+    const last = scrap();
+    expect(isIn()).toEqual([false, true]);
+    shop.undo(last);
+    expect(isIn()).toEqual([true, false]);
   });
 
   test('of a tray that holds nothing are gone, so that equal sums are equal', () => {
@@ -57,7 +73,7 @@ describe('the mean arrival', () => {
     const shop = aWorkshop();
     const came = shop.clock();
     const tray = shop.tray('ash-copper', 3);
-    const [standing] = shop.shop.positions.get(tray)?.values() ?? [];
+    const [standing] = placesOf(shop.shop.positions, tray).values();
     expect(standing && meanArrival(standing)).toBe(came);
   });
 });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { ShopEvent } from '../../../src/domain/log/event.ts';
 import { addEvent, emptyShop, shopOf } from '../../../src/domain/shop/shop.ts';
+import { allPlaces } from '../../support/all-places.ts';
 import { histories, play } from '../../support/histories.ts';
 import { expectSameShop } from '../../support/same-shop.ts';
 
@@ -97,7 +98,7 @@ test('the histories hold what makes the laws hard: voids of voids, double voids,
     if (targets.some(({ event }) => event.kind === 'voided')) found['void of a void'] += 1;
     const keys = targets.map(({ event }) => `${event.station}:${event.seq}`);
     if (new Set(keys).size < keys.length) found['double void'] += 1;
-    const standing = [...shopOf(log).positions.values()].flatMap((places) => [...places.values()]);
+    const standing = [...allPlaces(shopOf(log)).values()].flatMap((places) => [...places.values()]);
     if (standing.some(({ pieces }) => pieces < 0)) found['below zero'] += 1;
     for (const kind of new Set(log.map((event) => event.kind))) kinds.set(kind, (kinds.get(kind) ?? 0) + 1);
   }
