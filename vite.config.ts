@@ -77,7 +77,7 @@ const layersInEverySheet: Plugin = {
 };
 
 const baseOfAll =
-  /node_modules\/(preact|@preact|valibot|@noble)\/|src\/domain\/(log\/(chain|event|ids|place|stamp|zone|holding|version-vector|read-event|read-entry)[.]ts|shop\/(?!differing)|route|set-up\/(facts|register|text))/;
+  /node_modules\/(preact|@preact|valibot|@noble)\/|src\/domain\/(log\/(chain|event|ids|place|stamp|zone|holding|version-vector|read-event|read-entry)[.]ts|shop\/(?!differing|pages)|route|set-up\/(facts|register|text))/;
 
 export default defineConfig({
   // Relative, so that the built folder works under any path of any host.

@@ -10,7 +10,7 @@ import { compareStamps } from '../domain/log/stamp.ts';
 import { isZoneName, shopDay, usualDayStart, zoneAt } from '../domain/log/zone.ts';
 import type { ShopFact } from '../domain/set-up/facts.ts';
 import { factOf } from '../domain/shop/registers.ts';
-import { addEvent, emptyShop, hasShopOutline, type Shop, shopFormat } from '../domain/shop/shop.ts';
+import type { Shop } from '../domain/shop/shop.ts';
 import type { LogStore } from '../store/log-store.ts';
 import { inForce, lastPutBack, lastUndoable, type RecentAct, withEvents } from './acts.ts';
 import type { BooksReport } from './books.ts';
@@ -18,6 +18,7 @@ import type { Clock } from './clock.ts';
 import { type ClockWatch, clockWatch } from './clock-watch.ts';
 import type { Feed } from './feed.ts';
 import { judge, type LoadDecide } from './judge.ts';
+import { openKeptShop } from './kept-shop.ts';
 import { noNet, type SafetyNet, type Saver, saver, type Timer } from './saver.ts';
 import { afterUndo, enterStage, type Spell, spellOf } from './spell.ts';
 
@@ -35,6 +36,8 @@ interface ShopView {
 /** The one door between screens and shop: commands go in, signals come out. */
 export interface Session {
   readonly view: ReadonlySignal<ShopView>;
+  /** False for a moment after the start: trays that are done with and earlier days are not read yet. */
+  readonly isWhole: ReadonlySignal<boolean>;
   readonly acts: ReadonlySignal<readonly RecentAct[]>;
   readonly saving: Saver['saving'];
   readonly person: Signal<PersonId | null>;
@@ -106,15 +109,26 @@ export interface SessionParts {
 const refusedToLook: ActResult = { kind: 'refused', problem: { kind: 'only-looking' } };
 const nothingLeft: ActResult = { kind: 'refused', problem: { kind: 'already-taken-back' } };
 
+/** What is judged by trays in work and set-up facts alone; all else waits until the whole shop is read. */
+const withoutPages: ReadonlySet<Command['kind']> = new Set([
+  'pass',
+  'flaw',
+  'load',
+  'set',
+  'begin-spell',
+  'end-spell',
+]);
+/** The first screen has its time before the rest of the shop is read (ms). */
+const untilPages = 400;
+
 /** Acts between two snapshots: an opening replays at most so many. */
 const snapshotEvery = 200;
 
 /** Opens the shop of a log. Rejects when the log cannot be read: that is not an empty shop. */
 export async function openSession(parts: SessionParts): Promise<Session> {
   const { log, clock, built, timer, newId, feed, net = noNet, onNewStation = () => {} } = parts;
-  const snapshot = await log.loadSnapshot();
-  const kept = snapshot?.format === shopFormat ? snapshot.shop : undefined;
-  const shop = hasShopOutline(kept) ? kept : emptyShop();
+  const kept = await openKeptShop(log);
+  const { shop } = kept;
   const view = signal<ShopView>({ shop, uncounted: 0 });
   const latest = (await log.latestOwn(200)).events;
   const acts = signal<readonly RecentAct[]>(withEvents([], latest));
@@ -128,7 +142,7 @@ export async function openSession(parts: SessionParts): Promise<Session> {
   let queue: Promise<unknown> = Promise.resolve();
 
   function take(events: readonly ShopEvent[], uncounted = view.value.uncounted): void {
-    const fresh = events.filter((event) => addEvent(shop, event));
+    const fresh = kept.take(events);
     sinceSnapshot += fresh.length;
     const mine = fresh.filter(({ station }) => station === own);
     if (mine.length > 0) acts.value = withEvents(acts.value, mine);
@@ -138,13 +152,14 @@ export async function openSession(parts: SessionParts): Promise<Session> {
 
   async function refresh(): Promise<void> {
     watch.look();
+    await kept.whole();
     const { events, newer, damaged } = await log.since(shop.seen);
     take(events, newer.length + damaged.length);
   }
 
   async function open(): Promise<void> {
     const { events, newer, damaged } = await log.since(shop.seen);
-    for (const event of events) addEvent(shop, event);
+    kept.take(events);
     sinceSnapshot = events.length;
     view.value = { shop, uncounted: newer.length + damaged.length };
   }
@@ -175,6 +190,7 @@ export async function openSession(parts: SessionParts): Promise<Session> {
   async function perform(command: Command, mono: number): Promise<ActResult> {
     const { elapsed, next, begins } = spellOf(spell.value, { command, at: mono });
     watch.look();
+    if (!withoutPages.has(command.kind)) await wholeShop();
     const at = circumstances(elapsed);
     const decision = await judge(shop, { command, at, load: parts.loadDecide });
     if (decision.kind === 'refused') return decision;
@@ -204,8 +220,15 @@ export async function openSession(parts: SessionParts): Promise<Session> {
 
   async function keepSnapshot(): Promise<void> {
     sinceSnapshot = 0;
-    // A snapshot is a cache: without one the next opening replays more, and nothing is lost.
-    await log.saveSnapshot({ format: shopFormat, shop }).catch(() => undefined);
+    await kept.keep();
+  }
+
+  /** Reads the rest of the snapshot, and what was tapped while another one had to be read instead. */
+  async function wholeShop(): Promise<void> {
+    if (kept.isWhole.value) return;
+    await kept.whole();
+    const { events } = await log.since(shop.seen);
+    take(events);
   }
 
   const takeBack = (found: RecentAct | undefined): Command | undefined =>
@@ -213,12 +236,14 @@ export async function openSession(parts: SessionParts): Promise<Session> {
 
   await open();
   watch.look();
+  if (!kept.isWhole.value) timer.after(untilPages, () => void wholeShop().catch(() => undefined));
   const stopListening = feed.onNews(() => {
     queue = queue.then(refresh).catch(() => undefined);
   });
 
   const session: Session = {
     view,
+    isWhole: kept.isWhole,
     acts,
     saving: keeper.saving,
     person,
@@ -261,7 +286,7 @@ export async function openSession(parts: SessionParts): Promise<Session> {
     },
     refresh,
     keepSnapshot,
-    keepSnapshotOf: (rebuilt) => log.saveSnapshot({ format: shopFormat, shop: rebuilt }),
+    keepSnapshotOf: kept.keep,
     entries: log.entries,
     async checkBooks() {
       const { checkBooks } = await import('./books.ts');

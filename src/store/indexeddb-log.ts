@@ -47,10 +47,7 @@ export async function openIndexedDbLog({ name, newStation, news }: IndexedDbLogO
       }),
     ...readsOf(withDatabase),
     saveSnapshot: (snapshot) =>
-      withDatabase(async (db) => {
-        const tx = db.transaction('snapshots', 'readwrite', { durability: 'relaxed' });
-        await Promise.all([tx.store.put(snapshot, 'shop'), tx.done]);
-      }),
+      withDatabase(async (db) => (await import('./snapshot-pages.ts')).saveSnapshot(db, snapshot)),
     freshen: () => withDatabase(freshen),
     revive: leave,
     close: leave,

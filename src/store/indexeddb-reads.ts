@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import type { VersionVector } from '../domain/log/version-vector.ts';
+import { editionSchema } from './edition.ts';
 import { headSchema } from './head.ts';
-import type { LogStore } from './log-store.ts';
+import type { LogStore, Snapshot } from './log-store.ts';
 import { readRecords } from './reading.ts';
 import type { RunRecord } from './run-record.ts';
 import type { ShopDatabase } from './shop-schema.ts';
@@ -10,7 +11,7 @@ import { youngFrom } from './young-records.ts';
 
 type Reads = Pick<
   LogStore,
-  'since' | 'ofTray' | 'latestOwn' | 'holding' | 'entries' | 'parcel' | 'loadSnapshot'
+  'since' | 'ofTray' | 'latestOwn' | 'holding' | 'entries' | 'parcel' | 'loadSnapshot' | 'loadPages'
 >;
 type WithDatabase = <Result>(work: (db: ShopDatabase) => Promise<Result>) => Promise<Result>;
 
@@ -29,8 +30,17 @@ export function readsOf(withDatabase: WithDatabase): Reads {
       return entriesIn(await withDatabase(async (db) => (await intoSealed()).wholeParcel(db)));
     },
     parcel: () => withDatabase(async (db) => (await intoSealed()).wholeParcel(db)),
-    loadSnapshot: () => withDatabase((db) => db.get('snapshots', 'shop')),
+    loadSnapshot: () => withDatabase(loadSnapshot),
+    loadPages: (edition, take) =>
+      withDatabase(async (db) => (await import('./snapshot-pages.ts')).loadPages(db, { edition, take })),
   };
+}
+
+async function loadSnapshot(db: ShopDatabase): Promise<Snapshot | undefined> {
+  const { store } = db.transaction('snapshots');
+  const [about, front] = await Promise.all([store.get('edition'), store.get('shop')]);
+  const read = v.safeParse(editionSchema, about);
+  return read.success ? { ...read.output, shop: front } : undefined;
 }
 
 async function since(db: ShopDatabase, seen: VersionVector) {

@@ -49,7 +49,24 @@ export interface Merged {
 /** A snapshot of the projections: plain data of the given format, whose shape its reader must judge. */
 export interface Snapshot {
   readonly format: number;
+  /** Its front, which is read at a start. */
   readonly shop: unknown;
+  /** Raised by every save; pages of another edition do not go with this front. */
+  readonly edition: number;
+  /** How many pages there are beside the front. */
+  readonly pages: number;
+}
+
+/** A snapshot to be saved. */
+export interface SnapshotToSave {
+  /** The edition whose other pages still hold, or null when all pages are given. */
+  readonly over: number | null;
+  /** Called in the transaction, and what it gives is copied at once: the shop may go on changing. */
+  readonly make: () => {
+    readonly format: number;
+    readonly shop: unknown;
+    readonly pages: ReadonlyMap<string, unknown>;
+  };
 }
 
 /**
@@ -79,7 +96,10 @@ export interface LogStore {
   /** The same, what is sealed in its runs: quick, however long the log is. */
   readonly parcel: () => Promise<Parcel>;
   readonly loadSnapshot: () => Promise<Snapshot | undefined>;
-  readonly saveSnapshot: (snapshot: Snapshot) => Promise<void>;
+  /** Gives every page of an edition, one at a time; false, and none, when the snapshot is of another by now. */
+  readonly loadPages: (edition: number, take: (page: unknown) => void) => Promise<boolean>;
+  /** Resolves with the new edition, or with undefined when another window has saved since `over`: then nothing is changed. */
+  readonly saveSnapshot: (snapshot: SnapshotToSave) => Promise<number | undefined>;
   /** Makes the browser begin new files for the store: what it writes after a full disk may not last in the old ones. */
   readonly freshen: () => Promise<void>;
   /** Gives up what hangs, so that the next call starts on a new connection. */

@@ -12,7 +12,8 @@ import { isSoundRecord, knownEntries, readRecords } from './reading.ts';
 export function memoryLog(station: StationId): LogStore {
   const records = new Map<string, EventRecord>();
   let head: Head = newHead(station);
-  let snapshot: Snapshot | undefined;
+  let snapshot: Omit<Snapshot, 'pages'> | undefined;
+  const pages = new Map<string, unknown>();
   let renewals = 0;
   const newStation = () => {
     renewals += 1;
@@ -62,9 +63,20 @@ export function memoryLog(station: StationId): LogStore {
     holding: async () => ({ written: head.holding, records: records.size }),
     entries: async () => sound(),
     parcel: async () => ({ runs: [], entries: sound() }),
-    loadSnapshot: async () => snapshot,
-    async saveSnapshot(next) {
-      snapshot = structuredClone(next);
+    loadSnapshot: async () => snapshot && structuredClone({ ...snapshot, pages: pages.size }),
+    async loadPages(edition, take) {
+      if (snapshot?.edition !== edition) return false;
+      for (const page of pages.values()) take(structuredClone(page));
+      return true;
+    },
+    async saveSnapshot({ over, make }) {
+      if (over !== null && snapshot?.edition !== over) return undefined;
+      if (over === null) pages.clear();
+      const next = make();
+      for (const [name, page] of next.pages) pages.set(name, structuredClone(page));
+      const edition = (snapshot?.edition ?? 0) + 1;
+      snapshot = { format: next.format, shop: structuredClone(next.shop), edition };
+      return edition;
     },
     freshen: async () => undefined,
     revive: () => undefined,

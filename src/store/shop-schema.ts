@@ -1,6 +1,5 @@
 import type { DBSchema, IDBPDatabase, IDBPTransaction } from 'idb';
 import type { EventRecord } from './event-record.ts';
-import type { Snapshot } from './log-store.ts';
 import type { Pack } from './pack.ts';
 import type { RunRecord } from './run-record.ts';
 
@@ -13,8 +12,8 @@ export interface ShopSchema extends DBSchema {
   };
   /** The own station's head, under 'head'. */
   heads: { key: string; value: unknown };
-  /** The projections as of some moment, under 'shop'. A cache: it may be missing at any time. */
-  snapshots: { key: string; value: Snapshot };
+  /** The projections as of some moment: 'edition', 'shop', and pages by name. A cache: it may be missing at any time. */
+  snapshots: { key: string; value: unknown };
   /** Sealed runs: what was once in `events`, packed; `packs` has the runs themselves, under the same keys. */
   runs: { key: [string, number]; value: RunRecord };
   packs: { key: [string, number]; value: Pack };

@@ -120,6 +120,7 @@ test('a read that fails at the opening is no empty shop: nothing is written', as
     },
     saveSnapshot: async () => {
       writes += 1;
+      return 1;
     },
   };
   await expect(openTestSession({ log: unreadable })).rejects.toThrow('Internal error');

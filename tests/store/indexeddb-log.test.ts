@@ -142,7 +142,7 @@ test('a store of a newer version is read, and nothing is written to it', async (
   for (const write of [
     () => newer.append(tap('tap-2')),
     () => newer.merge({ entries: [], now: 1 }),
-    () => newer.saveSnapshot({ format: 1, shop: {} }),
+    () => newer.saveSnapshot({ over: null, make: () => ({ format: 1, shop: {}, pages: new Map() }) }),
   ]) {
     await expect(write()).rejects.toMatchObject({ name: 'ReadOnlyError' });
   }

@@ -121,8 +121,34 @@ describe.each(logMakers)('a log %s', (_, make) => {
     const log = await make();
     const shop = { sums: new Map([['turn|ash', 7]]), seen: new Set([1, 3]) };
     expect(await log.loadSnapshot()).toBeUndefined();
-    await log.saveSnapshot({ format: 1, shop });
-    expect(await log.loadSnapshot()).toEqual({ format: 1, shop });
+    await log.saveSnapshot({ over: null, make: () => ({ format: 1, shop, pages: new Map() }) });
+    expect(await log.loadSnapshot()).toEqual({ format: 1, shop, edition: 1, pages: 0 });
+  });
+
+  test('pages of a snapshot come with their own front only, and are kept until they are written anew', async () => {
+    const log = await make();
+    const save = (over: number | null, front: string, pages: Readonly<Record<string, number>>) =>
+      log.saveSnapshot({
+        over,
+        make: () => ({ format: 1, shop: front, pages: new Map(Object.entries(pages)) }),
+      });
+    const pagesOf = async (edition: number) => {
+      const pages: unknown[] = [];
+      return (await log.loadPages(edition, (page) => pages.push(page)))
+        ? pages.toSorted()
+        : 'another edition';
+    };
+    expect(await save(null, 'first', { a: 1, b: 2 })).toBe(1);
+    expect(await pagesOf(1)).toEqual([1, 2]);
+    expect(await save(1, 'second', { b: 3, c: 4 })).toBe(2);
+    expect(await pagesOf(1)).toBe('another edition');
+    expect(await pagesOf(2)).toEqual([1, 3, 4]);
+    expect(await log.loadSnapshot()).toMatchObject({ shop: 'second', edition: 2, pages: 3 });
+    // Who was saved over by another window changes nothing, and says so.
+    expect(await save(1, 'stale', { a: 9 })).toBeUndefined();
+    expect(await pagesOf(2)).toEqual([1, 3, 4]);
+    expect(await save(null, 'whole', { d: 5 })).toBe(3);
+    expect(await pagesOf(3)).toEqual([5]);
   });
 
   test('events of a newer version are kept and told apart', async () => {

@@ -74,11 +74,11 @@ const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
         <Banners locked={locked} />
         {hasRestored && !locked && <RestoredNotice />}
         <PlaceBoundary key={shut ? 'locked' : now.place}>
-          {shut ? <LockedPlace /> : <PlaceScreen place={now.place} />}
+          {shut ? <LockedPlace /> : <PlaceScreen place={now.place} isWhole={session.isWhole.value} />}
         </PlaceBoundary>
       </div>
       <div class="shell-places">
-        {isOwn && <CopyAge />}
+        {isOwn && session.isWhole.value && <CopyAge />}
         <Places current={now.place} locked={locked} />
       </div>
       <div class="shell-bar">
@@ -91,7 +91,8 @@ const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
 /** A stage screen stands alone: everything on it is for the hand at the lathe. */
 const isStageScreen = ({ place, rest }: Address) => place === 'bench' && rest.length > 0;
 
-const PlaceScreen = ({ place }: { place: Address['place'] }) => {
+const PlaceScreen = ({ place, isWhole }: { place: Address['place']; isWhole: boolean }) => {
+  if (!isWhole && place !== 'bench') return <main aria-busy="true" />;
   switch (place) {
     case 'bench':
       return <BenchPlace />;
