@@ -1,15 +1,27 @@
 /**
- * Runs every tests/bench/*.bench.ts and writes what they measure to bench-results.json: `npm run bench`, or
- * `npm run bench -- build-size` for some. A bench file exports `measure`, which gives rows of {id, ours, unit}.
+ * Runs every tests/bench/*.bench.ts in real Chromium, writes what they measure to bench-results.json and prints it:
+ * `npm run bench`, or `npm run bench -- fold read` for some. Exit code 1 when a row misses its bar.
  */
 import { readdirSync, writeFileSync } from 'node:fs';
 import { installWhatIsMissing } from './install.mjs';
 import { root } from './tools.mjs';
 
-/** @typedef {{ id: string, ours: number, unit: string }} Row */
+/** @typedef {import('../tests/bench/harness/row.ts').Row} Row */
+/** @typedef {import('../tests/bench/harness/row.ts').Measured} Measured */
+/** @typedef {import('../tests/bench/harness/bench.ts').Bench} Bench */
 
 installWhatIsMissing();
 const { runnerImport } = await import('vite');
+
+/** @template Module @param {string} path @returns {Promise<Module>} */
+async function load(path) {
+  const imported = await runnerImport(`${root}tests/bench/${path}`, {
+    root,
+    configFile: false,
+    logLevel: 'error',
+  });
+  return /** @type {Module} */ (imported.module);
+}
 
 const wanted = process.argv.slice(2);
 const files = readdirSync(`${root}tests/bench`)
@@ -18,17 +30,30 @@ const files = readdirSync(`${root}tests/bench`)
   .sort();
 if (files.length === 0) throw new Error(`No bench is named like ${wanted.join(' or ')}`);
 
+process.env.NODE_ENV = 'production';
+/** @type {typeof import('../tests/bench/harness/bench.ts')} */
+const { openBench } = await load('harness/bench.ts');
+/** @type {typeof import('../tests/bench/harness/row.ts')} */
+const { rowOf } = await load('harness/row.ts');
+/** @type {typeof import('../tests/bench/harness/table.ts')} */
+const { tableOf } = await load('harness/table.ts');
+
 /** @type {Row[]} */
 const rows = [];
-for (const name of files) {
-  const { module } = await runnerImport(`${root}tests/bench/${name}`, {
-    root,
-    configFile: false,
-    logLevel: 'warn',
-  });
-  const { measure } = /** @type {{ measure: () => Promise<Row[]> }} */ (module);
-  rows.push(...(await measure()));
+const bench = await openBench({ rounds: 3 });
+try {
+  for (const name of files) {
+    console.log(name);
+    const { measure } = await load(name);
+    rows.push(.../** @type {Measured[]} */ (await measure(bench)).map(rowOf));
+  }
+} finally {
+  await bench.close();
 }
 
 writeFileSync(`${root}bench-results.json`, `${JSON.stringify(rows, undefined, 2)}\n`);
-console.table(rows);
+console.table(tableOf(rows));
+const missed = rows.filter(({ ok }) => !ok);
+for (const { id, missed: bars } of missed) console.log(`${id} misses its bar: ${bars.join('; ')}`);
+if (missed.length === 0) console.log(`All ${rows.length} rows meet their bars.`);
+process.exitCode = missed.length === 0 ? 0 : 1;
