@@ -1,7 +1,7 @@
 import { readId, type StationId, stationId } from '../domain/log/ids.ts';
 import type { StationFact } from '../domain/set-up/facts.ts';
 import { factOf, factsOf, type Registers } from '../domain/shop/registers.ts';
-import { codeLetters } from '../domain/tray/tray-code.ts';
+import { codeLetters } from '../domain/tray/code-alphabet.ts';
 import type { Session } from './session.ts';
 
 /** The first letter that no other station of the shop carries; the first of all when every one is taken. */

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { partId, reasonId, routeId, shopDayText, speciesId, stageId, variantId } from '../log/ids.ts';
-import { codeLetters } from '../tray/tray-code.ts';
+import { codeLetters } from '../tray/code-alphabet.ts';
 import { nameSchema, noteSchema } from './text.ts';
 
 /** Shown no more for new work, but kept: the log still speaks of it. */

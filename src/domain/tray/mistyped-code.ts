@@ -1,4 +1,5 @@
-import { codeAlphabet, parseTrayCode, type TrayCode, tidyCode } from './tray-code.ts';
+import { codeAlphabet } from './code-alphabet.ts';
+import { parseTrayCode, type TrayCode, tidyCode } from './tray-code.ts';
 
 /**
  * What to say of a typed code that no live tray carries. `suspect` is the place (from 0) of the one character

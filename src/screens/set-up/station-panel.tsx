@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { stationFactOf } from '../../app/station-letter.ts';
 import { tidyText } from '../../domain/set-up/text.ts';
 import { factsOf, type Registers } from '../../domain/shop/registers.ts';
-import { codeLetters } from '../../domain/tray/tray-code.ts';
+import { codeLetters } from '../../domain/tray/code-alphabet.ts';
 import { ChoiceRow } from '../../ui/field/choice-row.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
+import { codeDigits, codeLetters } from '../../domain/tray/code-alphabet.ts';
 import { judgeTypedCode, type Mistyped } from '../../domain/tray/mistyped-code.ts';
-import { codeDigits, codeLetters, longestCode, tidyCode } from '../../domain/tray/tray-code.ts';
+import { longestCode, tidyCode } from '../../domain/tray/tray-code.ts';
 import { CodePad } from '../../ui/entry/code-pad.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { nameOf } from '../../words/names.ts';

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { codeAlphabet, codeLetters } from '../../../src/domain/tray/code-alphabet.ts';
 import { judgeTypedCode, nearestCodes } from '../../../src/domain/tray/mistyped-code.ts';
-import { codeAlphabet, codeLetters, type TrayCode, trayCode } from '../../../src/domain/tray/tray-code.ts';
+import { type TrayCode, trayCode } from '../../../src/domain/tray/tray-code.ts';
 
 const codes = (letter: string, ...numbers: readonly number[]) => numbers.map((n) => trayCode(letter, n));
 const upTo = (most: number) => Array.from({ length: most }, (_, index) => index + 1);

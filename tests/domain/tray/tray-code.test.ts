@@ -1,10 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { hasValidCheck } from '../../../src/domain/tray/check-character.ts';
+import { codeAlphabet, codeDigits, codeLetters } from '../../../src/domain/tray/code-alphabet.ts';
 import {
-  codeAlphabet,
-  codeDigits,
-  codeLetters,
   longestCode,
   numberOfCode,
   parseTrayCode,
