@@ -3,7 +3,8 @@ import { type Entry, entryAfter, linkText, noLink } from '../domain/log/chain.ts
 import type { ShopEvent } from '../domain/log/event.ts';
 import { emptyHolding, holdingSchema, joined, withLink } from '../domain/log/holding.ts';
 import { stationId } from '../domain/log/ids.ts';
-import { nextStamp, stampSchema, stampZero, witnessStamp } from '../domain/log/stamp.ts';
+import type { LogEvent } from '../domain/log/read-event.ts';
+import { compareStamps, nextStamp, stampSchema, stampZero, witnessStamp } from '../domain/log/stamp.ts';
 import type { PackedRun } from '../domain/packed/packed-run.ts';
 import type { Act } from './log-store.ts';
 
@@ -16,7 +17,7 @@ export const headSchema = v.object({
   /** What the store holds, of all stations. */
   holding: holdingSchema,
 });
-/** Where the own station's sequence stands; it lives beside the events and changes in their transaction. */
+/** Where the own station's sequence stood when it was last written; what was tapped since comes behind it (`headNow`). */
 export type Head = Readonly<v.InferOutput<typeof headSchema>>;
 
 export function newHead(station: Head['station']): Head {
@@ -43,6 +44,23 @@ export function numberAct(
     return entry;
   });
   return { head: { station: head.station, seq, stamp, link, holding }, entries };
+}
+
+/** The head after own records that stand behind it, in their order. One that is missing among them is counted all the same. */
+export function headAfterOwn(
+  head: Head,
+  own: readonly { readonly seq: number; readonly link: Head['link']; readonly event: LogEvent }[],
+): Head {
+  const last = own.at(-1);
+  if (!last) return head;
+  let { sum } = head.holding;
+  let { stamp } = head;
+  for (const { link, event } of own) {
+    sum = withLink({ entries: 0, sum }, link).sum;
+    if ('stamp' in event && compareStamps(event.stamp, stamp) > 0) stamp = event.stamp;
+  }
+  const entries = head.holding.entries + last.seq - head.seq;
+  return { ...head, seq: last.seq, stamp, link: last.link, holding: { entries, sum } };
 }
 
 /** The head after entries came in at `now`: its clock goes on, and it knows what the store holds. */

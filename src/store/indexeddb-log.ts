@@ -1,11 +1,11 @@
 import * as v from 'valibot';
 import { type StationId, stationId } from '../domain/log/ids.ts';
-import { recordOf } from './event-record.ts';
-import { type Head, headSchema, newHead, numberAct } from './head.ts';
+import { actWriter } from './act-writer.ts';
+import { type Head, newHead } from './head.ts';
+import { headNow } from './head-now.ts';
 import { healingConnection } from './healing-connection.ts';
 import { readsOf } from './indexeddb-reads.ts';
-import type { Act, LogStore } from './log-store.ts';
-import { knownEntries } from './reading.ts';
+import type { LogStore } from './log-store.ts';
 import { type DatabaseNews, openShopDatabase } from './shop-database.ts';
 import type { ShopDatabase } from './shop-schema.ts';
 
@@ -28,21 +28,20 @@ export async function openIndexedDbLog({ name, newStation, news }: IndexedDbLogO
     }),
   );
   const stationName = () => v.parse(stationId, newStation());
-  let { station } = await withDatabase((db) => ensureHead(db, stationName));
+  const opened = await withDatabase((db) => ensureHead(db, stationName));
+  const writer = actWriter(opened);
   return {
-    station: () => station,
-    append: (act) =>
-      withDatabase(async (db) => {
-        const { head, entries } = await append(db, act);
-        station = head.station;
-        return entries;
-      }),
+    station: writer.station,
+    append: (act) => {
+      const write = writer.begin(act);
+      return withDatabase(write);
+    },
     merge: (incoming) =>
       withDatabase(async (db) => {
         // Fetched before the transaction begins: one that has nothing to do commits.
         const { mergeInto } = await import('./indexeddb-merge.ts');
         const { head, ...merged } = await mergeInto(db, { ...incoming, stationName });
-        station = head.station;
+        writer.goOnBehind(head);
         return merged;
       }),
     ...readsOf(withDatabase),
@@ -57,31 +56,12 @@ export async function openIndexedDbLog({ name, newStation, news }: IndexedDbLogO
 const strict = { durability: 'strict' } as const;
 
 async function ensureHead(db: ShopDatabase, stationName: () => StationId): Promise<Head> {
-  const tx = db.transaction('heads', 'readwrite', strict);
-  const held = await tx.store.get('head');
-  const head = held === undefined ? newHead(stationName()) : v.parse(headSchema, held);
-  if (held === undefined) await tx.store.put(head, 'head');
+  const tx = db.transaction(['heads', 'events'], 'readwrite', strict);
+  const heads = tx.objectStore('heads');
+  if ((await heads.getKey('head')) === undefined) await heads.put(newHead(stationName()), 'head');
+  const head = await headNow(tx);
   await tx.done;
   return head;
-}
-
-async function append(db: ShopDatabase, act: Act) {
-  // Fetched before the transaction begins: one that has nothing to do commits.
-  const lookup = act.tried ? await import('./sealed-act.ts') : undefined;
-  const stores = lookup ? (['events', 'heads', 'runs', 'packs'] as const) : (['events', 'heads'] as const);
-  const tx = db.transaction([...stores], 'readwrite', strict);
-  const [events, heads] = [tx.objectStore('events'), tx.objectStore('heads')];
-  const [held, young] = await Promise.all([heads.get('head'), events.index('byAct').getAll(act.act)]);
-  const head: Head = v.parse(headSchema, held);
-  const earlier = young.length > 0 ? knownEntries(young) : ((await lookup?.sealedAct(tx, act)) ?? []);
-  if (earlier.length > 0) return { head, entries: earlier };
-  const numbered = numberAct(head, act);
-  const writes = numbered.entries.map((entry) => events.add(recordOf(entry, { act: act.act })));
-  const written = Promise.all([...writes, heads.put(numbered.head, 'head'), tx.done]);
-  // Nothing more is coming: without a word the browser waits to hear.
-  tx.commit();
-  await written;
-  return numbered;
 }
 
 /**

@@ -1,12 +1,12 @@
 import type { IDBPTransaction } from 'idb';
-import * as v from 'valibot';
 import type { Entry } from '../domain/log/chain.ts';
 import { type Holding, holdingOf, joined, without } from '../domain/log/holding.ts';
 import type { StationId } from '../domain/log/ids.ts';
 import { type EventId, eventKey } from '../domain/log/version-vector.ts';
 import { entriesIn } from '../domain/packed/parcel.ts';
 import { entryOf } from './event-record.ts';
-import { type Head, headAfterMerge, headSchema, renewedHead } from './head.ts';
+import { type Head, headAfterMerge, renewedHead } from './head.ts';
+import { headNow } from './head-now.ts';
 import type { Incoming, Merged } from './log-store.ts';
 import { type LongRuns, longRuns } from './long-runs.ts';
 import { packOf } from './pack.ts';
@@ -27,7 +27,7 @@ export async function mergeInto(
 ): Promise<Merged & { readonly head: Head }> {
   const stores = ['events', 'runs', 'packs', 'heads', 'aside'] as const;
   const tx: Merging = db.transaction([...stores], 'readwrite', { durability: 'strict' });
-  const before: Head = v.parse(headSchema, await tx.objectStore('heads').get('head'));
+  const before: Head = await headNow(tx);
   const records = await tx.objectStore('runs').getAll();
   const sealed = sealedLookup(records, async (record) =>
     openSealed({ record, pack: await packUnder(tx, record) }),

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import type { VersionVector } from '../domain/log/version-vector.ts';
 import { editionSchema } from './edition.ts';
-import { headSchema } from './head.ts';
+import { headNow } from './head-now.ts';
 import type { LogStore, Snapshot } from './log-store.ts';
 import { readRecords } from './reading.ts';
 import type { RunRecord } from './run-record.ts';
@@ -53,7 +53,7 @@ async function since(db: ShopDatabase, seen: VersionVector) {
 }
 
 async function latestOwn(db: ShopDatabase, count: number) {
-  const { station: own, seq } = v.parse(headSchema, await db.get('heads', 'head'));
+  const { station: own, seq } = await headNow(db.transaction(['heads', 'events']));
   const from = Math.max(1, seq - count + 1);
   const young = await db.getAll('events', IDBKeyRange.bound([own, from], lastOf(own)));
   return (await isAnySealed(db, ({ station, last }) => station === own && last >= from))
@@ -68,10 +68,10 @@ async function isAnySealed(db: ShopDatabase, isWanted: (record: RunRecord) => bo
 async function holding(db: ShopDatabase) {
   const tx = db.transaction(['events', 'runs', 'heads'], 'readonly');
   const [head, young, runs] = await Promise.all([
-    tx.objectStore('heads').get('head'),
+    headNow(tx),
     tx.objectStore('events').count(),
     tx.objectStore('runs').getAll(),
   ]);
   const records = runs.reduce((sum, { run }) => sum + run.entries, young);
-  return { written: v.parse(headSchema, head).holding, records };
+  return { written: head.holding, records };
 }

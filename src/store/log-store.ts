@@ -12,7 +12,7 @@ export interface Act {
   readonly drafts: readonly Draft[];
   /** The tablet's clock, ms UTC. */
   readonly now: number;
-  /** It was given to the store before and may be there, however long ago: then it is looked for everywhere. */
+  /** It was given to the store before this page was opened, or long ago: it is looked for in all that is stored. */
   readonly tried?: true;
 }
 

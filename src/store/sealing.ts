@@ -3,6 +3,7 @@ import { actMark, type EntryToPack, mostInRun, packRun, runLength } from '../dom
 import type { PackedRun } from '../domain/packed/packed-run.ts';
 import { entriesOf } from '../domain/packed/unpack-run.ts';
 import { type EventRecord, entryOf } from './event-record.ts';
+import { headNow } from './head-now.ts';
 import { packOf } from './pack.ts';
 import { isSoundRecord } from './reading.ts';
 import { type RunRecord, runRecordOf } from './run-record.ts';
@@ -114,7 +115,8 @@ const repacked = (run: PackedRun): readonly EntryToPack[] =>
 /** False when another window was quicker: then nothing was changed. */
 async function replace(db: ShopDatabase, step: Step): Promise<boolean> {
   const [record, pack] = [runRecordOf(step.run, step.first.branch), packOf(step.run)];
-  const tx = db.transaction(['events', 'runs', 'packs'], 'readwrite', { durability: 'strict' });
+  const tx = db.transaction(['events', 'runs', 'packs', 'heads'], 'readwrite', { durability: 'strict' });
+  const head = await headNow(tx);
   const [events, runs, packs] = [tx.objectStore('events'), tx.objectStore('runs'), tx.objectStore('packs')];
   const { first, last, before } = step;
   const range = IDBKeyRange.bound([first.station, first.seq], [last.station, last.seq]);
@@ -123,6 +125,8 @@ async function replace(db: ShopDatabase, step: Step): Promise<boolean> {
   const isAsItWas = heads.every((head, at) => head?.run.link === before[at]?.run.link);
   if (there !== step.records || !isAsItWas) return false;
   await Promise.all([
+    // It must not have to look for what is no longer young.
+    tx.objectStore('heads').put(head, 'head'),
     events.delete(range),
     ...before.flatMap(({ station, seq }) => [runs.delete([station, seq]), packs.delete([station, seq])]),
     runs.put(record),
