@@ -90,8 +90,6 @@ export default defineConfig({
     target: 'es2022',
     // The policy refuses fonts and scripts with a data: address.
     assetsInlineLimit: 0,
-    // One sheet for all: the scripts need not know which part has which.
-    cssCodeSplit: false,
     modulePreload: {
       // A browser without module preload loads a part a moment later; that is not worth code on the first screen.
       polyfill: false,

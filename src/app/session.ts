@@ -6,7 +6,6 @@ import type { Entry } from '../domain/log/chain.ts';
 import type { Draft, ShopEvent } from '../domain/log/event.ts';
 import type { PersonId, ShopDay, StageId, StationId, TrayId } from '../domain/log/ids.ts';
 import type { LogEvent } from '../domain/log/read-event.ts';
-import { compareStamps } from '../domain/log/stamp.ts';
 import { isZoneName, shopDay, usualDayStart, zoneAt } from '../domain/log/zone.ts';
 import type { ShopFact } from '../domain/set-up/facts.ts';
 import { factOf } from '../domain/shop/registers.ts';
@@ -105,6 +104,8 @@ export interface SessionParts {
   /** Entries came in from a copy: an empty shop may have become one. */
   readonly afterRestore?: ((session: Session) => Promise<void>) | undefined;
 }
+
+const errands = () => import('./session-errands.ts');
 
 const refusedToLook: ActResult = { kind: 'refused', problem: { kind: 'only-looking' } };
 const nothingLeft: ActResult = { kind: 'refused', problem: { kind: 'already-taken-back' } };
@@ -268,22 +269,9 @@ export async function openSession(parts: SessionParts): Promise<Session> {
       if (now?.begun) await act({ kind: 'end-spell', stage: now.stage });
       spell.value = null;
     },
-    async historyOf(tray) {
-      const { events } = await log.ofTray(tray);
-      return events.toSorted(
-        (a, b) =>
-          compareStamps(a.stamp, b.stamp) ||
-          (a.station === b.station ? a.seq - b.seq : a.station < b.station ? -1 : 1),
-      );
-    },
-    async allEvents() {
-      const { events, newer } = await log.since(new Map());
-      return [...events, ...newer];
-    },
-    async exportLines() {
-      const entries = await log.entries().catch(() => []);
-      return entries.map((entry) => JSON.stringify(entry));
-    },
+    historyOf: async (tray) => (await errands()).historyOf(log, tray),
+    allEvents: async () => (await errands()).allEvents(log),
+    exportLines: async () => (await errands()).exportLines(log),
     refresh,
     keepSnapshot,
     keepSnapshotOf: kept.keep,
@@ -298,13 +286,13 @@ export async function openSession(parts: SessionParts): Promise<Session> {
       return report;
     },
     async restore(entries) {
-      const { countIn } = await import('../domain/packed/parcel.ts');
-      const { added, here, mended, unplaced } = await log.merge({ entries, now: clock.now() });
+      const { mergeInto } = await errands();
+      const restored = await mergeInto(log, { entries, now: clock.now() });
       await refresh();
       feed.tell();
       if (log.station() !== own) onNewStation();
       else await parts.afterRestore?.(session);
-      return { added: countIn(added) + mended, here, unplaced };
+      return restored;
     },
     async close() {
       await queue;

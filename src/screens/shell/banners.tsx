@@ -1,3 +1,5 @@
+import { systemClock } from '../../app/clock.ts';
+import { isClosed } from '../../app/kept-lock.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { shellWords as words } from '../../words/shell-words.ts';
@@ -12,7 +14,7 @@ const { Screen: Copies } = onDemand(async () => (await import('./copies-notice.t
 const { Screen: OnlyLooking } = onDemand(async () => (await import('./only-looking.tsx')).OnlyLooking, null);
 
 /** What became of the two copies of the log; nothing while all is well. */
-export const CopiesBanner = () => {
+const CopiesBanner = () => {
   const opening = useApp().opening.value;
   const copies = opening.kind === 'open' ? opening.twoCopies : null;
   if (!copies) return null;
@@ -21,14 +23,23 @@ export const CopiesBanner = () => {
 };
 
 /** That this window keeps nothing, or perhaps nothing. */
-export const ForgetsBanner = () => {
+const ForgetsBanner = () => {
   const { forgets } = useApp();
   return forgets === 'nothing' ? null : <Forgets forgets={forgets} />;
 };
 
+/** What holds before there is a shop. */
+export const FirstBanners = () => (
+  <>
+    <ForgetsBanner />
+    <CopiesBanner />
+  </>
+);
+
 /** What holds for every place: that this is the demo, that some entries cannot be counted, that the clock is in doubt. */
-export const Banners = ({ locked }: { locked: boolean }) => {
+export const Banners = () => {
   const app = useApp();
+  const locked = isClosed(app.preferences.lock.value, systemClock.now());
   const { view, clockWatch } = useSession();
   const { uncounted } = view.value;
   const opening = app.opening.value;

@@ -11,7 +11,6 @@ import { SessionContext, useApp, useShop } from '../parts/app-context.ts';
 import { late } from '../parts/late.tsx';
 import { onDemand } from '../parts/on-demand.tsx';
 import { Unsaved } from '../parts/unsaved.tsx';
-import { Banners, CopiesBanner, ForgetsBanner } from './banners.tsx';
 import { PlaceBoundary } from './place-boundary.tsx';
 import { StandingMessage } from './standing-message.tsx';
 
@@ -24,6 +23,8 @@ const { Screen: SetUpPlace } = onDemand(async () => (await import('../set-up/set
 const { Screen: LockedPlace } = onDemand(async () => (await import('../lock/locked-place.tsx')).LockedPlace);
 const IdleLock = late(async () => (await import('../lock/idle-lock.tsx')).IdleLock);
 
+const Banners = late(async () => (await import('./banners.tsx')).Banners);
+const FirstBanners = late(async () => (await import('./banners.tsx')).FirstBanners);
 const CopyAge = late(async () => (await import('./copy-age.tsx')).CopyAge);
 const RestoredNotice = late(async () => (await import('./restored-notice.tsx')).RestoredNotice);
 
@@ -49,8 +50,7 @@ const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
   if (shop.registers.size === 0) {
     return (
       <PlaceBoundary>
-        <ForgetsBanner />
-        <CopiesBanner />
+        <FirstBanners />
         {locked ? <LockedPlace /> : <Welcome />}
       </PlaceBoundary>
     );
@@ -71,7 +71,7 @@ const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
     <div class="shell">
       <div class="shell-screen">
         {idle}
-        <Banners locked={locked} />
+        <Banners />
         {hasRestored && !locked && <RestoredNotice />}
         <PlaceBoundary key={shut ? 'locked' : now.place}>
           {shut ? <LockedPlace /> : <PlaceScreen place={now.place} isWhole={session.isWhole.value} />}

@@ -1,0 +1,36 @@
+/** What a session is seldom asked for; its code comes when it is. */
+import type { Entry } from '../domain/log/chain.ts';
+import type { ShopEvent } from '../domain/log/event.ts';
+import type { TrayId } from '../domain/log/ids.ts';
+import type { LogEvent } from '../domain/log/read-event.ts';
+import { compareStamps } from '../domain/log/stamp.ts';
+import { countIn } from '../domain/packed/parcel.ts';
+import type { LogStore } from '../store/log-store.ts';
+import type { Restored } from './session.ts';
+
+export async function historyOf(log: LogStore, tray: TrayId): Promise<readonly ShopEvent[]> {
+  const { events } = await log.ofTray(tray);
+  return events.toSorted(
+    (a, b) =>
+      compareStamps(a.stamp, b.stamp) ||
+      (a.station === b.station ? a.seq - b.seq : a.station < b.station ? -1 : 1),
+  );
+}
+
+export async function allEvents(log: LogStore): Promise<readonly LogEvent[]> {
+  const { events, newer } = await log.since(new Map());
+  return [...events, ...newer];
+}
+
+export async function exportLines(log: LogStore): Promise<readonly string[]> {
+  const entries = await log.entries().catch(() => []);
+  return entries.map((entry) => JSON.stringify(entry));
+}
+
+export async function mergeInto(
+  log: LogStore,
+  { entries, now }: { entries: readonly Entry[]; now: number },
+): Promise<Restored> {
+  const { added, here, mended, unplaced } = await log.merge({ entries, now });
+  return { added: countIn(added) + mended, here, unplaced };
+}
