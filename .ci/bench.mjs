@@ -26,7 +26,7 @@ async function load(path) {
 const wanted = process.argv.slice(2);
 const files = readdirSync(`${root}tests/bench`)
   .filter((name) => name.endsWith('.bench.ts'))
-  .filter((name) => wanted.length === 0 || wanted.some((word) => name.includes(word)))
+  .filter((name) => wanted.length === 0 || wanted.some((word) => name.startsWith(word)))
   .sort();
 if (files.length === 0) throw new Error(`No bench is named like ${wanted.join(' or ')}`);
 

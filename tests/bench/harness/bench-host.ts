@@ -1,11 +1,15 @@
 /** One origin for the app and for the pages of the bench, so that these can prepare and read what the app keeps. */
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import { join } from 'node:path';
 import sirv from 'sirv';
 import { securityHeaders } from '../../../.ci/content-security-policy.mjs';
+import { root } from '../../../.ci/tools.mjs';
 
 export interface BenchHost {
   /** Where the app is served, with a slash at its end. */
   readonly appUrl: string;
+  /** A page that shows a few words, kept by a small service worker. */
+  readonly staticUrl: string;
   /** Where the modules of pages are served; the page itself shows nothing. */
   readonly pagesUrl: string;
   readonly close: () => Promise<void>;
@@ -41,6 +45,7 @@ export async function openBenchHost(folders: { app: string; pages: string }): Pr
       response.setHeader('Cache-Control', named ? 'public, max-age=31536000, immutable' : 'no-cache');
     },
   });
+  const staticPage = sirv(join(root, 'tests/bench/static-page'), { dev: true, etag: true });
   const pages = sirv(folders.pages, { dev: true, etag: true });
   const server = createServer((request: IncomingMessage, response: ServerResponse) => {
     const absent = () => {
@@ -56,6 +61,7 @@ export async function openBenchHost(folders: { app: string; pages: string }): Pr
       for (const [name, value] of Object.entries(securityHeaders)) response.setHeader(name, value);
       return app(request, response, absent);
     }
+    if (within('/static/')) return staticPage(request, response, absent);
     if (!within('/pages/')) return absent();
     for (const [name, value] of Object.entries(isolation)) response.setHeader(name, value);
     if (request.url !== '/') return pages(request, response, absent);
@@ -64,10 +70,11 @@ export async function openBenchHost(folders: { app: string; pages: string }): Pr
   });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   const address = server.address();
-  const port = typeof address === 'object' && address ? address.port : 0;
+  const origin = `http://127.0.0.1:${typeof address === 'object' && address ? address.port : 0}`;
   return {
-    appUrl: `http://127.0.0.1:${port}/shop/`,
-    pagesUrl: `http://127.0.0.1:${port}/pages/`,
+    appUrl: `${origin}/shop/`,
+    staticUrl: `${origin}/static/`,
+    pagesUrl: `${origin}/pages/`,
     close: () =>
       new Promise((resolve) => {
         server.close(() => resolve());

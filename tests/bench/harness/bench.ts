@@ -28,6 +28,8 @@ export interface Bench {
   readonly built: () => string;
   /** Where the built app is served, with a slash at its end; pages of the bench are of the same origin. */
   readonly appUrl: () => string;
+  /** A page of a few words, kept by a small service worker; see tests/bench/static-page. */
+  readonly staticUrl: string;
   /** A folder that is not there yet, for a new profile. */
   readonly newProfile: () => string;
   /** The same for a copy of a profile whose browser is closed. */
@@ -44,6 +46,8 @@ export interface Bench {
     where: { readonly profile: string; readonly module: string },
     use: (module: PageModule) => Promise<Result>,
   ) => Promise<Result>;
+  /** Makes what is costly once a run, whoever asks for it by this name. */
+  readonly once: <Made>(name: string, make: () => Promise<Made>) => Promise<Made>;
   readonly close: () => Promise<void>;
 }
 
@@ -53,8 +57,14 @@ export async function openBench({ rounds }: { rounds: number }): Promise<Bench> 
   for (const path of [app, pages]) mkdirSync(path);
   const browserPath = await findBrowser();
   const host = await openBenchHost({ app, pages });
-  const building = new Map<string, Promise<void>>();
+  const made = new Map<string, Promise<unknown>>();
   let [profiles, appBuilt] = [0, false];
+
+  const once: Bench['once'] = <Made>(name: string, make: () => Promise<Made>) => {
+    const known = made.get(name) ?? make();
+    made.set(name, known);
+    return known as Promise<Made>;
+  };
 
   function builtApp(): void {
     if (!appBuilt) buildApp(app);
@@ -77,9 +87,7 @@ export async function openBench({ rounds }: { rounds: number }): Promise<Bench> 
   };
 
   const openModule: Bench['openModule'] = async (context, name) => {
-    const built = building.get(name) ?? buildPageModule(name, pages);
-    building.set(name, built);
-    await built;
+    await once(`module ${name}`, () => buildPageModule(name, pages));
     const page = await context.newPage();
     await page.goto(host.pagesUrl);
     const url = `${host.pagesUrl}${name}/${name}.js`;
@@ -102,6 +110,7 @@ export async function openBench({ rounds }: { rounds: number }): Promise<Bench> 
       builtApp();
       return host.appUrl;
     },
+    staticUrl: host.staticUrl,
     newProfile,
     copyOf(profile) {
       const copy = newProfile();
@@ -110,6 +119,7 @@ export async function openBench({ rounds }: { rounds: number }): Promise<Bench> 
     },
     inBrowser,
     openModule,
+    once,
     inPage: ({ profile, module }, use) =>
       inBrowser(profile, async (context) => use(await openModule(context, module))),
     async close() {

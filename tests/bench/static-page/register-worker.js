@@ -1,0 +1,1 @@
+navigator.serviceWorker.register('small-worker.js');
