@@ -8,7 +8,7 @@ import { type Entry, type Link, linkOver } from './chain.ts';
  * without knowing the lines around it, and without knowing what this version knows of events and acts.
  */
 export type JournalLine =
-  | { readonly kind: 'entry'; readonly link: Link }
+  | { readonly kind: 'entry'; readonly prev: Link; readonly link: Link; readonly json: string }
   /** A tap that the store had not taken: its name, and the act as JSON. */
   | { readonly kind: 'act'; readonly act: string; readonly json: string }
   /** The act of this name is in the store, or was given up. */
@@ -22,27 +22,41 @@ export function entryLine({ prev, link, event }: Entry): string {
 
 /** @param json an act as JSON, with its name in `act` */
 export function actLine(json: string): string {
-  return `{"act":${json},"check":"${checkOf(json)}"}`;
+  return checkedLine('act', json);
 }
 
 export function settledLine(act: string): string {
-  const json = JSON.stringify(act);
-  return `{"settled":${json},"check":"${checkOf(json)}"}`;
+  return checkedLine('settled', JSON.stringify(act));
+}
+
+/** A line that says anything, under a name of a few letters; `json` is what it says. */
+export function checkedLine(name: string, json: string): string {
+  return `{"${name}":${json},"check":"${checkOf(json)}"}`;
+}
+
+/** What a checked line says, parsed, and as the JSON that was written; undefined when it is not as it was written. */
+export function readCheckedLine(line: string): { name: string; json: string; value: unknown } | undefined {
+  const [, name = '', json, check] = checkedForm.exec(line) ?? [];
+  if (json === undefined || checkOf(json) !== check) return undefined;
+  return { name, json, value: fromJson(json) };
 }
 
 const entryForm = /^\{"prev":"([0-9a-f]{32})","link":"([0-9a-f]{32})","event":(.*)\}$/s;
-const noteForm = /^\{"(act|settled)":(.*),"check":"([0-9a-f]{16})"\}$/s;
+const checkedForm = /^\{"([a-z]+)":(.*),"check":"([0-9a-f]{16})"\}$/s;
 
 /** Reads one line, given without its newline. Only the very text that was written is sound. Never throws. */
 export function readJournalLine(line: string): JournalLine {
-  const [, prev, link, event] = entryForm.exec(line) ?? [];
-  if (event !== undefined)
-    return linkOver(prev as Link, event) === link ? { kind: 'entry', link: link as Link } : unreadable;
-  const [, kind, json, check] = noteForm.exec(line) ?? [];
-  if (json === undefined || checkOf(json) !== check) return unreadable;
-  const value = fromJson(json);
-  if (kind === 'settled') return typeof value === 'string' ? { kind, act: value } : unreadable;
-  return v.is(named, value) ? { kind: 'act', act: value.act, json } : unreadable;
+  const [, prev, link, json] = entryForm.exec(line) ?? [];
+  if (json !== undefined) return entrySaid({ prev: prev as Link, link: link as Link, json });
+  const said = readCheckedLine(line);
+  if (said?.name === 'settled' && typeof said.value === 'string') return { kind: 'settled', act: said.value };
+  if (said?.name === 'act' && v.is(named, said.value))
+    return { kind: 'act', act: said.value.act, json: said.json };
+  return unreadable;
+}
+
+function entrySaid(entry: { prev: Link; link: Link; json: string }): JournalLine {
+  return linkOver(entry.prev, entry.json) === entry.link ? { kind: 'entry', ...entry } : unreadable;
 }
 
 const unreadable = { kind: 'unreadable' } as const;

@@ -1,19 +1,24 @@
 import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { chained } from '../../../src/domain/log/chain.ts';
+import { chained, type Entry } from '../../../src/domain/log/chain.ts';
 import { actLine, entryLine, readJournalLine, settledLine } from '../../../src/domain/log/journal-line.ts';
 import { foreignLog, spellDraft } from '../../support/drafts.ts';
 
 const entries = chained(foreignLog());
 const act = JSON.stringify({ act: 'tap-1', drafts: [spellDraft('turn')], now: 1000 });
 
+const saidOf = ({ prev, link, event }: Entry) => ({
+  kind: 'entry',
+  ...{ prev, link, json: JSON.stringify(event) },
+});
+
 describe('a line of a journal', () => {
   test('of an entry is the entry as JSON, and tells its link', () => {
     for (const entry of entries) {
       const line = entryLine(entry);
       expect(line).toBe(JSON.stringify(entry));
-      expect(readJournalLine(line)).toEqual({ kind: 'entry', link: entry.link });
+      expect(readJournalLine(line)).toEqual(saidOf(entry));
     }
   });
 
@@ -30,7 +35,7 @@ describe('a line of a journal', () => {
     const [entry] = chained([{ ...event, note: 'one\u2028two\u2029three\u0085four\r\nfive' }]);
     if (!entry) throw new Error('one event makes one entry');
     expect(entryLine(entry)).not.toMatch(/[\n\r]/);
-    expect(readJournalLine(entryLine(entry))).toEqual({ kind: 'entry', link: entry.link });
+    expect(readJournalLine(entryLine(entry))).toEqual(saidOf(entry));
   });
 
   test('of an act that was not stored gives back its name and its text', () => {
