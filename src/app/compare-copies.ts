@@ -1,6 +1,9 @@
-import type { Entry } from '../domain/log/chain.ts';
 import { isSameHolding } from '../domain/log/holding.ts';
-import { entriesIn } from '../domain/packed/parcel.ts';
+import { type Copy, differences, type Only } from '../domain/packed/differences.ts';
+import type { RunHead } from '../domain/packed/packed-run.ts';
+import { countIn, entriesIn, type Parcel } from '../domain/packed/parcel.ts';
+import { headOfEntry, headOfRun } from '../domain/packed/stretch.ts';
+import { tapsInRun } from '../domain/packed/taps.ts';
 import type { LogStore } from '../store/log-store.ts';
 import type { Reach, Twin } from '../store/twin.ts';
 
@@ -31,35 +34,61 @@ export async function compareCopies(
     return { reach: 'none', putBack, copied, renewed, entries: records };
   }
   if (records !== written.entries || !isSameHolding(written, report.holding)) {
-    const here = await log.entries();
-    const there = new Set(await twin.links());
-    const held = new Set(here.map(({ link }) => link));
-    const back = await twin.entries([...there].filter((link) => !held.has(link)));
-    if (back.length > 0) {
-      const merged = await log.merge({ entries: back, now });
-      putBack = tapsIn(entriesIn(merged.added)) + merged.mended;
+    const { back, missing } = await parted(await log.parcel(), twin);
+    if (countIn(back) > 0) {
+      const merged = await log.merge({ ...back, now });
+      putBack = tapsIn(merged.added) + merged.mended;
       renewed = merged.renewed;
     }
-    const missing = report.reach === 'all' ? here.filter(({ link }) => !there.has(link)) : [];
-    await twin.add(missing);
-    copied = missing.length;
+    if (report.reach === 'all' && countIn(missing) > 0) {
+      await twin.add(missing);
+      copied = countIn(missing);
+    }
   }
   for (const act of report.unsettled) {
     const before = (await log.holding()).records;
     const entries = await log.append({ ...act, tried: true });
     if ((await log.holding()).records > before) putBack += 1;
-    await twin.add(entries);
+    await twin.add({ runs: [], entries });
     await twin.settleAct(act.act);
   }
   const entries = (await log.holding()).records;
   return { reach: report.reach, putBack, copied, renewed, entries };
 }
 
-/** How many taps entries amount to: those of one tap carry one stamp. */
-function tapsIn(entries: readonly Entry[]): number {
-  return new Set(
+/** What the store lacks and the twin lacks: stretches on whose last link they agree are opened on neither side. */
+async function parted(here: Parcel, twin: Twin): Promise<{ back: Parcel; missing: Parcel }> {
+  const runs = new Map(here.runs.map((run) => [headOfRun(run), run]));
+  const singles = new Map(here.entries.map((entry) => [headOfEntry(entry), entry]));
+  const held = (heads: readonly RunHead[]): Parcel => ({
+    runs: heads.flatMap((head) => runs.get(head) ?? []),
+    entries: heads.flatMap((head) => singles.get(head) ?? []),
+  });
+  const ours: Copy = {
+    heads: [...runs.keys(), ...singles.keys()],
+    open: async (head) => entriesIn(held([head])),
+  };
+  const theirs: Copy = {
+    heads: await twin.heads(),
+    open: async (head) => entriesIn(await twin.parcel([head])),
+  };
+  const only = await differences({ here: ours, there: theirs });
+  const all = (whole: Parcel, { entries }: Only): Parcel => ({
+    runs: whole.runs,
+    entries: [...whole.entries, ...entries],
+  });
+  return {
+    back: all(await twin.parcel(only.there.heads), only.there),
+    missing: all(held(only.here.heads), only.here),
+  };
+}
+
+/** How many taps a parcel amounts to: entries of one tap carry one stamp. */
+function tapsIn({ runs, entries }: Parcel): number {
+  const single = new Set(
     entries.map(
       ({ event }) => `${event.station} ${'stamp' in event ? JSON.stringify(event.stamp) : event.seq}`,
     ),
-  ).size;
+  );
+  return runs.reduce((sum, run) => sum + tapsInRun(run), single.size);
 }

@@ -1,15 +1,16 @@
 import * as v from 'valibot';
-import { type Link, linkText } from '../domain/log/chain.ts';
 import { holdingSchema } from '../domain/log/holding.ts';
+import { type PackedRun, type RunHead, runHeadSchema } from '../domain/packed/packed-run.ts';
 
 /** What a page can ask of its journal worker, and with what. Entries and acts go as the JSON that is written. */
 export interface Asked {
   readonly look: Record<never, never>;
   readonly add: { readonly texts: readonly string[] };
+  readonly 'add-runs': { readonly runs: readonly PackedRun[] };
   readonly 'keep-act': { readonly json: string };
   readonly 'settle-act': { readonly act: string };
-  readonly links: Record<never, never>;
-  readonly texts: { readonly links: readonly Link[] };
+  readonly heads: Record<never, never>;
+  readonly parcel: { readonly heads: readonly RunHead[] };
   readonly 'file-names': Record<never, never>;
   readonly 'read-file': { readonly file: string };
   readonly 'write-file': { readonly file: string; readonly bytes: Uint8Array };
@@ -33,10 +34,12 @@ export const answers = {
     unsettled: v.array(v.string()),
   }),
   add: nothing,
+  'add-runs': nothing,
   'keep-act': nothing,
   'settle-act': nothing,
-  links: v.array(linkText),
-  texts: v.array(v.string()),
+  heads: v.array(runHeadSchema),
+  /** The worker has read the runs by their schema, and chained them. */
+  parcel: v.object({ runs: v.array(v.unknown()), texts: v.array(v.string()) }),
   'file-names': v.array(v.string()),
   'read-file': v.optional(v.instance(Uint8Array)),
   'write-file': nothing,

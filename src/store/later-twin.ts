@@ -4,11 +4,11 @@ import type { Twin } from './twin.ts';
 export function laterTwin(opening: Promise<Twin>): Twin {
   return {
     look: async () => (await opening).look(),
-    add: async (entries) => (await opening).add(entries),
+    add: async (parcel) => (await opening).add(parcel),
     keepAct: async (act) => (await opening).keepAct(act),
     settleAct: async (act) => (await opening).settleAct(act),
-    links: async () => (await opening).links(),
-    entries: async (links) => (await opening).entries(links),
+    heads: async () => (await opening).heads(),
+    parcel: async (heads) => (await opening).parcel(heads),
     close: () => void opening.then((twin) => twin.close()),
   };
 }

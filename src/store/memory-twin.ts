@@ -1,6 +1,8 @@
 import type { Entry, Link } from '../domain/log/chain.ts';
 import { holdingOf } from '../domain/log/holding.ts';
 import { readEntry } from '../domain/log/read-entry.ts';
+import { entriesIn } from '../domain/packed/parcel.ts';
+import { headOfEntry } from '../domain/packed/stretch.ts';
 import type { Act } from './log-store.ts';
 import type { Twin } from './twin.ts';
 
@@ -32,8 +34,9 @@ export function memoryTwin(journal: MemoryJournal = emptyJournal()): Twin {
         unsettled: [...acts.values()].filter(({ act }) => !settled.has(act)),
       };
     },
-    async add(added) {
+    async add(parcel) {
       const { entries } = ifOpen();
+      const added = entriesIn(parcel);
       if (added.some((entry) => readEntry(entry).kind !== 'sound'))
         throw new Error('an entry does not fit its link');
       for (const entry of added) if (!entries.has(entry.link)) entries.set(entry.link, JSON.stringify(entry));
@@ -44,13 +47,14 @@ export function memoryTwin(journal: MemoryJournal = emptyJournal()): Twin {
     async settleAct(act) {
       ifOpen().settled.add(act);
     },
-    links: async () => [...ifOpen().entries.keys()],
-    async entries(links) {
+    heads: async () => [...ifOpen().entries.values()].map((text) => headOfEntry(JSON.parse(text))),
+    async parcel(heads) {
       const { entries } = ifOpen();
-      return links.flatMap((link): readonly Entry[] => {
+      const found = heads.flatMap(({ link }): readonly Entry[] => {
         const text = entries.get(link);
         return text === undefined ? [] : [JSON.parse(text)];
       });
+      return { runs: [], entries: found };
     },
     close() {
       closed = true;

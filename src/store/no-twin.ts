@@ -9,8 +9,8 @@ export function noTwin(): Twin {
     add: refuse,
     keepAct: refuse,
     settleAct: refuse,
-    links: async () => [],
-    entries: async () => [],
+    heads: async () => [],
+    parcel: async () => ({ runs: [], entries: [] }),
     close: () => undefined,
   };
 }

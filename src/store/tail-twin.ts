@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import type { Entry, Link } from '../domain/log/chain.ts';
-import { type Holding, holdingOf, holdingSchema, withLink } from '../domain/log/holding.ts';
+import { type Holding, holdingOf, holdingSchema, joined, withLink } from '../domain/log/holding.ts';
 import {
   actLine,
   entryLine,
@@ -9,12 +9,14 @@ import {
   settledLine,
 } from '../domain/log/journal-line.ts';
 import { readEntry } from '../domain/log/read-entry.ts';
+import type { PackedRun } from '../domain/packed/packed-run.ts';
+import { headOfEntry, lastOf } from '../domain/packed/stretch.ts';
+import { entriesOf } from '../domain/packed/unpack-run.ts';
 import { readAct } from './kept-act.ts';
+import { type RingPart, type SmallStorage, tailRing } from './tail-ring.ts';
 import type { Twin } from './twin.ts';
 
-/** What a tail keeps at most: entries, characters of them, settled acts. A browser gives a site some 5 million signs. */
-const mostEntries = 300;
-const mostCharacters = 256_000;
+/** Settled acts that are remembered. */
 const mostSettled = 100;
 
 interface TailLine {
@@ -28,31 +30,63 @@ interface Tail {
 }
 
 /**
- * Where there are no files: the newest entries in the small storage of the browser, and how many there were in all.
- * The first line says what was ever added, each other line is one of a journal and checks itself. The storage is
- * written to the disk when the browser sees fit: it is the best there is, and no more.
+ * Where there are no files: the newest entries in the small storage of the browser, and how many there were in all. Each
+ * line is one of a journal and checks itself. Entries lie in a ring, acts in one text. The storage is written to the disk
+ * when the browser sees fit: it is the best there is, and no more. What comes packed is counted, and not kept.
  */
-export function tailTwin(storage: Pick<Storage, 'getItem' | 'setItem'>, name: string): Twin {
+export function tailTwin(storage: SmallStorage, name: string): Twin {
   const place = `${name} tail`;
+  const ring = tailRing(storage, place);
+  let checked = new Map<string, readonly TailLine[]>();
   let closed = false;
 
-  /** Read anew each time: other windows of the tablet write the same tail. */
-  function read(): Tail {
-    if (closed) throw new Error('this copy is closed');
+  /** The acts, and the entries that an earlier version kept with them. */
+  function readNotes(): { readonly holding: Holding | undefined; readonly lines: readonly TailLine[] } {
     const [head = '', ...texts] = (storage.getItem(place) ?? '').split('\n');
-    const lines = texts.map(tailLine);
-    return { holding: readHead(head) ?? holdingOf(linksOf(lines)), lines };
+    return { holding: readHead(head), lines: texts.map(tailLine) };
   }
 
-  function write({ holding, lines }: Tail): void {
-    const text = [JSON.stringify(holding), ...newest(lines).map((line) => line.text)].join('\n');
+  function writeNotes(lines: readonly TailLine[]): void {
+    const { holding } = readNotes();
+    const text = [JSON.stringify(holding ?? null), ...lines.map((line) => line.text)].join('\n');
     storage.setItem(place, text);
     if (storage.getItem(place) !== text) throw new Error('the storage keeps nothing');
   }
 
+  /** What the ring says; each part is checked once, and again when another has taken its place. */
+  function saidIn(parts: readonly RingPart[]): readonly TailLine[] {
+    checked = new Map(parts.map(({ raw, lines }) => [raw, checked.get(raw) ?? lines.map(tailLine)]));
+    return [...checked.values()].flat();
+  }
+
+  /** Read anew each time: other windows of the tablet write the same tail. */
+  function read(): Tail {
+    if (closed) throw new Error('this copy is closed');
+    const fresh = ring.parts();
+    const notes = readNotes();
+    const lines = [...notes.lines, ...saidIn(fresh)];
+    const newest = fresh.at(-1);
+    const counted = newest && newest.number > 0 ? newest.holding : notes.holding;
+    return { holding: counted ?? holdingOf(linksOf(lines)), lines };
+  }
+
   function addNote(line: TailLine): void {
-    const tail = read();
-    if (tail.lines.every(({ text }) => text !== line.text)) write({ ...tail, lines: [...tail.lines, line] });
+    if (closed) throw new Error('this copy is closed');
+    const { lines } = readNotes();
+    if (lines.every(({ text }) => text !== line.text)) writeNotes(worthKeeping([...lines, line]));
+  }
+
+  /** What is new in runs: those that touch nothing that is held are only counted. */
+  function unpacked(runs: readonly PackedRun[], { lines }: Tail): { whole: PackedRun[]; entries: Entry[] } {
+    const held = entriesIn(lines).map(headOfEntry);
+    const touches = (run: PackedRun) =>
+      held.some(
+        ({ station, first }) => station === run.station && first >= run.first && first <= lastOf(run),
+      );
+    return {
+      whole: runs.filter((run) => !touches(run)),
+      entries: runs.filter(touches).flatMap(entriesOf),
+    };
   }
 
   return {
@@ -61,14 +95,23 @@ export function tailTwin(storage: Pick<Storage, 'getItem' | 'setItem'>, name: st
       const unreadable = lines.filter(({ says }) => says.kind === 'unreadable').length;
       return { reach: 'tail', holding, unreadable, unsettled: unsettled(lines).flatMap(readAct) };
     },
-    async add(entries) {
+    async add({ runs, entries }) {
       const tail = read();
+      const packed = runs.length > 0 ? unpacked(runs, tail) : { whole: [], entries: [] };
       const held = new Set(linksOf(tail.lines));
-      const fresh = entries.filter(({ link }) => !held.has(link)).map((entry) => tailLine(entryLine(entry)));
+      const fresh = [...packed.entries, ...entries]
+        .filter(({ link }) => !held.has(link))
+        .map((entry) => ({ link: entry.link, ...tailLine(entryLine(entry)) }));
       if (fresh.some(({ says }) => says.kind !== 'entry')) throw new Error('an entry does not fit its link');
-      if (fresh.length === 0) return;
-      const holding = linksOf(fresh).reduce(withLink, tail.holding);
-      write({ holding, lines: [...tail.lines, ...fresh] });
+      let holding = packed.whole.reduce(joined, tail.holding);
+      if (fresh.length === 0 && packed.whole.length > 0) ring.add([], holding);
+      for (const part of inTaps(fresh)) {
+        holding = part.reduce((sum, { link }) => withLink(sum, link), holding);
+        ring.add(
+          part.map(({ text }) => text),
+          holding,
+        );
+      }
     },
     async keepAct(act) {
       addNote(tailLine(actLine(JSON.stringify(act))));
@@ -76,14 +119,10 @@ export function tailTwin(storage: Pick<Storage, 'getItem' | 'setItem'>, name: st
     async settleAct(act) {
       addNote(tailLine(settledLine(act)));
     },
-    links: async () => linksOf(read().lines),
-    async entries(links) {
-      const wanted = new Set(links);
-      return read().lines.flatMap(({ text, says }): readonly Entry[] => {
-        if (says.kind !== 'entry' || !wanted.has(says.link)) return [];
-        const entry = readEntry(JSON.parse(text));
-        return entry.kind === 'sound' ? [entry.entry] : [];
-      });
+    heads: async () => entriesIn(read().lines).map(headOfEntry),
+    async parcel(heads) {
+      const wanted = new Set(heads.map(({ link }) => link));
+      return { runs: [], entries: entriesIn(read().lines).filter(({ link }) => wanted.has(link)) };
     },
     close() {
       closed = true;
@@ -91,10 +130,25 @@ export function tailTwin(storage: Pick<Storage, 'getItem' | 'setItem'>, name: st
   };
 }
 
+/** More entries than this are of no single tap: they need not stand or fall together. */
+const mostOfTap = 10;
+
+function inTaps<Item>(items: readonly Item[]): readonly (readonly Item[])[] {
+  return items.length > mostOfTap ? items.map((item) => [item]) : items.length > 0 ? [items] : [];
+}
+
 const tailLine = (text: string): TailLine => ({ text, says: readJournalLine(text) });
 
 function linksOf(lines: readonly TailLine[]): readonly Link[] {
   return lines.flatMap(({ says }) => (says.kind === 'entry' ? [says.link] : []));
+}
+
+function entriesIn(lines: readonly TailLine[]): readonly Entry[] {
+  return lines.flatMap(({ text, says }): readonly Entry[] => {
+    if (says.kind !== 'entry') return [];
+    const entry = readEntry(JSON.parse(text));
+    return entry.kind === 'sound' ? [entry.entry] : [];
+  });
 }
 
 function readHead(head: string): Holding | undefined {
@@ -111,20 +165,11 @@ function unsettled(lines: readonly TailLine[]): readonly string[] {
   return lines.flatMap(({ says }) => (says.kind === 'act' && !settled.has(says.act) ? [says.json] : []));
 }
 
-/** What is kept: every act that is not settled, and of the rest the newest. An entry pushes out no act. */
-function newest(lines: readonly TailLine[]): readonly TailLine[] {
+/** Every act that is not settled, the newest of those that are, and what else there is. */
+function worthKeeping(lines: readonly TailLine[]): readonly TailLine[] {
   const open = new Set(unsettled(lines));
   const acts = lines.filter(({ says }) => says.kind === 'act' && open.has(says.json));
   const settled = lines.filter(({ says }) => says.kind === 'settled').slice(-mostSettled);
   const others = lines.filter(({ says }) => says.kind === 'entry' || says.kind === 'unreadable');
-  let characters = 0;
-  const fits = others
-    .slice(-mostEntries)
-    .toReversed()
-    .map(({ text }) => {
-      characters += text.length;
-      return characters <= mostCharacters;
-    })
-    .filter(Boolean).length;
-  return [...acts, ...settled, ...others.slice(others.length - fits)];
+  return [...acts, ...settled, ...others];
 }

@@ -1,4 +1,3 @@
-import type { Link } from '../domain/log/chain.ts';
 import type { Twin } from './twin.ts';
 
 /**
@@ -10,19 +9,14 @@ import type { Twin } from './twin.ts';
 export function tailedTwin({ journal, tail }: { journal: Twin; tail: Twin }): Twin {
   const perhaps = (work: Promise<void>) => work.catch(() => undefined);
 
-  async function lostLinks(): Promise<readonly Link[]> {
-    const links = await tail.links();
-    const held = new Set((await journal.entries(links)).map(({ link }) => link));
-    return links.filter((link) => !held.has(link));
-  }
-
+  /** Gives the journal what the tail has; the journal knows what of it is new. Whether there was anything to give. */
   async function mend(): Promise<boolean> {
-    const lost = await lostLinks();
+    const entries = (await tail.parcel(await tail.heads())).entries;
     const acts = (await tail.look()).unsettled;
     const kept = new Set((await journal.look()).unsettled.map(({ act }) => act));
-    if (lost.length > 0) await journal.add(await tail.entries(lost));
+    if (entries.length > 0) await journal.add({ runs: [], entries });
     for (const act of acts) if (!kept.has(act.act)) await journal.keepAct(act);
-    return lost.length > 0 || acts.length > 0;
+    return entries.length > 0 || acts.length > 0;
   }
 
   return {
@@ -31,10 +25,10 @@ export function tailedTwin({ journal, tail }: { journal: Twin; tail: Twin }): Tw
       const mended = await mend().catch(() => false);
       return mended ? journal.look() : report;
     },
-    async add(entries) {
+    async add(parcel) {
       // The tail first: it is written at once, and a journal that fails must not leave it behind.
-      await perhaps(tail.add(entries));
-      await journal.add(entries);
+      await perhaps(tail.add(parcel));
+      await journal.add(parcel);
     },
     async keepAct(act) {
       await perhaps(tail.keepAct(act));
@@ -44,8 +38,8 @@ export function tailedTwin({ journal, tail }: { journal: Twin; tail: Twin }): Tw
       await perhaps(tail.settleAct(act));
       await journal.settleAct(act);
     },
-    links: journal.links,
-    entries: journal.entries,
+    heads: journal.heads,
+    parcel: journal.parcel,
     close() {
       journal.close();
       tail.close();

@@ -1,5 +1,6 @@
-import type { Entry, Link } from '../domain/log/chain.ts';
 import type { Holding } from '../domain/log/holding.ts';
+import type { RunHead } from '../domain/packed/packed-run.ts';
+import type { Parcel } from '../domain/packed/parcel.ts';
 import type { Act } from './log-store.ts';
 
 /**
@@ -25,15 +26,15 @@ interface TwinReport {
 export interface Twin {
   /** Reads what the copy holds, also what other windows have added since. */
   readonly look: () => Promise<TwinReport>;
-  /** Adds entries; those that the copy has already are left as they are. */
-  readonly add: (entries: readonly Entry[]) => Promise<void>;
+  /** Adds entries, packed or not; those that the copy has already are left as they are. */
+  readonly add: (parcel: Parcel) => Promise<void>;
   /** Keeps an act that the store has not taken yet. */
   readonly keepAct: (act: Act) => Promise<void>;
   /** The act of this name is in the store, or was given up by the person. It is never unsettled again. */
   readonly settleAct: (act: string) => Promise<void>;
-  /** The links of what it had at the last look, and of what was added here since. */
-  readonly links: () => Promise<readonly Link[]>;
-  /** The entries with these links, as they were written; those that it has not are left out. */
-  readonly entries: (links: readonly Link[]) => Promise<readonly Entry[]>;
+  /** What it had at the last look and what was added here since: a head for each run, and for each single entry one. */
+  readonly heads: () => Promise<readonly RunHead[]>;
+  /** What it has under these heads, as it was written; what it has not, or is no longer sound, is left out. */
+  readonly parcel: (heads: readonly RunHead[]) => Promise<Parcel>;
   readonly close: () => void;
 }

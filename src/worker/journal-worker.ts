@@ -7,6 +7,7 @@ const hear = serve({
   say: (reply) => self.postMessage(reply),
   newName: () => crypto.randomUUID(),
   turn: () => new Promise((resolve) => setTimeout(resolve, 0)),
+  chance: Math.random,
 });
 
 self.addEventListener('message', ({ data }: MessageEvent<Begin | Request>) => void hear(data));

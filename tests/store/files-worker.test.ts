@@ -40,13 +40,13 @@ describe('a journal worker', () => {
   test('is started at the first request, and once', async () => {
     const { files, workers } = aWindow();
     expect(workers).toHaveLength(0);
-    await Promise.all([files.ask('look', {}), files.ask('links', {})]);
+    await Promise.all([files.ask('look', {}), files.ask('heads', {})]);
     expect(workers).toHaveLength(1);
   });
 
   test('that is silent for five seconds is ended, and the next request makes a new one', async () => {
     const { files, clock, workers, ended } = aWindow(silent);
-    const asked = Promise.allSettled([files.ask('look', {}), files.ask('links', {})]);
+    const asked = Promise.allSettled([files.ask('look', {}), files.ask('heads', {})]);
     await passSeconds(clock, 4);
     expect(ended()).toBe(0);
     await passSeconds(clock, 1);
@@ -83,7 +83,7 @@ describe('a journal worker', () => {
     const refused = expect(files.ask('look', {})).rejects.toThrow('silent');
     await passSeconds(clock, 5);
     await refused;
-    const asked = files.ask('links', {});
+    const asked = files.ask('heads', {});
     workers[0]?.happens('error');
     workers[0]?.happens('message', { kind: 'done', id: 2, value: ['0'.repeat(32)] });
     workers[1]?.happens('message', { kind: 'done', id: 2, value: [] });
@@ -121,7 +121,7 @@ describe('a journal worker', () => {
 
   test('whose answer is none to what was asked has not answered', async () => {
     const { files, workers } = aWindow(silent);
-    const asked = files.ask('links', {});
+    const asked = files.ask('heads', {});
     workers[0]?.happens('message', { kind: 'done', id: 1, value: ['no link'] });
     await expect(asked).rejects.toThrow();
   });
@@ -170,7 +170,7 @@ describe('the second copy that is opened', () => {
     expect(await reach(openTwin({ ...parts, start: undefined, storage: testStorage() }))).toBe('tail');
     const nothing = await openTwin({ ...parts, start: undefined, storage: undefined });
     expect((await nothing.twin.look()).reach).toBe('none');
-    await expect(nothing.twin.add([])).rejects.toThrow();
+    await expect(nothing.twin.add({ runs: [], entries: [] })).rejects.toThrow();
   });
 
   test('is tried twice in files, then stands in the tail until the next start', async () => {

@@ -4,6 +4,7 @@ import { emptyJournal, memoryTwin } from '../../src/store/memory-twin.ts';
 import { tailTwin } from '../../src/store/tail-twin.ts';
 import { tailedTwin } from '../../src/store/tailed-twin.ts';
 import type { Twin } from '../../src/store/twin.ts';
+import { entriesWith, loose } from '../support/copy-reads.ts';
 import { foreignEntries, spellDraft } from '../support/drafts.ts';
 
 const entries = foreignEntries();
@@ -25,14 +26,19 @@ function aTablet() {
 test('what the browser took away with the files comes back from the tail, acts that were never stored too', async () => {
   const { journal, open } = aTablet();
   const first = open();
-  await first.add(entries);
+  await first.add(loose(entries));
   await first.keepAct(act);
   journal.entries.clear();
   journal.acts.clear();
   const report = await open().look();
   expect(report.holding).toEqual(holdingOf(entries.map(({ link }) => link)));
   expect(report.unsettled).toEqual([act]);
-  expect(await open().entries(entries.map(({ link }) => link))).toEqual(entries);
+  expect(
+    await entriesWith(
+      open(),
+      entries.map(({ link }) => link),
+    ),
+  ).toEqual(entries);
 });
 
 test('a settled act does not come back', async () => {
@@ -46,7 +52,7 @@ test('a settled act does not come back', async () => {
 test('a journal that refuses is told of, and the tail has the entries all the same', async () => {
   const { open } = aTablet();
   const full = open({ add: () => Promise.reject(new Error('full')) });
-  await expect(full.add(entries)).rejects.toThrow('full');
+  await expect(full.add(loose(entries))).rejects.toThrow('full');
   expect((await open().look()).holding.entries).toBe(entries.length);
 });
 
@@ -57,7 +63,7 @@ test('a tail that takes nothing and tells nonsense stands in nobody’s way', as
     throw new DOMException('full', 'QuotaExceededError');
   };
   const twin = open();
-  await twin.add(entries);
+  await twin.add(loose(entries));
   kept.set = set;
   kept.set('shop tail', 'what is this?');
   expect((await twin.look()).holding.entries).toBe(entries.length);

@@ -19,6 +19,10 @@ export function fakeWindow(disk: FakeDisk, fault?: { at: number; how: Fault }) {
   let calls = 0;
   let appends = 0;
   let bytesRead = 0;
+  let hang = () => {};
+  const hung = new Promise<void>((resolve) => {
+    hang = resolve;
+  });
 
   async function call<Result>(
     whole: () => Result,
@@ -29,7 +33,10 @@ export function fakeWindow(disk: FakeDisk, fault?: { at: number; how: Fault }) {
     if (fault.how === 'spoils') return spoilt();
     if (fault.how === 'half') half();
     if (fault.how === 'done') whole();
-    if (fault.how === 'hangs') return new Promise(() => {});
+    if (fault.how === 'hangs') {
+      hang();
+      return new Promise(() => {});
+    }
     throw new Error(`call ${calls} goes wrong`);
   }
 
@@ -114,6 +121,8 @@ export function fakeWindow(disk: FakeDisk, fault?: { at: number; how: Fault }) {
       for (const files of disk.values())
         for (const file of files.values()) if (file.holder === self) file.holder = undefined;
     },
+    /** Resolves when a call hangs. */
+    hung,
     calls: () => calls,
     appends: () => appends,
     bytesRead: () => bytesRead,

@@ -34,6 +34,7 @@ export function fakeWorker({
       return `w${workers}`;
     },
     turn: async () => {},
+    chance: () => 0,
   });
   return {
     postMessage(message) {

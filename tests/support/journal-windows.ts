@@ -16,6 +16,7 @@ export async function journalWindow(
     writer,
     turn: async () => {},
     alive: () => {},
+    chance: () => 0,
   });
   return { ...journal, ...window };
 }
@@ -40,9 +41,14 @@ export function named(disk: FakeDisk, start: string): readonly string[] {
   return [...filesOf(disk).keys()].filter((name) => name.startsWith(start));
 }
 
-/** How a piece of work ended; work that never ends is left after the turns that any other would need. */
-export async function endOf(work: Promise<unknown>): Promise<'kept' | 'refused' | 'hangs'> {
-  const patience = new Promise<'hangs'>((resolve) => setTimeout(() => resolve('hangs'), 15));
+type End = 'kept' | 'refused' | 'hangs';
+
+/**
+ * How a piece of work ended. Work that never ends is left after the turns that any other would need, counted from when
+ * `hung` says that a call never will.
+ */
+export async function endOf(work: Promise<unknown>, hung: Promise<void> = Promise.resolve()): Promise<End> {
+  const patience = hung.then(() => new Promise<'hangs'>((resolve) => setTimeout(() => resolve('hangs'), 15)));
   return Promise.race([
     work.then(
       () => 'kept' as const,

@@ -1,40 +1,46 @@
-import { isSameHolding } from '../../domain/log/holding.ts';
+import type { Entry, Link } from '../../domain/log/chain.ts';
 import { actLine, settledLine } from '../../domain/log/journal-line.ts';
-import { type Contents, emptyContents, readOn, unsettledOf } from './contents.ts';
-import type { FileInfo, Folder, HeldFile } from './folder.ts';
-import { bytesOf } from './whole-lines.ts';
+import { packLong } from '../../domain/packed/pack-long.ts';
+import { mostInRun } from '../../domain/packed/pack-run.ts';
+import { unsettledOf } from './contents.ts';
+import type { Folder, HeldFile } from './folder.ts';
+import { soundLines } from './sound-lines.ts';
+import { writeFile } from './written-file.ts';
 
 export interface Compaction {
-  /** The names of the segments that may be folded into one. */
-  readonly segments: readonly string[];
-  /** A free name for the new segment. */
-  readonly into: string;
-  /** So many segments may stay as they are. */
-  readonly atMost: number;
+  /** The files that may be folded; those that a window holds stay as they are. */
+  readonly files: readonly string[];
+  /** Which of those that no window holds are folded. */
+  readonly choose: (names: readonly string[]) => readonly string[];
+  /** A free name for a new file. */
+  readonly newName: (kind: 'journal' | 'packed') => string;
   readonly alive: () => void;
 }
 
-interface HeldSegment extends FileInfo {
+interface HeldSegment {
+  readonly name: string;
+  readonly size: number;
   readonly file: HeldFile;
 }
 
 /**
- * Folds the segments that no window holds into one, when they are many. The old ones go only after the new one was
- * read back and found to say the same; those with a line that says nothing are laid aside under another name. Whatever
- * fails on the way, every line is in one place at least, and in two at worst.
+ * Folds files that no window holds into few: runs of all that follows on from each other, lines of the rest. The old
+ * ones go only after the new ones were read back; those with a line that says nothing are laid aside under another name.
+ * Whatever fails on the way, every line is in one place at least, and in two at worst.
  */
-export async function compact(folder: Folder, { segments, atMost, ...how }: Compaction): Promise<void> {
+export async function compact(folder: Folder, { files, choose, ...how }: Compaction): Promise<void> {
   const holds = new Map<string, HeldFile>();
   try {
-    for (const name of segments) {
+    for (const name of files) {
       const file = await folder.hold(name);
       if (file) holds.set(name, file);
     }
-    if (holds.size <= atMost) return;
+    const chosen = new Set(choose([...holds.keys()]));
+    if (chosen.size === 0) return;
     // Listed only now: until it was held, its window may have added to a segment.
-    const held = (await folder.list()).flatMap((info): readonly HeldSegment[] => {
-      const file = holds.get(info.name);
-      return file ? [{ ...info, file }] : [];
+    const held = (await folder.list()).flatMap(({ name, size }): readonly HeldSegment[] => {
+      const file = chosen.has(name) ? holds.get(name) : undefined;
+      return file ? [{ name, size, file }] : [];
     });
     await fold(folder, { held, ...how });
   } finally {
@@ -42,74 +48,72 @@ export async function compact(folder: Folder, { segments, atMost, ...how }: Comp
   }
 }
 
-async function fold(
-  folder: Folder,
-  { held, into, alive }: { held: readonly HeldSegment[] } & Pick<Compaction, 'into' | 'alive'>,
-): Promise<void> {
-  const file = await folder.create(into);
-  let gathered: Contents;
+type Fold = { readonly held: readonly HeldSegment[] } & Pick<Compaction, 'newName' | 'alive'>;
+
+async function fold(folder: Folder, { held, newName, alive }: Fold): Promise<void> {
+  const written: string[] = [];
+  const takeBack = async () => {
+    for (const name of written) await folder.remove(name).catch(() => undefined);
+  };
+  let damaged: ReadonlySet<string>;
   try {
-    gathered = await copyLines(folder, { held, to: file, alive });
-    file.release();
-    await mustSayTheSame(folder, { name: into, gathered, alive });
+    damaged = await rewrite(folder, { held, newName, alive, written });
   } catch (error) {
-    file.release();
-    await folder.remove(into).catch(() => undefined);
+    await takeBack();
     throw error;
   }
   try {
-    for (const segment of held) {
-      segment.file.release();
-      const read = gathered.files.get(segment.name);
-      const isWhole = segment.size === 0 || (read?.unreadable === 0 && read.upTo === segment.size);
-      if (isWhole) await folder.remove(segment.name);
-      else await folder.rename(segment.name, `aside-${segment.name}`);
+    for (const { name, file } of held) {
+      file.release();
+      if (damaged.has(name)) await folder.rename(name, `aside-${name}`);
+      else await folder.remove(name);
       alive();
     }
   } catch (error) {
     // A folder that lets nothing go would hold one copy more after each start.
-    if (await allStand(folder, held)) await folder.remove(into).catch(() => undefined);
+    if (await allStand(folder, held)) await takeBack();
     throw error;
   }
 }
 
-async function copyLines(
+/** Writes all that the held files say, and notes in `written` the files that it makes. Gives the names of those with damage. */
+async function rewrite(
   folder: Folder,
-  { held, to, alive }: { held: readonly HeldSegment[]; to: HeldFile; alive: () => void },
-): Promise<Contents> {
-  const gathered = emptyContents();
-  let waiting: string[] = [];
-  for (const { name, size } of held) {
-    await readOn(gathered, folder, {
-      name,
-      to: size,
-      alive,
-      taken: ({ text }) => {
-        if (text.startsWith('{"prev"')) waiting.push(text);
-      },
-    });
-    if (waiting.length > 0) await to.append(bytesOf(waiting));
+  { held, newName, alive, written }: Fold & { readonly written: string[] },
+): Promise<ReadonlySet<string>> {
+  const damaged = new Set<string>();
+  const seen = new Set<Link>();
+  const acts = new Map<string, string>();
+  const settled = new Set<string>();
+  let waiting: Entry[] = [];
+
+  async function write(notes: readonly string[] = []): Promise<void> {
+    const parcel = packLong(waiting);
     waiting = [];
+    alive();
+    const name = newName(parcel.runs.length > 0 ? 'packed' : 'journal');
+    await writeFile(folder, { name, parcel, notes, alive });
+    written.push(name);
+  }
+
+  for (const { name, size } of held) {
+    for await (const said of soundLines(folder, { name, size, alive })) {
+      if (said.kind === 'unreadable') damaged.add(name);
+      else if (said.kind === 'act') acts.set(said.act, said.json);
+      else if (said.kind === 'settled') settled.add(said.act);
+      else if (said.kind === 'entries') {
+        for (const entry of said.entries) {
+          if (!seen.has(entry.link)) waiting.push(entry);
+          seen.add(entry.link);
+        }
+        if (waiting.length >= mostInRun) await write();
+      }
+    }
   }
   // A settled act stays settled, though another window may hold a line that keeps it.
-  const notes = [...unsettledOf(gathered).map(actLine), ...[...gathered.settled].map(settledLine)];
-  if (notes.length > 0) await to.append(bytesOf(notes));
-  return gathered;
-}
-
-async function mustSayTheSame(
-  folder: Folder,
-  { name, gathered, alive }: { name: string; gathered: Contents; alive: () => void },
-): Promise<void> {
-  const copy = emptyContents();
-  const size = (await folder.list()).find((file) => file.name === name)?.size ?? 0;
-  await readOn(copy, folder, { name, to: size, alive });
-  const same =
-    isSameHolding(copy.holding, gathered.holding) &&
-    copy.places.size === gathered.places.size &&
-    String(unsettledOf(copy)) === String(unsettledOf(gathered)) &&
-    String([...copy.settled]) === String([...gathered.settled]);
-  if (!same) throw new Error('the folded segment does not say what the old ones say');
+  const notes = [...unsettledOf({ acts, settled }).map(actLine), ...[...settled].map(settledLine)];
+  if (waiting.length > 0 || notes.length > 0) await write(notes);
+  return damaged;
 }
 
 async function allStand(folder: Folder, held: readonly HeldSegment[]): Promise<boolean> {

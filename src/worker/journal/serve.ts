@@ -10,6 +10,7 @@ export interface ServeOptions {
   /** Names the segments of this worker; no other may have it. */
   readonly newName: () => string;
   readonly turn: () => Promise<void>;
+  readonly chance: () => number;
 }
 
 interface Kept {
@@ -23,6 +24,7 @@ export function serve({
   say,
   newName,
   turn,
+  chance,
 }: ServeOptions): (message: Begin | Request) => Promise<void> {
   let first: Begin | undefined;
   let kept: Promise<Kept | undefined> | undefined;
@@ -34,7 +36,7 @@ export function serve({
     const copies = await openFolder(`${store}-copies`);
     if (!folder || !copies) return undefined;
     return {
-      journal: openJournal({ folder, writer: newName(), turn, alive }),
+      journal: openJournal({ folder, writer: newName(), turn, alive, chance }),
       shelf: wholeFiles(copies, alive),
     };
   }
@@ -57,14 +59,16 @@ export function serve({
         return journal.look();
       case 'add':
         return journal.add(request.texts);
+      case 'add-runs':
+        return journal.addRuns(request.runs);
       case 'keep-act':
         return journal.keepAct(request.json);
       case 'settle-act':
         return journal.settleAct(request.act);
-      case 'links':
-        return journal.links();
-      case 'texts':
-        return journal.texts(request.links);
+      case 'heads':
+        return journal.heads();
+      case 'parcel':
+        return journal.parcel(request.heads);
       case 'file-names':
         return shelf.names();
       case 'read-file':
@@ -76,11 +80,12 @@ export function serve({
     }
   }
 
-  /** Once, after the first look is answered. What cannot be tidied today stays as it is, and is tried at the next start. */
+  /** Once, after the first look is answered. What cannot be done today is tried at the next start. */
   async function tidyOnce({ journal }: Kept): Promise<void> {
     if (tidied) return;
     tidied = true;
     await journal.tidy().catch(() => undefined);
+    await journal.verify().catch(() => undefined);
   }
 
   return async (message) => {

@@ -1,5 +1,7 @@
 /** A page that has nothing but a journal and a shelf: what a test asks of them is asked from outside. */
 import { allowOwnScripts } from '../../../src/app/own-scripts.ts';
+import type { Entry } from '../../../src/domain/log/chain.ts';
+import { entriesIn } from '../../../src/domain/packed/parcel.ts';
 import type { FileShelf } from '../../../src/store/file-shelf.ts';
 import { filesWorker } from '../../../src/store/files-worker.ts';
 import { opfsShelf, opfsTwin } from '../../../src/store/opfs-twin.ts';
@@ -8,6 +10,8 @@ import type { Twin } from '../../../src/store/twin.ts';
 export interface JournalPage {
   readonly twin: Twin;
   readonly shelf: FileShelf;
+  /** All entries that the journal has, one by one. */
+  readonly entries: () => Promise<readonly Entry[]>;
   /** The files of the journal, as a page sees them without the worker. */
   readonly files: () => Promise<readonly string[]>;
   /** Writes a file of the journal anew, with its bytes changed. */
@@ -37,9 +41,12 @@ const files = filesWorker({
 const folder = async () =>
   (await navigator.storage.getDirectory()).getDirectoryHandle('tallywright', { create: true });
 
+const twin = opfsTwin(files);
+
 window.journal = {
-  twin: opfsTwin(files),
+  twin,
   shelf: opfsShelf(files),
+  entries: async () => entriesIn(await twin.parcel(await twin.heads())),
   async files() {
     const names: string[] = [];
     for await (const name of (await folder()).keys()) names.push(name);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { chained, type Link } from '../../../src/domain/log/chain.ts';
 import { emptyHolding, holdingOf } from '../../../src/domain/log/holding.ts';
+import { textsWith } from '../../support/copy-reads.ts';
 import { foreignLog, spellDraft } from '../../support/drafts.ts';
 import type { FakeDisk } from '../../support/fake-folder.ts';
 import { filesOf, journalWindow, named, oneByOne } from '../../support/journal-windows.ts';
@@ -35,7 +36,7 @@ describe('a journal', () => {
     await there.add(texts.slice(2, 4));
     expect(named(disk, 'journal-')).toHaveLength(2);
     expect((await there.look()).holding).toEqual(holdingOf(links.slice(0, 4)));
-    expect(await there.texts(links.slice(0, 2))).toEqual(texts.slice(0, 2));
+    expect(await textsWith(there, links.slice(0, 2))).toEqual(texts.slice(0, 2));
   });
 
   test('takes another name when its own is taken', async () => {
@@ -64,7 +65,7 @@ describe('a journal', () => {
       holding: holdingOf(links.toSpliced(2, 1)),
       unreadable: 1,
     });
-    expect(await later.texts(links)).toEqual(texts.toSpliced(2, 1));
+    expect(await textsWith(later, links)).toEqual(texts.toSpliced(2, 1));
   });
 
   test('with a bit flipped at any place loses two entries at most, says so, and takes them again', async () => {
@@ -80,7 +81,7 @@ describe('a journal', () => {
       file.bytes = flipped;
       const later = await journalWindow(disk);
       const { unreadable } = await later.look();
-      const found = await later.texts(links);
+      const found = await textsWith(later, links);
       expect(unreadable, `bit at ${at}`).toBeGreaterThan(0);
       expect(found.length).toBeGreaterThan(0);
       expect(texts.slice(0, 3)).toEqual(expect.arrayContaining([...found]));
@@ -98,7 +99,7 @@ describe('a journal', () => {
     await window.add(texts.slice(0, 2));
     const [file] = filesOf(disk).values();
     if (file) file.bytes[150] = (file.bytes[150] ?? 0) ^ 1;
-    expect(await window.texts(links.slice(0, 2))).toEqual(texts.slice(1, 2));
+    expect(await textsWith(window, links.slice(0, 2))).toEqual(texts.slice(1, 2));
   });
 
   test('cut at any length gives what was whole, and counts a torn end once', async () => {
@@ -169,7 +170,12 @@ test('a long journal is read on line by line, over the borders of what is read a
   window.die();
   const later = await journalWindow(disk);
   expect((await later.look()).holding).toEqual(holdingOf(long.map(({ link }) => link)));
-  expect(await later.texts(long.map(({ link }) => link))).toEqual(long.map((entry) => JSON.stringify(entry)));
+  expect(
+    await textsWith(
+      later,
+      long.map(({ link }) => link),
+    ),
+  ).toEqual(long.map((entry) => JSON.stringify(entry)));
 });
 
 test('a look reads each byte of a long journal once, and later only what has come to it', async () => {
@@ -199,5 +205,5 @@ test('a look reads each byte of a long journal once, and later only what has com
 test('a copy of nothing holds nothing and knows no link', async () => {
   const window = await journalWindow(emptyDisk());
   expect(await window.look()).toEqual({ holding: emptyHolding, unreadable: 0, unsettled: [] });
-  expect(await window.texts(links as readonly Link[])).toEqual([]);
+  expect(await textsWith(window, links as readonly Link[])).toEqual([]);
 });

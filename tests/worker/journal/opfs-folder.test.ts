@@ -21,7 +21,13 @@ describe('a folder of the browser', () => {
     const disk = fakeOpfs();
     const entries = chained(foreignLog());
     const aWindow = (writer: string) =>
-      openJournal({ folder: folderIn(disk.open), writer, turn: async () => {}, alive: () => {} });
+      openJournal({
+        folder: folderIn(disk.open),
+        writer,
+        turn: async () => {},
+        alive: () => {},
+        chance: () => 0,
+      });
     const window = aWindow('a');
     for (const entry of entries) await window.add([JSON.stringify(entry)]);
     disk.cutPower();
