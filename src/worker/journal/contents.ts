@@ -6,19 +6,8 @@ import { readIndexLine, readRunLine } from '../../domain/packed/run-line.ts';
 import { headOfRun } from '../../domain/packed/stretch.ts';
 import type { Folder } from './folder.ts';
 import { isPacked, readIndex } from './packed-file.ts';
+import type { Place, Placed } from './placed.ts';
 import { type LineAt, wholeLines } from './whole-lines.ts';
-
-/** Where a line lies, in bytes. */
-export interface Place {
-  readonly file: string;
-  readonly from: number;
-  readonly to: number;
-}
-
-/** An entry or a run in the journal. */
-export interface Placed extends Place {
-  readonly head: RunHead;
-}
 
 /** How far a file was read, and how many of its lines said nothing. */
 interface FileRead {

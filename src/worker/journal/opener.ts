@@ -2,8 +2,9 @@ import type { Entry } from '../../domain/log/chain.ts';
 import { entryLine, readJournalLine } from '../../domain/log/journal-line.ts';
 import type { PackedRun, RunHead } from '../../domain/packed/packed-run.ts';
 import { lastOf } from '../../domain/packed/stretch.ts';
-import { type Contents, forgetRun, type Placed } from './contents.ts';
+import { type Contents, forgetRun } from './contents.ts';
 import type { Folder } from './folder.ts';
+import type { Placed } from './placed.ts';
 import { soundRun } from './sound-lines.ts';
 import { textOf } from './whole-lines.ts';
 

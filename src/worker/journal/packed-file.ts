@@ -2,8 +2,8 @@ import { entryLine } from '../../domain/log/journal-line.ts';
 import type { Parcel } from '../../domain/packed/parcel.ts';
 import { indexLine, readIndexLine, runLine } from '../../domain/packed/run-line.ts';
 import { headOfRun } from '../../domain/packed/stretch.ts';
-import type { Placed } from './contents.ts';
 import type { Folder } from './folder.ts';
+import type { Placed } from './placed.ts';
 import { bytesOf, textOf } from './whole-lines.ts';
 
 /**
