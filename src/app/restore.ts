@@ -8,7 +8,8 @@ import type { Preview } from '../store/backup/what-it-would-add.ts';
 import type { FileReading } from '../store/copy-jobs.ts';
 import type { CopyWork } from './copy-work.ts';
 import type { CopyResult } from './keeper.ts';
-import type { Restored, Session } from './session.ts';
+import type { Session } from './session.ts';
+import type { Restored } from './session-errands.ts';
 import { unwrapped } from './text-copy.ts';
 
 /** What a file holds and what adding it would do. Names in it are as hostile as the file. */

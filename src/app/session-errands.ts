@@ -6,7 +6,13 @@ import type { LogEvent } from '../domain/log/read-event.ts';
 import { compareStamps } from '../domain/log/stamp.ts';
 import { countIn } from '../domain/packed/parcel.ts';
 import type { LogStore } from '../store/log-store.ts';
-import type { Restored } from './session.ts';
+
+/** What came of a restore: entries added (or put in the place of damaged ones), there already, or without a beginning. */
+export interface Restored {
+  readonly added: number;
+  readonly here: number;
+  readonly unplaced: number;
+}
 
 export async function historyOf(log: LogStore, tray: TrayId): Promise<readonly ShopEvent[]> {
   const { events } = await log.ofTray(tray);

@@ -19,6 +19,7 @@ import type { Feed } from './feed.ts';
 import { judge, type LoadDecide } from './judge.ts';
 import { openKeptShop } from './kept-shop.ts';
 import { noNet, type SafetyNet, type Saver, saver, type Timer } from './saver.ts';
+import type { Restored } from './session-errands.ts';
 import { afterUndo, enterStage, type Spell, spellOf } from './spell.ts';
 
 export type ActResult =
@@ -76,13 +77,6 @@ export interface Session {
   /** Adds the whole log up anew and compares it with what is shown, between two taps. Rejects when it cannot be read. */
   readonly checkBooks: () => Promise<BooksReport>;
   readonly close: () => Promise<void>;
-}
-
-/** What came of a restore: entries added (or put in the place of damaged ones), there already, or without a beginning. */
-export interface Restored {
-  readonly added: number;
-  readonly here: number;
-  readonly unplaced: number;
 }
 
 export interface SessionParts {
