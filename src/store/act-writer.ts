@@ -98,10 +98,11 @@ async function appendBehind(
   db: ShopDatabase,
   { head, act }: { head: Head; act: Act },
 ): Promise<Done | NotYet> {
-  const numbered = numberAct(head, act);
-  const records = numbered.entries.map((entry) => recordOf(entry, { act: act.act }));
   const tx = db.transaction(['events', 'heads'], 'readwrite', strict);
   const held = tx.objectStore('heads').get('head');
+  // Numbered and summed up while the browser opens the transaction.
+  const numbered = numberAct(head, act);
+  const records = numbered.entries.map((entry) => recordOf(entry, { act: act.act }));
   const written = Promise.all([
     held,
     ...records.map((record) => tx.objectStore('events').add(record)),

@@ -2,7 +2,7 @@ import type { OutcomeKind } from '../log/event.ts';
 import type { ReasonId, ShopDay, SpeciesId, StageId } from '../log/ids.ts';
 import { dayAfter } from '../log/zone.ts';
 import { type Counter, countOf } from '../shop/counter.ts';
-import { blankSheet, type DaySheet } from '../shop/days.ts';
+import { blankSheet, type DaySheet, type Days } from '../shop/days.ts';
 import type { Shop } from '../shop/shop.ts';
 
 /** A number of the day, of the day before, and of the average working day; null is not yet known. */
@@ -50,15 +50,14 @@ const outcome = (kind: OutcomeKind) => (sheet: DaySheet) =>
 export function dayReport({ days }: Shop, day: ShopDay): DayReport {
   const sheet = days.get(day) ?? blankSheet();
   const before = days.get(dayAfter(day, -1)) ?? blankSheet();
-  const earlier = [...days].filter(([each]) => each < day).map(([, each]) => each);
+  const { sum: earlier, days: workingDays } = sumBefore(days, day);
   const compare = (measure: (sheet: DaySheet) => number): Compared => ({
     day: measure(sheet),
     before: measure(before),
-    average:
-      earlier.length === 0 ? null : earlier.reduce((sum, each) => sum + measure(each), 0) / earlier.length,
+    average: workingDays === 0 ? null : measure(earlier) / workingDays,
   });
   const stages = new Set(
-    [sheet, before, ...earlier].flatMap((each) => [...each.passed.keys(), ...each.worked.keys()]),
+    [sheet, before, earlier].flatMap((each) => [...each.passed.keys(), ...each.worked.keys()]),
   );
   return {
     day,
@@ -77,9 +76,29 @@ export function dayReport({ days }: Shop, day: ShopDay): DayReport {
     finishedSeconds: compare((each) => countOf(each.finished, 'second')),
     made: compare((each) => sumWhere(each.made, () => true)),
     worked: compare((each) => sumWhere(each.worked, () => true)),
-    workingDays: earlier.length,
+    workingDays,
     doubtful: countOf(sheet.doubtful, 'taps'),
   };
+}
+
+/** All sheets before a day in one, and how many they are: measures are sums, so that their average needs no more. */
+function sumBefore(days: Days, day: ShopDay): { readonly sum: DaySheet; readonly days: number } {
+  const sum = blankSheet();
+  let count = 0;
+  for (const [each, { passed, outcomes, finished, made, worked }] of days) {
+    if (each >= day) continue;
+    count += 1;
+    addAll(sum.passed, passed);
+    addAll(sum.outcomes, outcomes);
+    addAll(sum.finished, finished);
+    addAll(sum.made, made);
+    addAll(sum.worked, worked);
+  }
+  return { sum, days: count };
+}
+
+function addAll<Key extends string>(sum: Counter<Key>, counter: Counter<Key>): void {
+  for (const [key, by] of counter) sum.set(key, (sum.get(key) ?? 0) + by);
 }
 
 /** The days that hold taps made while a tablet's clock was in doubt, the latest first. */
