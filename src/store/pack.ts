@@ -1,4 +1,4 @@
-import { deflateSync, inflateSync } from 'fflate';
+import { deflateSync, Inflate } from 'fflate';
 import * as v from 'valibot';
 import {
   type ColumnName,
@@ -13,7 +13,9 @@ import { crc32 } from './backup/crc32.ts';
 const size = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
 const width = v.picklist([0, 1, 2, 4]);
 /** What the texts of a run may unpack to, in bytes: some thousand shapes of a few hundred letters. */
-const longestTexts = 64_000_000;
+const longestTexts = 32_000_000;
+/** Bytes given to the unpacker at a time: DEFLATE makes at most 1032 of one. */
+const piece = 4096;
 
 const packSchema = v.object({
   ...runHeadSchema.entries,
@@ -61,13 +63,27 @@ export function openPack(raw: unknown): PackedRun | undefined {
   if (!read.success || checkOf(read.output) !== read.output.check) return undefined;
   const { bytes, texts, ...pack } = read.output;
   try {
-    const unpacked = inflateSync(new Uint8Array(bytes, texts));
-    if (unpacked.length > longestTexts) return undefined;
-    const dictionaries = v.parse(dictionariesSchema, JSON.parse(new TextDecoder().decode(unpacked)));
+    const json = inflatedText(new Uint8Array(bytes, texts));
+    const dictionaries = v.parse(dictionariesSchema, JSON.parse(json));
     return openedRun(pack, { ...pack, ...dictionaries, bytes });
   } catch {
     return undefined;
   }
+}
+
+/** Throws when it is no DEFLATE, or too long. */
+function inflatedText(packed: Uint8Array): string {
+  const decoder = new TextDecoder();
+  let text = '';
+  let length = 0;
+  const inflate = new Inflate((chunk, isLast) => {
+    length += chunk.length;
+    if (length > longestTexts) throw new Error('the texts of a run are too long');
+    text += decoder.decode(chunk, { stream: !isLast });
+  });
+  for (let at = 0; at < packed.length; at += piece)
+    inflate.push(packed.subarray(at, at + piece), at + piece >= packed.length);
+  return text;
 }
 
 function checkOf({ bytes, check: _, ...head }: Omit<Pack, 'check'> & { readonly check?: number }): number {

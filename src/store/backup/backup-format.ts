@@ -56,6 +56,8 @@ export interface Limits {
   /** Bytes of the manifest, and of any other line. */
   readonly manifest: number;
   readonly line: number;
+  /** Bytes of a line of the rescue page: it may hold a whole run. */
+  readonly run: number;
   readonly lines: number;
   /** How deep brackets may nest in a line. */
   readonly nesting: number;
@@ -68,6 +70,7 @@ export const usualLimits: Limits = {
   members: 10_000,
   manifest: 1_000_000,
   line: 65_536,
+  run: 4_000_000,
   lines: 1_000_000,
   // What the log can hold a backup can carry: the deepest void, and what its innermost event nests.
   nesting: deepestVoid + 16,

@@ -106,7 +106,7 @@ function newSheet(limits: Limits) {
   let brokenEnd = false;
 
   const splitter = splitLines({
-    longest: (number) => (number === 1 ? limits.manifest : limits.line),
+    longest: (number) => (number === 1 ? limits.manifest : rescued ? limits.run : limits.line),
     take,
   });
 
@@ -129,6 +129,7 @@ function newSheet(limits: Limits) {
     if (number === 1 && readManifest(bytes)) return;
     const result = readLine(bytes, limits);
     if (result.kind === 'entry') entries.push(result.entry);
+    else if (result.kind === 'run') for (const entry of result.entries) entries.push(entry);
     else if (result.kind === 'other') return;
     else if (broken) brokenEnd = true;
     else unreadable.push({ line: number, problems: result.problems });

@@ -1,12 +1,17 @@
 import type { Entry } from '../../domain/log/chain.ts';
 import { readEntry } from '../../domain/log/read-entry.ts';
+import { readEvent } from '../../domain/log/read-event.ts';
+import { problemOfRun } from '../../domain/packed/judge-run.ts';
+import type { PackedRun } from '../../domain/packed/packed-run.ts';
+import { entriesOf } from '../../domain/packed/unpack-run.ts';
 import { type Limits, latestWall } from './backup-format.ts';
-import { entryInRescue } from './rescued.ts';
+import { entryInRescue, runInRescue } from './rescued.ts';
 
 export type ReadLine =
   /** A record of the rescue page that is no entry. */
   | { readonly kind: 'other' }
   | { readonly kind: 'entry'; readonly entry: Entry }
+  | { readonly kind: 'run'; readonly entries: readonly Entry[] }
   | { readonly kind: 'unreadable'; readonly problems: readonly string[] };
 
 const strict = new TextDecoder('utf-8', { fatal: true });
@@ -25,12 +30,28 @@ export function parseLine(bytes: Uint8Array, { nesting }: Pick<Limits, 'nesting'
 export function readLine(bytes: Uint8Array, limits: Pick<Limits, 'nesting'>): ReadLine {
   const raw = parseLine(bytes, limits);
   if (raw === undefined) return unreadable('no JSON, or nested too deep');
+  const run = runInRescue(raw);
+  if (run) return run === 'damaged' ? unreadable('a run is not as it was written') : readRun(run);
   const inner = entryInRescue(raw);
   if (inner === undefined) return { kind: 'other' };
   const read = readEntry(inner);
   if (read.kind === 'damaged') return unreadable(...read.problems);
   const beyond = beyondReason(inner);
   return beyond === null ? { kind: 'entry', entry: read.entry } : unreadable(beyond);
+}
+
+/** The entries of a run, if all of them could be in a log and its chain holds. */
+function readRun(run: PackedRun): ReadLine {
+  const problem = problemOfRun(run, (event) => {
+    const read = readEvent(event);
+    return read.kind === 'damaged' ? read.problems.join() : beyondReason(event);
+  });
+  if (problem !== null) return unreadable(problem);
+  try {
+    return { kind: 'run', entries: entriesOf(run) };
+  } catch (error) {
+    return unreadable(String(error));
+  }
 }
 
 /** A few problems say enough, and none at length: a hostile file has a million lines of them. */
