@@ -28,19 +28,7 @@ export const shellWords = {
   failed:
     'This is not an empty shop: the log could not be opened, and nothing was written. Try again, or restart the browser.',
   tryAgain: 'Try again',
-  demoBanner: 'Demo shop: nothing here touches your own.',
-  leaveDemo: 'Leave demo',
   updateWaiting: 'A new version is ready.',
-  uncounted: (n: number) =>
-    `${n === 1 ? '1 entry' : `${n} entries`} from a newer version or unreadable: kept, but not counted here.`,
-} as const;
-
-export const savingWords = {
-  idle: '',
-  taken: 'Taken',
-  saved: 'Saved',
-  'not-saved': 'Not saved',
-  undone: 'Taken back',
 } as const;
 
 export const notSavedWords = {

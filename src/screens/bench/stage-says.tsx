@@ -2,7 +2,7 @@ import type { Saving } from '../../app/saver.ts';
 import { LastAct } from '../../ui/bench/last-act.tsx';
 import { SavedMark, type SavedState } from '../../ui/bench/saved-mark.tsx';
 import { eventWords } from '../../words/event-words.ts';
-import { savingWords } from '../../words/shell-words.ts';
+import { savingWords } from '../../words/saving-words.ts';
 import { stageWords as words } from '../../words/stage-words.ts';
 import { ago } from '../../words/time-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';

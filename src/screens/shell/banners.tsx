@@ -2,7 +2,7 @@ import { systemClock } from '../../app/clock.ts';
 import { isClosed } from '../../app/kept-lock.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
-import { shellWords as words } from '../../words/shell-words.ts';
+import { bannerWords as words } from '../../words/banner-words.ts';
 import { useApp, useSession } from '../parts/app-context.ts';
 import { onDemand } from '../parts/on-demand.tsx';
 
@@ -28,21 +28,21 @@ const ForgetsBanner = () => {
   return forgets === 'nothing' ? null : <Forgets forgets={forgets} />;
 };
 
-/** What holds before there is a shop. */
-export const FirstBanners = () => (
-  <>
-    <ForgetsBanner />
-    <CopiesBanner />
-  </>
-);
-
 /** What holds for every place: that this is the demo, that some entries cannot be counted, that the clock is in doubt. */
 export const Banners = () => {
   const app = useApp();
   const locked = isClosed(app.preferences.lock.value, systemClock.now());
   const { view, clockWatch } = useSession();
-  const { uncounted } = view.value;
+  const { shop, uncounted } = view.value;
   const opening = app.opening.value;
+  // Before there is a shop little can be said of it.
+  if (shop.registers.size === 0)
+    return (
+      <>
+        <ForgetsBanner />
+        <CopiesBanner />
+      </>
+    );
   return (
     <>
       <ForgetsBanner />

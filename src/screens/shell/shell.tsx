@@ -1,5 +1,4 @@
 import './shell.css';
-import { useEffect } from 'preact/hooks';
 import { systemClock } from '../../app/clock.ts';
 import { isClosed } from '../../app/kept-lock.ts';
 import type { Session } from '../../app/session.ts';
@@ -24,7 +23,7 @@ const { Screen: LockedPlace } = onDemand(async () => (await import('../lock/lock
 const IdleLock = late(async () => (await import('../lock/idle-lock.tsx')).IdleLock);
 
 const Banners = late(async () => (await import('./banners.tsx')).Banners);
-const FirstBanners = late(async () => (await import('./banners.tsx')).FirstBanners);
+const OnReturn = late(async () => (await import('./on-return.tsx')).OnReturn);
 const CopyAge = late(async () => (await import('./copy-age.tsx')).CopyAge);
 const RestoredNotice = late(async () => (await import('./restored-notice.tsx')).RestoredNotice);
 
@@ -34,6 +33,7 @@ export const Shell = () => {
   if (opening.kind !== 'open') return <StandingMessage opening={opening} />;
   return (
     <SessionContext.Provider value={opening.session}>
+      <OnReturn key={`return to ${opening.which}`} />
       <OpenShop key={opening.which} session={opening.session} isOwn={opening.which === 'own'} />
     </SessionContext.Provider>
   );
@@ -45,12 +45,10 @@ const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
   const lock = preferences.lock.value;
   const locked = isClosed(lock, systemClock.now());
   const hasRestored = copies.restored.value !== null;
-  useReadingOnReturn(session);
-  useComparing();
   if (shop.registers.size === 0) {
     return (
       <PlaceBoundary>
-        <FirstBanners />
+        <Banners />
         {locked ? <LockedPlace /> : <Welcome />}
       </PlaceBoundary>
     );
@@ -126,33 +124,3 @@ const Places = ({ current, locked }: { current: Address['place']; locked: boolea
     />
   );
 };
-
-/** Messages of other windows are lost while this one sleeps: on its return it reads for itself, and keeps a snapshot when it goes. */
-function useReadingOnReturn(session: Session): void {
-  useEffect(() => {
-    const look = () => {
-      if (document.visibilityState === 'visible') void session.refresh();
-      else void session.keepSnapshot();
-    };
-    document.addEventListener('visibilitychange', look);
-    return () => document.removeEventListener('visibilitychange', look);
-  }, [session]);
-}
-
-/** How often (ms) a second copy that could not be written is tried again. */
-const betweenTries = 60_000;
-
-/** The two copies are compared when the window comes back into view, and again while the second one is behind. */
-function useComparing(): void {
-  const { opening } = useApp();
-  useEffect(() => {
-    const copies = () => (opening.value.kind === 'open' ? opening.value.twoCopies : null);
-    const look = () => document.visibilityState === 'visible' && void copies()?.compare();
-    const again = setInterval(() => copies()?.state.value.twin === 'failed' && look(), betweenTries);
-    document.addEventListener('visibilitychange', look);
-    return () => {
-      clearInterval(again);
-      document.removeEventListener('visibilitychange', look);
-    };
-  }, [opening]);
-}
