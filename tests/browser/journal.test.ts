@@ -10,6 +10,7 @@ import { chained } from '../../src/domain/log/chain.ts';
 import { holdingOf } from '../../src/domain/log/holding.ts';
 import { launchBrowser } from '../support/browser.ts';
 import { foreignLog, spellDraft } from '../support/drafts.ts';
+import { longLog } from '../support/long-logs.ts';
 
 const entries = chained(foreignLog());
 const links = entries.map(({ link }) => link);
@@ -152,6 +153,38 @@ test('the tenth start folds the segments of windows that are shut into one, besi
   expect(await entriesOf(here, links.slice(0, 10))).toEqual(entries.slice(0, 10));
   await add(here, entries.slice(10));
   expect((await look(there)).holding).toEqual(holdingOf(links));
+  await context.close();
+});
+
+test('what comes packed lies in a packed file; when a bit flips there, a start finds it and holds it no longer', async () => {
+  const { context, here } = await aTablet();
+  const long = longLog(600);
+  await here.evaluate((some) => window.journal.addPacked(some), long);
+  const [name = '', ...more] = await files(here);
+  expect([name.startsWith('packed-'), more]).toEqual([true, []]);
+  await here.reload();
+  await here.waitForFunction(() => window.journal !== undefined);
+  expect((await look(here)).holding).toEqual(holdingOf(long.map(({ link }) => link)));
+  expect(
+    await entriesOf(
+      here,
+      long.map(({ link }) => link),
+    ),
+  ).toEqual(long);
+  await here.evaluate((file) => {
+    return window.journal.change(file, (bytes) => {
+      const middle = bytes.length >> 1;
+      bytes[middle] = (bytes[middle] ?? 0) ^ 1;
+      return bytes;
+    });
+  }, name);
+  await here.reload();
+  await here.waitForFunction(() => window.journal !== undefined);
+  expect((await look(here)).holding.entries).toBe(600);
+  await expect.poll(() => files(here)).toEqual([`aside-${name}`]);
+  expect((await look(here)).holding.entries).toBe(0);
+  await here.evaluate((some) => window.journal.addPacked(some), long);
+  expect((await look(here)).holding.entries).toBe(600);
   await context.close();
 });
 

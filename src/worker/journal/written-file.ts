@@ -22,7 +22,9 @@ export async function writeFile(folder: Folder, { name, parcel, notes = [], aliv
   const file = await folder.create(name);
   try {
     try {
-      await file.append(packedBytes(parcel, notes));
+      const bytes = packedBytes(parcel, notes);
+      alive();
+      await file.append(bytes);
     } finally {
       file.release();
     }

@@ -1,6 +1,7 @@
 /** A page that has nothing but a journal and a shelf: what a test asks of them is asked from outside. */
 import { allowOwnScripts } from '../../../src/app/own-scripts.ts';
 import type { Entry } from '../../../src/domain/log/chain.ts';
+import { packLong } from '../../../src/domain/packed/pack-long.ts';
 import { entriesIn } from '../../../src/domain/packed/parcel.ts';
 import type { FileShelf } from '../../../src/store/file-shelf.ts';
 import { filesWorker } from '../../../src/store/files-worker.ts';
@@ -12,6 +13,7 @@ export interface JournalPage {
   readonly shelf: FileShelf;
   /** All entries that the journal has, one by one. */
   readonly entries: () => Promise<readonly Entry[]>;
+  readonly addPacked: (entries: readonly Entry[]) => Promise<void>;
   /** The files of the journal, as a page sees them without the worker. */
   readonly files: () => Promise<readonly string[]>;
   /** Writes a file of the journal anew, with its bytes changed. */
@@ -47,6 +49,7 @@ window.journal = {
   twin,
   shelf: opfsShelf(files),
   entries: async () => entriesIn(await twin.parcel(await twin.heads())),
+  addPacked: (entries) => twin.add(packLong(entries)),
   async files() {
     const names: string[] = [];
     for await (const name of (await folder()).keys()) names.push(name);
