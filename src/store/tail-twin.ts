@@ -85,7 +85,7 @@ export function tailTwin(storage: SmallStorage, name: string): Twin {
       );
     return {
       whole: runs.filter((run) => !touches(run)),
-      entries: runs.filter(touches).flatMap(entriesOf),
+      entries: runs.filter(touches).flatMap((run) => entriesOf(run)),
     };
   }
 

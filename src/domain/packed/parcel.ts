@@ -19,5 +19,5 @@ export function countIn({ runs, entries }: Parcel): number {
 
 /** All of it one by one. Slow for long logs, for each link is summed up anew. Throws when a run is not whole. */
 export function entriesIn({ runs, entries }: Parcel): readonly Entry[] {
-  return runs.length === 0 ? entries : [...runs.flatMap(entriesOf), ...entries];
+  return runs.length === 0 ? entries : [...runs.flatMap((run) => entriesOf(run)), ...entries];
 }

@@ -9,11 +9,15 @@ export function* eventsOf(run: PackedRun): Generator<LogEvent, void> {
   for (const { text } of eventTexts(run)) yield JSON.parse(text) as LogEvent;
 }
 
-/** The entries of a run, chained anew. Throws when they do not end in the link of the run. */
-export function entriesOf(run: PackedRun): readonly Entry[] {
+/**
+ * The entries of a run, chained anew. Throws when they do not end in the link of the run.
+ * @param alive called now and then: a long run takes a good part of a second
+ */
+export function entriesOf(run: PackedRun, alive = () => {}): readonly Entry[] {
   const entries: Entry[] = [];
   let prev: Link = run.prev;
-  for (const { text } of eventTexts(run)) {
+  for (const { at, text } of eventTexts(run)) {
+    if (at % 4096 === 0) alive();
     const link = linkOver(prev, text);
     entries.push({ prev, link, event: JSON.parse(text) as LogEvent });
     prev = link;

@@ -86,7 +86,7 @@ export function openJournal({ folder, writer, turn, alive, chance }: JournalOpti
   const unsure = new Set<string>();
   let contents = emptyContents();
   let looked = false;
-  const opened = opener(folder, () => contents);
+  const opened = opener(folder, { contents: () => contents, alive });
   const reading = oneAtATime();
   const write = lineBatches(writeNew, turn);
 
@@ -199,7 +199,7 @@ export function openJournal({ folder, writer, turn, alive, chance }: JournalOpti
     const given = new Map(runs.map((run) => [headOfRun(run), run]));
     const incoming = {
       heads: [...given.keys()],
-      open: async (head: RunHead) => entriesOf(given.get(head) as PackedRun),
+      open: async (head: RunHead) => entriesOf(given.get(head) as PackedRun, alive),
     };
     const { here } = await withFiles(async () =>
       differences({ here: incoming, there: { heads: await heads(), open: opened.open } }),

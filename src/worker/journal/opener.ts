@@ -14,6 +14,13 @@ interface OpenedRun {
   readonly entries: readonly Entry[];
 }
 
+interface OpenerParts {
+  /** What is known of the journal now. */
+  readonly contents: () => Contents;
+  /** Called now and then during long work. */
+  readonly alive: () => void;
+}
+
 export interface Opener {
   /** The entries of a run; rejects when it is not there, or no longer sound. */
   readonly open: (head: RunHead) => Promise<readonly Entry[]>;
@@ -27,13 +34,13 @@ export interface Opener {
  * Opens what the journal holds. A run that turns out not to be what its head says is forgotten: the journal then reports
  * itself short of it. Rejects where a file cannot be read: another window may have folded it.
  */
-export function opener(folder: Folder, contents: () => Contents): Opener {
+export function opener(folder: Folder, { contents, alive }: OpenerParts): Opener {
   let last: { placed: Placed; opened: OpenedRun } | undefined;
 
   async function openPlaced(placed: Placed): Promise<OpenedRun | undefined> {
     if (last?.placed === placed) return last.opened;
     const known = contents();
-    const opened = soundRun(textOf(await folder.read(placed.file, placed)));
+    const opened = soundRun(textOf(await folder.read(placed.file, placed)), alive);
     if (opened && isSame(opened.run, placed.head)) {
       last = { placed, opened };
       return opened;

@@ -32,15 +32,15 @@ export async function* soundLines(
   for await (const lines of wholeLines(folder, { name, from: 0, to: size })) {
     for (const { text, to } of lines) {
       upTo = to + 1;
-      if (text !== '') yield soundLine(text);
+      if (text !== '') yield soundLine(text, alive);
       alive();
     }
   }
   if (upTo < size) yield { kind: 'unreadable' };
 }
 
-function soundLine(text: string): SoundLine {
-  if (text.startsWith('{"run"')) return soundRun(text) ?? { kind: 'unreadable' };
+function soundLine(text: string, alive: () => void): SoundLine {
+  if (text.startsWith('{"run"')) return soundRun(text, alive) ?? { kind: 'unreadable' };
   if (text.startsWith('{"index"')) return { kind: readIndexLine(text) ? 'index' : 'unreadable' };
   const said = readJournalLine(text);
   if (said.kind !== 'entry') return said;
@@ -51,10 +51,11 @@ function soundLine(text: string): SoundLine {
 /** The run on a line with its entries; undefined when it is not whole, or its chain does not hold. */
 export function soundRun(
   text: string,
+  alive: () => void,
 ): { readonly kind: 'entries'; readonly entries: readonly Entry[]; readonly run: PackedRun } | undefined {
   const run = readRunLine(text);
   try {
-    return run && { kind: 'entries', entries: entriesOf(run), run };
+    return run && { kind: 'entries', entries: entriesOf(run, alive), run };
   } catch {
     return undefined;
   }
