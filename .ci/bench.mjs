@@ -36,7 +36,7 @@ const { openBench } = await load('harness/bench.ts');
 /** @type {typeof import('../tests/bench/harness/row.ts')} */
 const { rowOf } = await load('harness/row.ts');
 /** @type {typeof import('../tests/bench/harness/table.ts')} */
-const { tableOf } = await load('harness/table.ts');
+const { linesOf } = await load('harness/table.ts');
 
 /** @type {Row[]} */
 const rows = [];
@@ -52,7 +52,7 @@ try {
 }
 
 writeFileSync(`${root}bench-results.json`, `${JSON.stringify(rows, undefined, 2)}\n`);
-console.table(tableOf(rows));
+for (const row of rows) console.log(linesOf(row).join('\n'));
 const missed = rows.filter(({ ok }) => !ok);
 for (const { id, missed: bars } of missed) console.log(`${id} misses its bar: ${bars.join('; ')}`);
 if (missed.length === 0) console.log(`All ${rows.length} rows meet their bars.`);

@@ -2,7 +2,7 @@
  * From the finger that leaves *pass* to the saved mark and the new count on the screen, with the main thread slowed down
  * to a tablet's; beside it, in the same page after each tap, one bare strict transaction.
  */
-import type { BrowserContext } from 'playwright-core';
+import type { BrowserContext, Page } from 'playwright-core';
 import { allowToKeep } from '../support/persistent-browser.ts';
 import type { Bench } from './harness/bench.ts';
 import { type Measured, median, quantile } from './harness/row.ts';
@@ -26,53 +26,84 @@ export async function measure(bench: Bench): Promise<readonly Measured[]> {
     const { profile, stage } = await shopProfile(bench, events);
     shops.set(events, { profile: bench.copyOf(profile), stage });
   }
-  const tapped: Record<number, number[]> = {};
-  const raw: Record<number, number[]> = {};
+  const bareProfile = bench.newProfile();
+  const appPage = (context: BrowserContext, stage: string) => openStage(context, `${bench.appUrl()}${stage}`);
+  const tapped: Record<string, number[]> = { bare: [] };
+  const raw: Record<string, number[]> = { bare: [] };
+  const note = (name: string | number, times: Times) => {
+    tapped[name] = [...(tapped[name] ?? []), quantile(times.taps, 0.95)];
+    raw[name] = [...(raw[name] ?? []), median(times.raw)];
+  };
   for (let round = 0; round < bench.rounds; round += 1) {
-    for (const [events, { profile, stage }] of round % 2 ? [...shops].reverse() : shops) {
-      const times = await bench.inBrowser(profile, (context) => tapOn(context, `${bench.appUrl()}${stage}`));
-      tapped[events] = [...(tapped[events] ?? []), quantile(times.taps, 0.95)];
-      raw[events] = [...(raw[events] ?? []), median(times.raw)];
-    }
+    for (const [events, { profile, stage }] of round % 2 ? [...shops].reverse() : shops)
+      note(events, await bench.inBrowser(profile, async (context) => tapOn(await appPage(context, stage))));
+    note(
+      'bare',
+      await bench.inBrowser(bareProfile, async (context) => tapOn(await barePage(bench, context))),
+    );
   }
-  const work =
-    'pointer up on pass to the saved mark on screen, CPU 4 × slower, 95th percentile; limit: median of one strict transaction';
-  const [empty = [], full = []] = sizes.map((events) => tapped[events]);
-  const [limitEmpty = [], limitFull = []] = sizes.map((events) => raw[events]);
+  const work = 'pointer up on pass to the saved mark on screen, CPU 4 × slower, 95th percentile';
   const soon = { kind: 'at-most-more', more: 50, than: 'limit' } as const;
+  const figuresAt = (events: number) => ({
+    ours: tapped[events] ?? [],
+    limit: raw[events] ?? [],
+    'bare page': tapped.bare ?? [],
+  });
   return [
-    { id: 'tap-screen', work, unit: 'ms', figures: { ours: empty, limit: limitEmpty }, bars: [soon] },
+    {
+      id: 'tap-screen',
+      work: `${work}; limit: median of one strict transaction`,
+      unit: 'ms',
+      figures: figuresAt(0),
+      bars: [soon],
+    },
     {
       id: 'tap-screen-1000000',
       work: `${work}; 1,000,000 events in the store`,
       unit: 'ms',
-      figures: { ours: full, limit: limitFull, 'empty log': empty },
+      figures: { ...figuresAt(1_000_000), 'empty log': tapped[0] ?? [] },
       bars: [soon, { kind: 'at-most-times', times: 1.1, of: 'empty log' }],
     },
   ];
 }
 
-async function tapOn(context: BrowserContext, address: string): Promise<Times> {
+async function openStage(context: BrowserContext, address: string): Promise<Page> {
   await allowToKeep(context);
   await context.addInitScript(watchTaps);
   const page = await context.newPage();
   await slowDown(page);
   await page.goto(address);
-  const pass = page.locator('[data-testid=pass]');
-  await pass.waitFor();
+  await page.locator('[data-testid=pass]').waitFor();
   // Past the rest of the start: the second copy is compared and the whole shop read beside the first screen.
-  await page.waitForTimeout(3000);
-  const box = await pass.boundingBox();
+  await page.waitForTimeout(5000);
+  return page;
+}
+
+/** What the browser and this machine need themselves, from pointer up to the screen: see in-page/bare-tap.ts. */
+async function barePage(bench: Bench, context: BrowserContext): Promise<Page> {
+  await context.addInitScript(watchTaps);
+  const { page, call } = await bench.openModule(context, 'bare-tap');
+  await slowDown(page);
+  await call('showBareTap');
+  return page;
+}
+
+async function tapOn(page: Page): Promise<Times> {
+  const box = await page.locator('[data-testid=pass]').boundingBox();
   if (!box) throw new Error('There is no pass button.');
   const times = { taps: [] as number[], raw: [] as number[] };
+  let unanswered = 0;
   for (let count = 0; count < unmeasured + taps; count += 1) {
     const seen = page.evaluate(() => globalThis.tapSeen());
     // The page must be listening before the finger comes down.
     await page.evaluate(() => undefined);
     await page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
     const took = await seen;
+    // A machine that stands still for a moment makes one touch of two: the button rightly feels the first only.
+    if (took === null) unanswered += 1;
+    if (unanswered > 3) throw new Error('Taps were not answered within 5 s.');
     const bare = await page.evaluate(() => globalThis.bareTransaction());
-    if (count >= unmeasured) {
+    if (count >= unmeasured && took !== null) {
       times.taps.push(took);
       times.raw.push(bare);
     }
@@ -82,8 +113,8 @@ async function tapOn(context: BrowserContext, address: string): Promise<Times> {
 }
 
 declare global {
-  /** Put there by `watchTaps`: ms from the next pointer up to what it changes on the screen; ms of a bare transaction. */
-  var tapSeen: () => Promise<number>;
+  /** Put there by `watchTaps`: ms from the next pointer up to what it changes on the screen, null when nothing does within 5 s; ms of a bare transaction. */
+  var tapSeen: () => Promise<number | null>;
   var bareTransaction: () => Promise<number>;
 }
 
@@ -101,6 +132,7 @@ function watchTaps(): void {
   const mark = () => document.querySelector<HTMLElement>('[data-testid=saved-mark]')?.dataset.state;
   globalThis.tapSeen = () =>
     new Promise((resolve) => {
+      setTimeout(() => resolve(null), 5000);
       const before = count();
       const observer = new MutationObserver(() => {
         if (count() === before || mark() !== 'saved') return;

@@ -3,7 +3,7 @@ import type { Bench } from './harness/bench.ts';
 import { median } from './harness/row.ts';
 import type { Keeper } from './in-page/tap-store.ts';
 
-const taps = 60;
+const taps = 100;
 
 export async function measure(bench: Bench) {
   const figures: Record<Keeper, number[]> = { ours: [], limit: [], Dexie: [], PouchDB: [], RxDB: [] };

@@ -1,21 +1,35 @@
 import type { Row } from './row.ts';
 
-/** The rows as a table for the console. */
-export function tableOf(rows: readonly Row[]): readonly Readonly<Record<string, string>>[] {
-  return rows.map(({ id, ours, unit, limit, peers, ratio, bar, ok, spread: [least, most] }) => ({
-    id,
-    ours: `${short(ours)} ${unit}`,
-    spread: `${short(least)}–${short(most)}`,
-    limit: limit === null ? '' : `${short(limit)} (ours ${short(ratio.limit ?? Number.NaN)} ×)`,
-    peers: Object.entries(peers)
-      .map(([name, figure]) => `${name} ${short(figure)} (${short(ratio[name] ?? Number.NaN)} ×)`)
-      .join(', '),
-    bar: bar.join('; '),
-    ok: bar.length === 0 ? '' : ok ? 'yes' : 'NO',
-  }));
+/** A row for the console: what was measured, beside what, and whether it holds. */
+export function linesOf({
+  id,
+  work,
+  unit,
+  ours,
+  limit,
+  peers,
+  ratio,
+  bar,
+  ok,
+  spread: [least, most],
+}: Row): readonly string[] {
+  const figure = (value: number) => `${short(value)} ${unit}`;
+  const verdict = bar.length === 0 ? '' : ok ? 'ok' : 'MISSED';
+  const others = [
+    ...(limit === null ? [] : [`limit ${figure(limit)}, ours ${times(ratio.limit)} of it`]),
+    ...Object.entries(peers).map(([name, value]) => `${name} ${figure(value)}, ${times(ratio[name])} ours`),
+  ];
+  return [
+    `${id.padEnd(20)} ${figure(ours).padEnd(12)} (${short(least)}–${short(most)})`.padEnd(56) + verdict,
+    `  ${work}`,
+    ...others.map((line) => `  ${line}`),
+    ...(bar.length === 0 ? [] : [`  bar: ${bar.join('; ')}`]),
+  ];
 }
 
-/** Three significant figures, more where the number has more before its point. */
-function short(figure: number): string {
-  return Math.abs(figure) >= 100 ? figure.toFixed(0) : Number(figure.toPrecision(3)).toString();
+const times = (ratio = Number.NaN) => `${short(ratio)} ×`;
+
+/** Three significant figures; whole numbers stay whole. */
+function short(value: number): string {
+  return Math.abs(value) >= 100 ? value.toFixed(0) : Number(value.toPrecision(3)).toString();
 }

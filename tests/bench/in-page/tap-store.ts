@@ -105,8 +105,8 @@ export type Keeper = keyof typeof openers;
 
 /** Fingers never tap faster; what a store does after it has answered then meets nobody else's tap. */
 const betweenTaps = 25;
-/** Each store writes so many before it is measured: the first ones load code and make files. */
-const unmeasured = 10;
+/** Each store writes so many before it is measured, as in the first hour of a day: the first ones load code and make files. */
+const unmeasured = 50;
 
 /** Milliseconds that each store needed for each of `taps` taps, which they took in turns. */
 export async function tapInTurns({ taps }: { taps: number }): Promise<Readonly<Record<Keeper, number[]>>> {
