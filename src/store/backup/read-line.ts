@@ -1,7 +1,7 @@
 import type { Entry } from '../../domain/log/chain.ts';
 import { readEntry } from '../../domain/log/read-entry.ts';
 import { readEvent } from '../../domain/log/read-event.ts';
-import { problemOfRun } from '../../domain/packed/judge-run.ts';
+import { judgeOfRuns } from '../../domain/packed/judge-run.ts';
 import type { PackedRun } from '../../domain/packed/packed-run.ts';
 import { entriesOf } from '../../domain/packed/unpack-run.ts';
 import { type Limits, latestWall } from './backup-format.ts';
@@ -31,7 +31,7 @@ export function readLine(bytes: Uint8Array, limits: Pick<Limits, 'nesting'>): Re
   const raw = parseLine(bytes, limits);
   if (raw === undefined) return unreadable('no JSON, or nested too deep');
   const run = runInRescue(raw);
-  if (run) return run === 'damaged' ? unreadable('a run is not as it was written') : readRun(run);
+  if (run) return run === 'damaged' ? unreadable('a run is not as it was written') : readRun(run, limits);
   const inner = entryInRescue(raw);
   if (inner === undefined) return { kind: 'other' };
   const read = readEntry(inner);
@@ -40,12 +40,20 @@ export function readLine(bytes: Uint8Array, limits: Pick<Limits, 'nesting'>): Re
   return beyond === null ? { kind: 'entry', entry: read.entry } : unreadable(beyond);
 }
 
+/** More characters than this (on average) no events of a run have; a few of them may. */
+const longestEvents = 8192;
+
 /** The entries of a run, if all of them could be in a log and its chain holds. */
-function readRun(run: PackedRun): ReadLine {
-  const problem = problemOfRun(run, (event) => {
-    const read = readEvent(event);
-    return read.kind === 'damaged' ? read.problems.join() : beyondReason(event);
-  });
+function readRun(run: PackedRun, { nesting }: Pick<Limits, 'nesting'>): ReadLine {
+  const judge = judgeOfRuns(
+    (event, text) => {
+      if (deepest(text) > nesting) return 'nested too deep';
+      const read = readEvent(event);
+      return read.kind === 'damaged' ? read.problems.join() : beyondReason(event);
+    },
+    { longest: longestEvents },
+  );
+  const problem = judge(run);
   if (problem !== null) return unreadable(problem);
   try {
     return { kind: 'run', entries: entriesOf(run) };

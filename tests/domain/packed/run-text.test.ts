@@ -2,11 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demoShop } from '../../../shared/demo/demo-shop.ts';
 import { chained } from '../../../src/domain/log/chain.ts';
+import type { ShopEvent } from '../../../src/domain/log/event.ts';
 import { readEvent } from '../../../src/domain/log/read-event.ts';
-import { problemOfRun } from '../../../src/domain/packed/judge-run.ts';
+import { eventTexts } from '../../../src/domain/packed/event-texts.ts';
+import { judgeOfRuns } from '../../../src/domain/packed/judge-run.ts';
 import type { PackedRun } from '../../../src/domain/packed/packed-run.ts';
 import { readRun, runText } from '../../../src/domain/packed/run-text.ts';
 import { entriesOf } from '../../../src/domain/packed/unpack-run.ts';
+import { spellDraft } from '../../support/drafts.ts';
 import { histories, play } from '../../support/histories.ts';
 import { packedRuns } from '../../support/run-makers.ts';
 
@@ -17,6 +20,8 @@ const isKnown = (event: unknown) => {
   const read = readEvent(event);
   return read.kind === 'damaged' ? read.problems.join() : null;
 };
+const longest = 4096;
+const problemOfRun = (each: PackedRun) => judgeOfRuns(isKnown, { longest })(each);
 const raw = (of: PackedRun) => JSON.parse(runText(of));
 
 describe('a run as text', () => {
@@ -26,7 +31,7 @@ describe('a run as text', () => {
         for (const each of packedRuns(chained(play(steps).log))) {
           const read = readRun(raw(each));
           expect(read && entriesOf(read)).toEqual(entriesOf(each));
-          expect(read && problemOfRun(read, isKnown)).toBe(null);
+          expect(read && problemOfRun(read)).toBe(null);
         }
       }),
       { numRuns: 40 },
@@ -59,7 +64,7 @@ describe('a run as text', () => {
 });
 
 describe('a run from outside is judged', () => {
-  const changed = (change: Partial<PackedRun>) => problemOfRun({ ...run, ...change }, isKnown);
+  const changed = (change: Partial<PackedRun>) => problemOfRun({ ...run, ...change });
   const column = (name: keyof PackedRun['columns'], value: number, at: number) => {
     const numbers = Uint32Array.from(run.columns[name]);
     numbers[at] = value;
@@ -96,5 +101,69 @@ describe('a run from outside is judged', () => {
     const shape = run.shapes[at]?.replace(/"pieces":1,/, '"pieces":\u0005,') ?? '';
     const row = run.columns.shape.indexOf(at);
     expect(changed({ shapes: run.shapes.with(at, shape), ...column('tick', 1, row) })).not.toBe(null);
+  });
+
+  test('by its last number, and by extras that nothing asks for', () => {
+    const farAhead = (event: unknown) => ((event as { seq: number }).seq > 1e9 ? 'far ahead' : null);
+    const late = { ...run, first: 1e9 - run.entries + 2 };
+    expect(judgeOfRuns(farAhead, { longest })(late)).toBe('far ahead');
+    expect(changed({ extras: Float64Array.from([...run.extras, 1]) })).not.toBe(null);
+  });
+
+  test('by how long its events are, though the texts of them are short', () => {
+    const characters = [...eventTexts(run)].reduce((sum, { text }) => sum + text.length, 0) / run.entries;
+    expect(judgeOfRuns(isKnown, { longest: characters / 2 })(run)).toContain('longer');
+    expect(judgeOfRuns(isKnown, { longest: characters * 2 })(run)).toBe(null);
+  });
+
+  describe('though an event that needs none of its columns stands before all others', () => {
+    const spells = [1, 2, 3, 4].map((seq) => ({
+      ...spellDraft('turn'),
+      ...{ station: 'tablet-a', seq, stamp: { wall: 1000 + seq, tick: 0 } },
+    }));
+    const [small] = packedRuns(chained(spells as unknown as ShopEvent[]));
+    const first = small && [...eventTexts(small)][0]?.text;
+    if (!small || !first) throw new Error('there is a run');
+    const hidden = (columns: Partial<PackedRun['columns']>, days = small.days): PackedRun => ({
+      ...small,
+      days,
+      shapes: [...small.shapes, first],
+      columns: { ...small.columns, shape: Uint32Array.of(1, 0, 0, 0), ...columns },
+    });
+
+    test('which may be as it is', () => {
+      expect(problemOfRun(hidden({}))).toBe(null);
+    });
+
+    test('and seems to be the one with the greatest of numbers', () => {
+      const judge = (event: unknown) => ((event as ShopEvent).stamp.tick > 1e9 ? 'beyond reason' : null);
+      const run = hidden({ tick: Uint32Array.of(4e9, 0, 3e9, 0) });
+      expect(judgeOfRuns(judge, { longest })(run)).toBe('beyond reason');
+    });
+
+    test('and seems to be the first with a text', () => {
+      const run = hidden({ day: Uint32Array.of(0, 1, 0, 1) }, ['"no day"', ...small.days]);
+      expect(problemOfRun(run)).toContain('no day');
+    });
+  });
+
+  test('once for what was found sound before, and never by what was found in a run that was not', () => {
+    let judged = 0;
+    const problem = judgeOfRuns(
+      (event) => {
+        judged += 1;
+        return isKnown(event);
+      },
+      { longest },
+    );
+    const bad = { ...run, days: run.days.with(-1, '"never"') };
+    expect(problem(bad)).toContain('never');
+    expect(problem(bad)).toContain('never');
+    judged = 0;
+    expect(problem(run)).toBe(null);
+    const all = judged;
+    expect(problem(run)).toBe(null);
+    expect(judged - all).toBeLessThan(all / 10);
+    expect(problem(bad)).toContain('never');
   });
 });
