@@ -79,6 +79,8 @@ export function openApp(parts: AppParts): App {
   const forgets = whatIsForgotten({ database: globalThis.indexedDB, settings: storage });
   const opening = signal<Opening>({ kind: 'opening', waitsForOtherWindow: false });
 
+  /** What was put back is still to be told when the shop is opened anew for it. */
+  let putBackBefore = 0;
   let shelf: Promise<FileShelf | null> = Promise.resolve(null);
 
   async function openWhich(which: ShopChoice): Promise<void> {
@@ -135,6 +137,8 @@ export function openApp(parts: AppParts): App {
   }
 
   async function openCopiesOf(store: LogStore, name: string): Promise<TwoCopies> {
+    const putBack = putBackBefore;
+    putBackBefore = 0;
     const opened = openTwin(name);
     shelf = opened.then((files) => files.shelf);
     return openTwoCopies({
@@ -142,6 +146,7 @@ export function openApp(parts: AppParts): App {
       twin: laterTwin(opened.then(({ twin }) => twin)),
       marks: markKeeper(storage, name),
       now: systemClock.now,
+      putBack,
       onHealed: ({ renewed }) => {
         // While the shop is still being opened, it will read what was put back anyway.
         if (opening.value.kind !== 'open') return;
@@ -153,6 +158,7 @@ export function openApp(parts: AppParts): App {
 
   /** Opens the same shop again, under the station that its store has now. */
   async function openAnew(): Promise<void> {
+    if (opening.value.kind === 'open') putBackBefore = opening.value.twoCopies?.state.value.putBack ?? 0;
     await closeNow();
     await openWhich(preferences.shop.value);
   }

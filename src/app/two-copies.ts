@@ -37,6 +37,8 @@ export interface TwoCopiesParts {
   readonly twin: Twin;
   readonly marks: MarkKeeper;
   readonly now: () => number;
+  /** Taps that were put back before the shop had to be opened anew, and that nobody has read of yet. */
+  readonly putBack?: number | undefined;
   /** The store has got entries, or a new station, by a comparison. */
   readonly onHealed: (what: { readonly renewed: boolean }) => void;
 }
@@ -46,7 +48,8 @@ export async function openTwoCopies(parts: TwoCopiesParts): Promise<TwoCopies> {
   const { store, twin, marks, now, onHealed } = parts;
   const markBefore = marks.read();
   const wasSuspect = marks.isSuspect();
-  const state: Signal<CopiesState> = signal({ twin: null, putBack: 0, missing: 0, suspect: wasSuspect });
+  const { putBack = 0 } = parts;
+  const state: Signal<CopiesState> = signal({ twin: null, putBack, missing: 0, suspect: wasSuspect });
   let freshened = false;
   let running: Promise<void> | undefined;
 

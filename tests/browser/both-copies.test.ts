@@ -122,6 +122,8 @@ test('a database that went while the app was shut is there again at the next sta
   await expect.poll(() => linksOnDisk(here.page)).toEqual(stored);
   const aside = await bystander(context);
   await here.page.close();
+  // A window that is still going down would put the database right by itself.
+  await aside.waitForTimeout(1500);
   await clear(aside, 'indexeddb');
   const page = await context.newPage();
   const troubles = watchTroubles(page, new URL(inject('appUrl')).origin);
