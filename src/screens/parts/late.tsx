@@ -7,12 +7,13 @@ export function late(load: () => Promise<ComponentType>): ComponentType {
   return () => {
     const [, setReady] = useState(loaded !== undefined);
     useEffect(() => {
-      if (loaded) return;
       const show = (component: ComponentType) => {
         loaded = component;
         setReady(true);
       };
-      load().then(show, () => undefined);
+      // Another place may have got it between this one's first drawing and now.
+      if (loaded) show(loaded);
+      else load().then(show, () => undefined);
     }, []);
     const Loaded = loaded;
     return Loaded ? <Loaded /> : null;

@@ -31,7 +31,9 @@ export function onDemand<Props extends object>(
     const [failed, setFailed] = useState<unknown>();
     const [, setReady] = useState(false);
     useEffect(() => {
-      if (!loaded) fetch().then(() => setReady(true), setFailed);
+      // The code may have come between this screen's first drawing and now.
+      if (loaded) setReady(true);
+      else fetch().then(() => setReady(true), setFailed);
     }, []);
     // Said by the boundary around the place, with a way to try again.
     if (failed !== undefined) throw failed;
