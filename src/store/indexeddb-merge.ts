@@ -16,6 +16,7 @@ import { type RunRecord, runRecordOf } from './run-record.ts';
 import { sealedLookup } from './sealed-lookup.ts';
 import { openSealed } from './sealed-reads.ts';
 import type { ShopDatabase, ShopSchema } from './shop-schema.ts';
+import { youngBranches } from './young-records.ts';
 
 type Merge = Incoming & { readonly stationName: () => StationId };
 type Merging = IDBPTransaction<ShopSchema, ('events' | 'runs' | 'packs' | 'heads' | 'aside')[], 'readwrite'>;
@@ -45,11 +46,14 @@ export async function mergeInto(
   });
   const single = [...entriesIn({ runs: whole.loose, entries: [] }), ...entries];
   const young = await youngAround(tx, single);
-  const placed = await placeEntries(
-    single,
-    async (id) =>
+  const placed = await placeEntries(single, {
+    held: async (id) =>
       (await whole.held(id)) ?? young.get(eventKey(id)) ?? (await sealed.held(id)) ?? (await youngAt(id)),
-  );
+    branches: async () => [
+      ...records.flatMap(({ branch }) => branch ?? []),
+      ...(await youngBranches(tx.objectStore('events'))),
+    ],
+  });
 
   // A damaged run goes as a whole once something takes the place of a part of it.
   const ofSpoilt = placed.mended.filter(({ damaged }) => !damaged).map(({ by }) => by);

@@ -35,9 +35,12 @@ export function memoryLog(station: StationId): LogStore {
     async merge({ now, ...incoming }) {
       const { added, mended, here, unplaced } = await placeEntries(
         entriesIn({ ...emptyParcel, ...incoming }),
-        async (id) => {
-          const record = records.get(eventKey(id));
-          return record && heldAs(record);
+        {
+          async held(id) {
+            const record = records.get(eventKey(id));
+            return record && heldAs(record);
+          },
+          branches: async () => all().flatMap(({ branch }) => branch ?? []),
         },
       );
       const renewed = added.some(({ event }) => event.station === head.station);

@@ -13,6 +13,13 @@ export interface Placing {
   readonly unplaced: number;
 }
 
+/** A store, as far as entries that come in must know it. */
+interface Store {
+  readonly held: (id: EventId) => Promise<HeldEntry | undefined>;
+  /** The branches of which it holds an entry at least. Asked for only when an entry is found no other place. */
+  readonly branches: () => Promise<readonly Branch[]>;
+}
+
 /** What a store holds under an identity. */
 export interface HeldEntry {
   readonly link: Link;
@@ -28,10 +35,7 @@ export function heldAs(record: EventRecord): HeldEntry {
  * Finds the place of each entry that comes in beside what a store holds. An entry that is not held goes to its own
  * identity. One that tells another story than the entry held there lies on a branch, from the first that differs on.
  */
-export async function placeEntries(
-  incoming: readonly Entry[],
-  held: (id: EventId) => Promise<HeldEntry | undefined>,
-): Promise<Placing> {
+export async function placeEntries(incoming: readonly Entry[], store: Store): Promise<Placing> {
   const fresh = new Map<string, EventRecord>();
   const mended = new Map<string, Placing['mended'][number]>();
   /** The branch that the entry with this link lies on. */
@@ -40,7 +44,7 @@ export async function placeEntries(
   const unplaced = new Set<Link>();
   async function at(id: EventId): Promise<HeldEntry | undefined> {
     const record = fresh.get(eventKey(id));
-    return record ? { link: record.link, isSound: true, record } : held(id);
+    return record ? { link: record.link, isSound: true, record } : store.held(id);
   }
 
   async function put(record: EventRecord): Promise<void> {
@@ -58,16 +62,32 @@ export async function placeEntries(
     return !before || before.link === prev || !before.isSound;
   }
 
+  let known: readonly Branch[] | undefined;
+  /** The branch on which the one before this entry lies, when it came in at another time. */
+  async function branchBefore({ prev, event: { station, seq } }: Entry): Promise<Branch | undefined> {
+    known ??= await store.branches();
+    for (const branch of known) {
+      if (branch.of !== station || seq - 1 <= branch.after) continue;
+      const before = await store.held({ station: branch.station, seq: seq - 1 - branch.after });
+      if (before?.isSound && before.link === prev) return branch;
+    }
+    return undefined;
+  }
+
   for (const entry of [...incoming].sort((a, b) => a.event.seq - b.event.seq)) {
     let branch = branches.get(entry.prev);
     if (!branch) {
       const there = await at(entry.event);
       if (there?.link !== entry.link) {
-        if (!(await followsOn(entry))) {
-          unplaced.add(entry.link);
-          continue;
+        if (await followsOn(entry)) {
+          if (there?.isSound) branch = branchAt(entry);
+        } else {
+          branch = unplaced.has(entry.prev) ? undefined : await branchBefore(entry);
+          if (!branch) {
+            unplaced.add(entry.link);
+            continue;
+          }
         }
-        if (there?.isSound) branch = branchAt(entry);
       }
     }
     if (branch) branches.set(entry.link, branch);

@@ -1,16 +1,17 @@
-import type { IDBPObjectStore } from 'idb';
+import type { Branch } from '../domain/log/branch.ts';
 import type { EventRecord } from './event-record.ts';
-import type { ShopSchema } from './shop-schema.ts';
 import { lastOf } from './station-keys.ts';
 
-type YoungRecords = Pick<
-  IDBPObjectStore<ShopSchema, ('events' | 'runs' | 'packs')[], 'events'>,
-  'openKeyCursor' | 'getAll'
->;
+/** The young records, in a transaction of whatever kind. */
+interface YoungRecords {
+  readonly openKeyCursor: (from?: IDBKeyRange) => Promise<{ readonly key: [string, number] } | null>;
+  readonly getAll: (range: IDBKeyRange) => Promise<readonly EventRecord[]>;
+  readonly get: (key: [string, number]) => Promise<EventRecord | undefined>;
+}
 
 /** The young records of each station from a number on. */
 export async function youngFrom(
-  events: YoungRecords,
+  events: Pick<YoungRecords, 'openKeyCursor' | 'getAll'>,
   from: (station: string) => number,
 ): Promise<readonly EventRecord[]> {
   const found: EventRecord[] = [];
@@ -23,6 +24,20 @@ export async function youngFrom(
       for (const record of await events.getAll(range)) found.push(record);
     }
     first = await events.openKeyCursor(IDBKeyRange.lowerBound(lastOf(station), true));
+  }
+  return found;
+}
+
+/** The branches on which young records lie. */
+export async function youngBranches(
+  events: Pick<YoungRecords, 'openKeyCursor' | 'get'>,
+): Promise<readonly Branch[]> {
+  const found: Branch[] = [];
+  let first = await events.openKeyCursor();
+  while (first) {
+    const record = await events.get(first.key);
+    if (record?.branch) found.push(record.branch);
+    first = await events.openKeyCursor(IDBKeyRange.lowerBound(lastOf(first.key[0]), true));
   }
   return found;
 }

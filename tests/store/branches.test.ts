@@ -91,6 +91,27 @@ describe.each(logMakers)('a log %s, where a cloned tablet wrote on under the sam
     expect(await log.entries()).toHaveLength(here.length + rest.length + 1);
   });
 
+  test('takes a branch piece by piece, in whatever order the pieces come', async () => {
+    const { common, here, there } = clones();
+    const whole = await merged(here, there);
+    const log = await merged(here, there.slice(0, common + 2));
+    for (const piece of [there.slice(common + 2, common + 3), there.slice(common + 3)])
+      expect(await log.merge({ entries: piece, now })).toMatchObject({ unplaced: 0 });
+    expect((await log.holding()).written).toEqual((await whole.holding()).written);
+    expect(waiting(await shopIn(log))).toEqual(waiting(await shopIn(whole)));
+    expect(await log.merge({ entries: there.slice(common + 2), now })).toMatchObject({ added: emptyParcel });
+  });
+
+  test('takes no rest of a branch of which a piece between is missing', async () => {
+    const { common, here, there } = clones();
+    const log = await merged(here, there.slice(0, common + 1));
+    const rest = there.slice(common + 2);
+    expect(await log.merge({ entries: rest, now })).toMatchObject({
+      added: emptyParcel,
+      unplaced: rest.length,
+    });
+  });
+
   test('whose own station it was takes a new one, so that the two part for good', async () => {
     const log = await make();
     const own = log.station();
