@@ -14,8 +14,9 @@ import {
   launchProfile,
 } from '../support/persistent-browser.ts';
 import { deltaOf, type Held, type Tap, type TapKind } from '../support/tap-ledger.ts';
-import { type EventSketch, heldOf } from './held-events.ts';
+import { heldOf } from './held-events.ts';
 import { piecesOnTray } from './prepared-shop.ts';
+import { readStore } from './read-store.ts';
 
 /** A start that takes longer (ms) has failed. */
 const longestStart = 20_000;
@@ -124,7 +125,7 @@ export async function openStation(folder: string): Promise<Station> {
     await page.goto(`${url}${hash}`);
     // An emptied shop has no such tray: then the log alone is judged.
     const left = await leftOn(page).catch(() => null);
-    const held = heldOf(await readEvents(page));
+    const held = heldOf(await readStore(page));
     await page.close();
     const onTray = held.reduce((sum, { tap }) => sum + (tap ? deltaOf[tap] : 0), piecesOnTray);
     return { held, countOff: left === null ? 0 : left - onTray, tray: left !== null };
@@ -194,27 +195,6 @@ async function standingOf(page: Page): Promise<Standing> {
   // What was put back or is missing is said beside the first screen, perhaps a moment later.
   if (standing !== 'welcome') await pause(300);
   return standing;
-}
-
-/** The events in the app's database, which must be there already; an absent one has none. */
-function readEvents(page: Page): Promise<readonly EventSketch[]> {
-  return page.evaluate(
-    () =>
-      new Promise<EventSketch[]>((resolve, reject) => {
-        const opening = indexedDB.open('tallywright');
-        opening.onupgradeneeded = () => opening.transaction?.abort();
-        opening.onerror = () => resolve([]);
-        opening.onsuccess = () => {
-          const db = opening.result;
-          const reading = db.transaction('events').objectStore('events').getAll();
-          reading.onerror = () => reject(reading.error);
-          reading.onsuccess = () => {
-            db.close();
-            resolve(reading.result);
-          };
-        };
-      }),
-  );
 }
 
 /** Taps in a random order: mostly passes, now and then a flaw or an undo, which takes back what these taps did. */
