@@ -71,6 +71,9 @@ export interface AppParts {
   readonly makeDemo: (now: number) => Promise<readonly ShopEvent[]>;
 }
 
+/** What a tap has changed is on the screen by then (ms). */
+const untilSeen = 50;
+
 const storeNames: Record<ShopChoice, string> = { own: 'tallywright', demo: 'tallywright-demo' };
 
 /** Opens the shop that this tablet was in last. */
@@ -146,6 +149,7 @@ export function openApp(parts: AppParts): App {
       twin: laterTwin(opened.then(({ twin }) => twin)),
       marks: markKeeper(storage, name),
       now: systemClock.now,
+      later: (run) => void systemTimer.after(untilSeen, run),
       putBack,
       onHealed: ({ renewed }) => {
         // While the shop is still being opened, it will read what was put back anyway.

@@ -37,6 +37,8 @@ export interface TwoCopiesParts {
   readonly twin: Twin;
   readonly marks: MarkKeeper;
   readonly now: () => number;
+  /** Runs something once the screen has had its time, in the order of the calls. */
+  readonly later: (run: () => void) => void;
   /** Taps that were put back before the shop had to be opened anew, and that nobody has read of yet. */
   readonly putBack?: number | undefined;
   /** The store has got entries, or a new station, by a comparison. */
@@ -45,7 +47,7 @@ export interface TwoCopiesParts {
 
 /** A store with its twin. When the store may have lost something, it is not handed out before both were compared. */
 export async function openTwoCopies(parts: TwoCopiesParts): Promise<TwoCopies> {
-  const { store, twin, marks, now, onHealed } = parts;
+  const { store, twin, marks, now, later, onHealed } = parts;
   const markBefore = marks.read();
   const wasSuspect = marks.isSuspect();
   const { putBack = 0 } = parts;
@@ -76,6 +78,7 @@ export async function openTwoCopies(parts: TwoCopiesParts): Promise<TwoCopies> {
       }
     },
     onBehind: () => change({ twin: 'failed' }),
+    later,
   });
 
   async function compareNow(): Promise<void> {

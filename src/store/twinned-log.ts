@@ -12,10 +12,20 @@ export interface TwinnedLogParts {
   readonly onStored: (entries: readonly Entry[]) => void;
   /** The twin did not take what the store has: the two are to be compared again. */
   readonly onBehind: () => void;
+  /** Runs something once the screen has had its time, in the order of the calls. */
+  readonly later: (run: () => void) => void;
 }
 
 /** The log of `log`, of which everything that is stored goes to the twin too: after the commit, and never in its way. */
-export function twinnedLog({ log, twin, isSuspect, onStored, onBehind }: TwinnedLogParts): LogStore {
+export function twinnedLog({ log, twin, isSuspect, onStored, onBehind, later }: TwinnedLogParts): LogStore {
+  const waiting = new Set<() => void>();
+  /** Done at the latest when the log is closed. A window that ends before leaves it to the next comparison. */
+  function afterwards(work: () => void): void {
+    const once = () => waiting.delete(once) && work();
+    waiting.add(once);
+    later(once);
+  }
+
   async function copy(parcel: Parcel): Promise<void> {
     if (parcel.runs.length + parcel.entries.length === 0) return;
     try {
@@ -35,7 +45,9 @@ export function twinnedLog({ log, twin, isSuspect, onStored, onBehind }: Twinned
     ...log,
     async append(act) {
       const entries = await log.append(act);
-      await stored({ runs: [], entries });
+      const parcel = { runs: [], entries };
+      if (isSuspect()) await stored(parcel);
+      else afterwards(() => void stored(parcel).catch(() => undefined));
       return entries;
     },
     async merge(incoming) {
@@ -44,6 +56,7 @@ export function twinnedLog({ log, twin, isSuspect, onStored, onBehind }: Twinned
       return merged;
     },
     close() {
+      for (const once of waiting) once();
       log.close();
       twin.close();
     },

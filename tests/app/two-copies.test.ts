@@ -29,7 +29,11 @@ let stations = 0;
 
 async function start(
   tablet: Tablet,
-  change: { twin?: (twin: Twin) => Twin; store?: (store: LogStore) => LogStore } = {},
+  change: {
+    twin?: (twin: Twin) => Twin;
+    store?: (store: LogStore) => LogStore;
+    later?: (run: () => void) => void;
+  } = {},
 ) {
   stations += 1;
   const store = await openTestLog(tablet.name, `station-${stations}`);
@@ -41,6 +45,7 @@ async function start(
     twin: change.twin ? change.twin(twin) : twin,
     marks,
     now: () => 5,
+    later: change.later ?? ((run) => run()),
     onHealed: ({ renewed }) => healed.push(renewed),
   });
   let taps = 0;
@@ -95,6 +100,25 @@ describe('a tap', () => {
     await settle();
     expect([...tablet.journal.entries.keys()]).toEqual((await log.entries()).map(({ link }) => link));
     expect(marks.read()).toMatchObject({ station: log.station(), seq: 2 });
+  });
+
+  test('is copied once the screen has had its time, or the log is closed', async () => {
+    const tablet = aTablet();
+    const held: (() => void)[] = [];
+    const { tap, log, marks } = await start(tablet, { later: (run) => held.push(run) });
+    await tap();
+    await settle();
+    expect([tablet.journal.entries.size, marks.read()?.seq]).toEqual([0, 0]);
+    held.shift()?.();
+    await settle();
+    expect([tablet.journal.entries.size, marks.read()?.seq]).toEqual([1, 1]);
+    await tap();
+    log.close();
+    await settle();
+    expect([tablet.journal.entries.size, marks.read()?.seq]).toEqual([2, 2]);
+    held.shift()?.();
+    await settle();
+    expect(tablet.journal.entries.size).toBe(2);
   });
 
   test('that is tried again late does not lower the mark', async () => {
