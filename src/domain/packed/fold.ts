@@ -20,7 +20,7 @@ interface VoidRow extends Row {
  * of trays, and each kind is added once; a void counts as what it takes back, taken away. That holds where a void is the
  * only one of its event, is in force, and its event is there; the few others go through the books one by one.
  */
-export function foldTables({ runs, cells }: LogColumns): LogTables {
+export function foldTables({ runs, effects, cells }: LogColumns): LogTables {
   const find = rowFinder(runs);
   const voids: VoidRow[] = [];
   const counts = runs.map((columns) => count(columns, { find, voids }));
@@ -29,13 +29,11 @@ export function foldTables({ runs, cells }: LogColumns): LogTables {
     const counted = counts[runs.indexOf(columns)];
     if (counted) counted[cell] = (counted[cell] ?? 0) - 1;
   }
-  const effects = runs.map((columns, at) => occurring(columns, counts[at]));
-  const totals = new Float64Array(cells.count());
-  for (const { times, effect } of effects.flat())
-    effect.cells.forEach((cell, at) => {
-      totals[cell] = (totals[cell] ?? 0) + times * (effect.amounts[at] ?? 0);
-    });
-  const tables = cells.tables(totals);
+  const times: number[] = [];
+  runs.forEach((columns, at) => {
+    addOccurring(times, { columns, counted: counts[at] });
+  });
+  const tables = cells.tables(totalsOf(times, { effects, cells }));
   putThroughBooks(tables, { odd, find });
   return tables;
 }
@@ -76,12 +74,30 @@ function oddOnes(runs: readonly RunColumns[], voids: readonly VoidRow[]): readon
   );
 }
 
-function occurring(columns: RunColumns, counted: Uint32Array | undefined) {
-  const found: { readonly times: number; readonly effect: ReturnType<RunColumns['effect']> }[] = [];
-  counted?.forEach((times, at) => {
-    if (times > 0) found.push({ times, effect: columns.effect(at) });
+/** Adds how often each effect, by its number, occurs in a run. */
+function addOccurring(
+  times: number[],
+  { columns, counted = new Uint32Array() }: { columns: RunColumns; counted: Uint32Array | undefined },
+): void {
+  for (let at = 0; at < counted.length; at += 1) {
+    const events = counted[at] ?? 0;
+    if (events === 0) continue;
+    const effect = columns.effect(at);
+    times[effect] = (times[effect] ?? 0) + events;
+  }
+}
+
+function totalsOf(
+  times: readonly number[],
+  { effects, cells }: Pick<LogColumns, 'effects' | 'cells'>,
+): Float64Array {
+  const totals = new Float64Array(cells.count());
+  times.forEach((events, effect) => {
+    effects[effect]?.cells.forEach((cell, at) => {
+      totals[cell] = (totals[cell] ?? 0) + events * (effects[effect]?.amounts[at] ?? 0);
+    });
   });
-  return found;
+  return totals;
 }
 
 function putThroughBooks(tables: LogTables, { odd, find }: { odd: readonly VoidRow[]; find: Find }): void {

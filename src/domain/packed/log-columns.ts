@@ -27,26 +27,29 @@ export interface RunColumns extends LogRun {
   /** Of each shape: how many extras its events have, and what it takes back if it is a void. */
   readonly extrasOf: Uint8Array;
   readonly voids: readonly (VoidShape | undefined)[];
-  /** Of each shape and group (shape × groups + group), worked out when it is first met. */
-  readonly effect: (at: number) => Effect;
+  /** Of each shape and group (shape × groups + group) the number of its effect, which is worked out when it is first met. */
+  readonly effect: (at: number) => number;
 }
 
 /** A whole log in columns. */
 export interface LogColumns {
   readonly runs: readonly RunColumns[];
+  /** By number: runs that know the same shapes and groups share them. */
+  readonly effects: readonly Effect[];
   readonly cells: Cells;
 }
 
 /** Makes runs ready. What thousands of events have in common is worked out once, as the sums of the shop have it. */
 export function logColumns(runs: readonly LogRun[]): LogColumns {
   const cells = newCells();
-  const effects = new Map<string, Map<string, Effect>>();
+  const effects: Effect[] = [];
+  const numbers = new Map<string, Map<string, number>>();
   const voids = new Map<string, VoidShape | undefined>();
 
-  function effect(shape: string, group: Group): Effect {
-    const ofShape = effects.get(shape) ?? new Map<string, Effect>();
-    effects.set(shape, ofShape);
-    const known = ofShape.get(group.name) ?? effectOf(shape, { facts: group.facts, cells });
+  function effect(shape: string, group: Group): number {
+    const ofShape = numbers.get(shape) ?? new Map<string, number>();
+    numbers.set(shape, ofShape);
+    const known = ofShape.get(group.name) ?? effects.push(effectOf(shape, { facts: group.facts, cells })) - 1;
     ofShape.set(group.name, known);
     return known;
   }
@@ -57,10 +60,11 @@ export function logColumns(runs: readonly LogRun[]): LogColumns {
   }
 
   return {
+    effects,
     cells,
     runs: runs.map(({ run, branch }) => {
       const { groups, groupOf } = groupsOf(run.trays);
-      const local = new Array<Effect | undefined>(run.shapes.length * groups.length);
+      const local = new Array<number | undefined>(run.shapes.length * groups.length);
       return {
         run,
         branch,
