@@ -2,7 +2,7 @@ import type { Branch } from '../log/branch.ts';
 import { type Cells, type Effect, effectOf, isVoid, newCells } from './effects.ts';
 import type { PackedRun } from './packed-run.ts';
 import { noFacts, sampleEvent } from './sample-event.ts';
-import { piecesOf } from './shape.ts';
+import { type Pieces, piecesOf } from './shape.ts';
 
 /** A run of a log, and the branch of a cloned station that it lies on. */
 export interface LogRun {
@@ -44,7 +44,7 @@ export function logColumns(runs: readonly LogRun[]): LogColumns {
   const cells = newCells();
   const effects: Effect[] = [];
   const numbers = new Map<string, Map<string, number>>();
-  const voids = new Map<string, VoidShape | undefined>();
+  const shapes = new Map<string, ShapeFacts>();
 
   function effect(shape: string, group: Group): number {
     const ofShape = numbers.get(shape) ?? new Map<string, number>();
@@ -54,9 +54,10 @@ export function logColumns(runs: readonly LogRun[]): LogColumns {
     return known;
   }
 
-  function voidShape(shape: string): VoidShape | undefined {
-    if (!voids.has(shape)) voids.set(shape, shape.includes('"voided"') ? readVoid(shape) : undefined);
-    return voids.get(shape);
+  function factsOf(shape: string): ShapeFacts {
+    const known = shapes.get(shape) ?? shapeFacts(shape);
+    shapes.set(shape, known);
+    return known;
   }
 
   return {
@@ -64,14 +65,15 @@ export function logColumns(runs: readonly LogRun[]): LogColumns {
     cells,
     runs: runs.map(({ run, branch }) => {
       const { groups, groupOf } = groupsOf(run.trays);
+      const facts = run.shapes.map(factsOf);
       const local = new Array<number | undefined>(run.shapes.length * groups.length);
       return {
         run,
         branch,
         groups: groups.length,
         groupOf,
-        extrasOf: Uint8Array.from(run.shapes, (shape) => piecesOf(shape).extras),
-        voids: run.shapes.map(voidShape),
+        extrasOf: Uint8Array.from(facts, ({ extras }) => extras),
+        voids: facts.map(({ voids }) => voids),
         effect(at) {
           const known =
             local[at] ??
@@ -101,10 +103,20 @@ function groupsOf(trays: readonly string[]) {
   return { groupOf, groups: groups.length > 0 ? groups : [nobodys] };
 }
 
-function readVoid(shape: string): VoidShape | undefined {
+interface ShapeFacts {
+  readonly extras: number;
+  readonly voids: VoidShape | undefined;
+}
+
+function shapeFacts(shape: string): ShapeFacts {
+  const pieces = piecesOf(shape);
+  return { extras: pieces.extras, voids: shape.includes('"voided"') ? readVoid(shape, pieces) : undefined };
+}
+
+function readVoid(shape: string, { holes }: Pieces): VoidShape | undefined {
   const event = sampleEvent(shape, noFacts);
   if (!isVoid(event)) return undefined;
-  const extras = piecesOf(shape).holes.filter((hole) => hole.from === 'extras');
+  const extras = holes.filter((hole) => hole.from === 'extras');
   const { station, seq } = event.event as { readonly station: string; readonly seq: number };
   const seqAt = extras.findIndex((hole) => hole.kind === 'seq');
   return { station, seq, seqAt: seqAt < 0 ? undefined : seqAt, nested: isVoid(event.event) };
