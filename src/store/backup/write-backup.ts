@@ -1,9 +1,11 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, concatBytes, utf8ToBytes } from '@noble/hashes/utils.js';
 import { gzipSync } from 'fflate';
-import type { Entry } from '../../domain/log/chain.ts';
+import type { Link } from '../../domain/log/chain.ts';
+import type { Parcel } from '../../domain/packed/parcel.ts';
 import { backupFormat, type Manifest } from './backup-format.ts';
-import { inBackupOrder, type StationRun } from './order-entries.ts';
+import { linesOf, type Section } from './log-section.ts';
+import { inBackupOrder, type StationSections } from './order-log.ts';
 
 /** What a backup says of itself. `wall` is when it is made, ms UTC; `zone` the shop's, `shop` its name. */
 export interface AboutBackup {
@@ -16,18 +18,24 @@ export interface AboutBackup {
 /** Characters of lines in one gzip member: what one damaged byte can cost at most. */
 const memberLength = 65_536;
 
-/** The backup file of a log. The same entries give the same bytes, in whatever order they come. */
-export function writeBackup({
-  entries,
-  about,
-}: {
-  readonly entries: readonly Entry[];
+/** A log that is to be written: entries one by one, and those that are packed. */
+export type LogToWrite = Pick<Parcel, 'entries'> & Partial<Pick<Parcel, 'runs'>>;
+
+interface BackupToWrite extends LogToWrite {
   readonly about: AboutBackup;
-}): Uint8Array {
-  const runs = inBackupOrder(entries);
+  /** Is given the link of every entry that is written. */
+  readonly onLink?: (link: Link) => void;
+}
+
+/**
+ * The backup file of a log. The same entries give the same bytes, in whatever order they come and whether packed or not.
+ * Of what is packed but one entry is unpacked at a time. Throws when a run is not whole.
+ */
+export function writeBackup({ about, onLink = () => {}, ...log }: BackupToWrite): Uint8Array {
+  const stations = inBackupOrder(log);
   const sum = sha256.create();
   const members: Uint8Array[] = [];
-  for (const text of texts(runs)) {
+  for (const text of texts(stations, onLink)) {
     const bytes = utf8ToBytes(text);
     sum.update(bytes);
     members.push(packed(bytes));
@@ -38,32 +46,38 @@ export function writeBackup({
     version: about.version,
     made: { wall: about.wall, zone: about.zone },
     shop: about.shop,
-    stations: runs.map(stationOf),
-    entries: runs.reduce((all, run) => all + run.entries.length, 0),
+    stations: stations.map(stationOf),
+    entries: stations.reduce((all, { sections }) => all + countIn(sections), 0),
     digest: bytesToHex(sum.digest()),
   };
   return concatBytes(packed(utf8ToBytes(`${JSON.stringify(manifest)}\n`)), ...members);
 }
 
 /** The lines of all entries, in texts of about one member each. */
-function* texts(runs: readonly StationRun[]): Iterable<string> {
-  let text = '';
-  for (const entry of runs.flatMap((run) => run.entries)) {
-    text += `${JSON.stringify(entry)}\n`;
-    if (text.length < memberLength) continue;
-    yield text;
-    text = '';
-  }
-  if (text !== '') yield text;
+function* texts(stations: readonly StationSections[], onLink: (link: Link) => void): Iterable<string> {
+  let member = '';
+  for (const { sections } of stations)
+    for (const section of sections)
+      for (const { link, text } of linesOf(section)) {
+        onLink(link);
+        member += `${text}\n`;
+        if (member.length < memberLength) continue;
+        yield member;
+        member = '';
+      }
+  if (member !== '') yield member;
 }
 
-function stationOf({ station, entries }: StationRun): Manifest['stations'][number] {
-  const last = entries.reduce<Entry | undefined>(
-    (best, entry) => (best && best.event.seq >= entry.event.seq ? best : entry),
+const countIn = (sections: readonly Section[]) => sections.reduce((sum, { entries }) => sum + entries, 0);
+const lastIn = ({ first, entries }: Section) => first + entries - 1;
+
+function stationOf({ station, sections }: StationSections): Manifest['stations'][number] {
+  const last = sections.reduce<Section | undefined>(
+    (best, section) => (best && lastIn(best) >= lastIn(section) ? best : section),
     undefined,
   );
   if (!last) throw new Error(`station ${station} has no entries`);
-  return { station, last: last.event.seq, link: last.link, entries: entries.length };
+  return { station, last: lastIn(last), link: last.link, entries: countIn(sections) };
 }
 
 /** A gzip member without a date, so that the same log gives the same file. */
