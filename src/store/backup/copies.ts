@@ -1,11 +1,10 @@
-import type { Entry, Link } from '../../domain/log/chain.ts';
 import type { FileShelf } from '../file-shelf.ts';
 import { type CopyKind, type CopyName, copiesAmong, copyName, outdatedCopies } from './copy-names.ts';
-import { type BackupReading, readBackup } from './read-backup.ts';
-import { type AboutBackup, writeBackup } from './write-backup.ts';
+import { type LinkLedger, linkLedger } from './link-ledger.ts';
+import { type BackupAccount, goThroughBackup } from './read-backup.ts';
+import { type AboutBackup, type LogToWrite, writeBackup } from './write-backup.ts';
 
-export interface CopyToKeep {
-  readonly entries: readonly Entry[];
+export interface CopyToKeep extends LogToWrite {
   readonly about: AboutBackup;
   /** The shop day, `YYYY-MM-DD`. */
   readonly day: string;
@@ -42,21 +41,22 @@ export async function keepCopy(shelf: FileShelf, copy: CopyToKeep): Promise<Kept
   }
 }
 
-async function keep(shelf: FileShelf, { entries, about, day, kind }: CopyToKeep): Promise<KeptCopy> {
-  const links = new Set(entries.map(({ link }) => link));
+async function keep(shelf: FileShelf, { about, day, kind, ...log }: CopyToKeep): Promise<KeptCopy> {
+  const ledger = linkLedger();
+  const bytes = writeBackup({ ...log, about, onLink: ledger.add });
   const older = await listCopies(shelf);
-  const holder = await newestGood(shelf, older);
-  const lacking = holder ? lackedBy(links, holder.links) : 0;
-  if (holder && lacking > 0 && lackedBy(holder.links, links) === 0)
+  const holder = await newestGood(shelf, { copies: older, ledger });
+  const lacking = holder?.lacking ?? 0;
+  if (holder && lacking > 0 && holder.missing === 0)
     return { kind: 'guarded', name: null, holder: holder.name, lacking };
 
   const name = copyName({ number: (older[0]?.number ?? 0) + 1, day, kind });
-  const problem = await writeChecked(shelf, { name, bytes: writeBackup({ entries, about }), links });
+  const problem = await writeChecked(shelf, { name, bytes, ledger });
   if (problem !== null) return { kind: 'failed', why: 'read-back', problem };
 
-  const removed = await removeOutdated(shelf, links);
+  const removed = await removeOutdated(shelf, { ledger, holder });
   if (holder && lacking > 0) return { kind: 'guarded', name, holder: holder.name, lacking };
-  return { kind: 'kept', name, entries: links.size, removed };
+  return { kind: 'kept', name, entries: ledger.size(), removed };
 }
 
 /** The copies on the shelf, the newest first. Rejects when the shelf cannot be read. */
@@ -64,31 +64,50 @@ export async function listCopies(shelf: FileShelf): Promise<readonly CopyName[]>
   return copiesAmong(await shelf.names());
 }
 
-/** Reads a copy; undefined when there is none of that name. Rejects when the shelf cannot be read. */
-export async function readCopy(shelf: FileShelf, name: string): Promise<BackupReading | undefined> {
-  const bytes = await shelf.read(name);
-  return bytes && readBackup(bytes);
+/** A copy as it was read, held against a log: how many entries the log lacks, and how many the copy is missing. */
+interface Compared {
+  readonly account: BackupAccount;
+  readonly lacking: number;
+  readonly missing: number;
 }
 
-type Holder = Pick<CopyName, 'name'> & { readonly links: ReadonlySet<Link> };
+/** Reads a copy and holds it against a log; undefined when there is none of that name. Rejects when the shelf cannot be read. */
+async function compareCopy(
+  shelf: FileShelf,
+  { name, ledger }: { readonly name: string; readonly ledger: LinkLedger },
+): Promise<Compared | undefined> {
+  const bytes = await shelf.read(name);
+  if (!bytes) return undefined;
+  const { meet, lacking, missing } = ledger.compare();
+  const account = goThroughBackup(bytes, { take: ({ link }) => meet(link) });
+  return { account, lacking: lacking(), missing: missing() };
+}
+
+type Holder = Pick<CopyName, 'name'> & Compared;
 
 /** The newest copy that can be read, also in part. */
-async function newestGood(shelf: FileShelf, copies: readonly CopyName[]): Promise<Holder | undefined> {
+async function newestGood(
+  shelf: FileShelf,
+  { copies, ledger }: { readonly copies: readonly CopyName[]; readonly ledger: LinkLedger },
+): Promise<Holder | undefined> {
   for (const { name } of copies) {
-    const reading = await readCopy(shelf, name);
-    if (reading?.kind === 'read') return { name, links: linksOf(reading) };
+    const copy = await compareCopy(shelf, { name, ledger });
+    if (copy?.account.kind === 'read') return { name, ...copy };
   }
   return undefined;
 }
 
+interface NewCopy {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+  readonly ledger: LinkLedger;
+}
+
 /** Writes a file and reads it back; what is wrong with it, or null. A bad one is taken off the shelf again. Rejects as the shelf does. */
-async function writeChecked(
-  shelf: FileShelf,
-  { name, bytes, links }: Holder & { readonly bytes: Uint8Array },
-): Promise<string | null> {
+async function writeChecked(shelf: FileShelf, { name, bytes, ledger }: NewCopy): Promise<string | null> {
   try {
     await shelf.write(name, bytes);
-    const problem = problemOf(await readCopy(shelf, name), links);
+    const problem = problemOf(await compareCopy(shelf, { name, ledger }), ledger);
     if (problem !== null) await takeOff(shelf, name);
     return problem;
   } catch (error) {
@@ -102,20 +121,25 @@ async function takeOff(shelf: FileShelf, name: string): Promise<void> {
   await shelf.remove(name).catch(() => undefined);
 }
 
-function problemOf(reading: BackupReading | undefined, links: ReadonlySet<Link>): string | null {
-  if (reading === undefined) return 'the copy is not there';
-  if (reading.kind === 'refused') return `the copy is refused: ${reading.why}`;
-  if (!reading.digestFits) return 'the digest of the copy does not fit';
-  const lacking = lackedBy(linksOf(reading), links);
-  return lacking === 0 ? null : `the copy lacks ${lacking} of ${links.size} entries`;
+function problemOf(copy: Compared | undefined, ledger: LinkLedger): string | null {
+  if (copy === undefined) return 'the copy is not there';
+  const { account, missing } = copy;
+  if (account.kind === 'refused') return `the copy is refused: ${account.why}`;
+  if (!account.digestFits) return 'the digest of the copy does not fit';
+  return missing === 0 ? null : `the copy lacks ${missing} of ${ledger.size()} entries`;
 }
 
-/** Takes away the outdated copies all of whose entries are in `links`. A copy that cannot be read now is left. */
-async function removeOutdated(shelf: FileShelf, links: ReadonlySet<Link>): Promise<readonly string[]> {
+/** Takes away the outdated copies all of whose entries the log has. A copy that cannot be read now is left. */
+async function removeOutdated(
+  shelf: FileShelf,
+  { ledger, holder }: { readonly ledger: LinkLedger; readonly holder: Holder | undefined },
+): Promise<readonly string[]> {
   const removed: string[] = [];
   for (const { name } of outdatedCopies(await listCopies(shelf))) {
     try {
-      if (!(await isCovered(shelf, name, links))) continue;
+      // The one that was read before is seldom not among them, and reading takes its time.
+      const copy = name === holder?.name ? holder : await compareCopy(shelf, { name, ledger });
+      if (!isCovered(copy, ledger)) continue;
       await shelf.remove(name);
       removed.push(name);
     } catch {
@@ -125,19 +149,8 @@ async function removeOutdated(shelf: FileShelf, links: ReadonlySet<Link>): Promi
   return removed;
 }
 
-/** Whether `links` make up for a copy. One that is damaged may have held as many entries as its manifest says. */
-async function isCovered(shelf: FileShelf, name: string, links: ReadonlySet<Link>): Promise<boolean> {
-  const reading = await readCopy(shelf, name);
-  if (reading === undefined || reading.kind === 'refused') return false;
-  return lackedBy(links, linksOf(reading)) === 0 && (reading.manifest?.entries ?? 0) <= links.size;
-}
-
-const linksOf = ({ entries }: Extract<BackupReading, { kind: 'read' }>): ReadonlySet<Link> =>
-  new Set(entries.map(({ link }) => link));
-
-/** How many of `wanted` are not in `held`. */
-function lackedBy(held: ReadonlySet<Link>, wanted: ReadonlySet<Link>): number {
-  let lacking = 0;
-  for (const link of wanted) if (!held.has(link)) lacking += 1;
-  return lacking;
+/** Whether a log makes up for a copy. One that is damaged may have held as many entries as its manifest says. */
+function isCovered(copy: Compared | undefined, ledger: LinkLedger): boolean {
+  if (copy === undefined || copy.account.kind === 'refused') return false;
+  return copy.lacking === 0 && (copy.account.manifest?.entries ?? 0) <= ledger.size();
 }

@@ -31,19 +31,25 @@ export type RefusedBackup =
   | 'newer-format'
   | 'empty';
 
+/** What a backup says besides its entries. */
+interface BackupFacts {
+  /** Null when the first line is damaged; the entries do not need it. */
+  readonly manifest: Manifest | null;
+  readonly unreadable: readonly UnreadableLine[];
+  /** Lines are missing: the file ends early, or a piece of it could not be unpacked. */
+  readonly cut: boolean;
+  /** All sums in the file fit: the digest of its lines and those of its gzip members. */
+  readonly digestFits: boolean;
+}
+
+type Refusal = { readonly kind: 'refused'; readonly why: RefusedBackup };
+
 export type BackupReading =
-  | { readonly kind: 'refused'; readonly why: RefusedBackup }
-  | {
-      readonly kind: 'read';
-      /** Null when the first line is damaged; the entries do not need it. */
-      readonly manifest: Manifest | null;
-      readonly entries: readonly Entry[];
-      readonly unreadable: readonly UnreadableLine[];
-      /** Lines are missing: the file ends early, or a piece of it could not be unpacked. */
-      readonly cut: boolean;
-      /** All sums in the file fit: the digest of its lines and those of its gzip members. */
-      readonly digestFits: boolean;
-    };
+  | Refusal
+  | ({ readonly kind: 'read'; readonly entries: readonly Entry[] } & BackupFacts);
+
+/** What there is to say of a backup whose entries were given away one by one. */
+export type BackupAccount = Refusal | ({ readonly kind: 'read'; readonly entries: number } & BackupFacts);
 
 /** A file with nothing of ours in so many lines is none of ours. */
 const linesOfPatience = 10_000;
@@ -60,10 +66,20 @@ const newerManifest = v.object({
  * Never throws; work and memory are bounded by `limits`.
  */
 export function readBackup(bytes: Uint8Array, limits: Limits = usualLimits): BackupReading {
+  const entries: Entry[] = [];
+  const account = goThroughBackup(bytes, { limits, take: (entry) => entries.push(entry) });
+  return account.kind === 'refused' ? account : { ...account, entries };
+}
+
+/** Reads a backup like `readBackup` and gives each entry away at once: a long log is never held as entries. */
+export function goThroughBackup(
+  bytes: Uint8Array,
+  { take, limits = usualLimits }: { readonly take: (entry: Entry) => void; readonly limits?: Limits },
+): BackupAccount {
   if (bytes.length === 0) return refused('empty');
   if (bytes.length > limits.file) return refused('too-big');
   if (beginsWith(bytes, sealedMark)) return refused('sealed');
-  const sheet = newSheet(limits);
+  const sheet = newSheet(limits, take);
   const packed = (bytes[0] === 0x1f && bytes[1] === 0x8b) || nextMember(bytes, 0) !== -1;
   const container = packed
     ? unpack(bytes, { limits, give: sheet.push, gap: sheet.gap })
@@ -72,7 +88,7 @@ export function readBackup(bytes: Uint8Array, limits: Limits = usualLimits): Bac
   return sheet.reading(container);
 }
 
-function refused(why: RefusedBackup): BackupReading {
+function refused(why: RefusedBackup): Refusal {
   return { kind: 'refused', why };
 }
 
@@ -93,8 +109,8 @@ function plain(bytes: Uint8Array, { push }: { push: (chunk: Uint8Array) => boole
 }
 
 /** What comes out of a file, line by line. */
-function newSheet(limits: Limits) {
-  const entries: Entry[] = [];
+function newSheet(limits: Limits, give: (entry: Entry) => void) {
+  let entries = 0;
   const unreadable: UnreadableLine[] = [];
   const sum = sha256.create();
   let manifest: Manifest | null = null;
@@ -107,10 +123,10 @@ function newSheet(limits: Limits) {
 
   const splitter = splitLines({
     longest: (number) => (number === 1 ? limits.manifest : rescued ? limits.run : limits.line),
-    take,
+    take: takeLine,
   });
 
-  function take(line: Line, number: number): boolean {
+  function takeLine(line: Line, number: number): boolean {
     lines = number;
     if (number > limits.lines) {
       tooMany = true;
@@ -122,17 +138,22 @@ function newSheet(limits: Limits) {
     }
     if (line.kind === 'too-long') unreadable.push({ line: number, problems: ['the line is too long'] });
     else if (line.bytes.length > 0) read(line, number);
-    return marked || entries.length > 0 || number < linesOfPatience;
+    return marked || entries > 0 || number < linesOfPatience;
   }
 
   function read({ bytes, broken }: Extract<Line, { kind: 'line' }>, number: number): void {
     if (number === 1 && readManifest(bytes)) return;
     const result = readLine(bytes, limits);
-    if (result.kind === 'entry') entries.push(result.entry);
-    else if (result.kind === 'run') for (const entry of result.entries) entries.push(entry);
+    if (result.kind === 'entry') take(result.entry);
+    else if (result.kind === 'run') for (const entry of result.entries) take(entry);
     else if (result.kind === 'other') return;
     else if (broken) brokenEnd = true;
     else unreadable.push({ line: number, problems: result.problems });
+  }
+
+  function take(entry: Entry): void {
+    entries += 1;
+    give(entry);
   }
 
   /** Whether the first line is a manifest, of this format or a newer one. */
@@ -157,12 +178,12 @@ function newSheet(limits: Limits) {
     end(): void {
       splitter.breakOff();
     },
-    reading({ kind, whole, sumsFit }: Container): BackupReading {
+    reading({ kind, whole, sumsFit }: Container): BackupAccount {
       if (tooMany || kind === 'too-big') return refused('unpacks-too-big');
       if (lines === 0) return refused(whole ? 'empty' : 'not-a-backup');
       // A damaged digit makes a newer format too: then the entries, which check themselves, are worth more.
-      if (newer && ((whole && sumsFit) || entries.length === 0)) return refused('newer-format');
-      if (!marked && entries.length === 0) return refused('not-a-backup');
+      if (newer && ((whole && sumsFit) || entries === 0)) return refused('newer-format');
+      if (!marked && entries === 0) return refused('not-a-backup');
       const cut = !whole || brokenEnd || (manifest !== null && lines - 1 < manifest.entries);
       // The rescue page sums nothing up: its entries check themselves.
       const digestFits = whole && sumsFit && (rescued || manifest?.digest === bytesToHex(sum.digest()));

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Entry } from '../../../src/domain/log/chain.ts';
-import { type CopyToKeep, keepCopy, listCopies, readCopy } from '../../../src/store/backup/copies.ts';
+import { type CopyToKeep, keepCopy, listCopies } from '../../../src/store/backup/copies.ts';
+import { readBackup } from '../../../src/store/backup/read-backup.ts';
 import type { FileShelf } from '../../../src/store/file-shelf.ts';
 import { memoryShelf } from '../../../src/store/memory-shelf.ts';
 import { about, linesOf, sampleEntries } from './sample-log.ts';
@@ -24,10 +25,9 @@ describe('copies on the shelf', () => {
     const [newest, older] = await listCopies(shelf);
     expect(kept).toEqual({ kind: 'kept', name: newest?.name, entries: log.length, removed: [] });
     expect([newest?.day, older?.day]).toEqual(['2026-03-03', '2026-03-02']);
-    const reading = await readCopy(shelf, newest?.name ?? '');
-    const found = reading?.kind === 'read' ? [...linesOf(reading.entries)].sort() : [];
+    const reading = readBackup((await shelf.read(newest?.name ?? '')) ?? new Uint8Array());
+    const found = reading.kind === 'read' ? [...linesOf(reading.entries)].sort() : [];
     expect(found).toEqual([...linesOf(log)].sort());
-    expect(await readCopy(shelf, 'copy-000009-2026-03-02-usual.jsonl.gz')).toBeUndefined();
   });
 
   test('are those of the last three days and of two weeks before', async () => {
