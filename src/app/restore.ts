@@ -81,7 +81,7 @@ export interface CopyFile {
 }
 
 /** A file past this (bytes) is not even looked at: the limit of what a backup may be, with room for its text form. */
-const largestFile = 80_000_000;
+const largestFile = 240_000_000;
 const problemsShown = 5;
 
 /** The way of a file into the log. One step is taken at a time; a press in the wrong step does nothing. */

@@ -44,7 +44,7 @@ export type Manifest = v.InferOutput<typeof manifestSchema>;
 export const backupMark = '{"tallywright":"log"';
 export const sealedMark = '{"tallywright":"sealed"';
 
-/** What a file may ask of the tablet that reads it. */
+/** What a file may ask of the tablet that reads it; the log of a shop with more than two million taps still may. */
 export interface Limits {
   /** Bytes of the file, and of what it unpacks to. */
   readonly file: number;
@@ -64,14 +64,14 @@ export interface Limits {
 }
 
 export const usualLimits: Limits = {
-  file: 50_000_000,
-  unpacked: 200_000_000,
+  file: 150_000_000,
+  unpacked: 1_500_000_000,
   ratio: 100,
-  members: 10_000,
+  members: 30_000,
   manifest: 1_000_000,
   line: 65_536,
   run: 4_000_000,
-  lines: 1_000_000,
+  lines: 2_500_000,
   // What the log can hold a backup can carry: the deepest void, and what its innermost event nests.
   nesting: deepestVoid + 16,
 };

@@ -9,6 +9,7 @@ import { unpack } from '../../../src/store/backup/unpack.ts';
 import { writeBackup } from '../../../src/store/backup/write-backup.ts';
 import { foreignLog } from '../../support/drafts.ts';
 import { hostileLines, plausibleForgeries } from '../../support/hostile-lines.ts';
+import { longLog } from '../../support/long-logs.ts';
 import { about, linesOf, sampleEntries, text } from './sample-log.ts';
 
 const entries = sampleEntries();
@@ -90,6 +91,21 @@ describe('a file that asks for too much', () => {
     const limits = { ...usualLimits, lines: entryLines.length };
     expect(readBackup(file, limits)).toEqual({ kind: 'refused', why: 'unpacks-too-big' });
     expect(readBackup(file, { ...limits, lines: entryLines.length + 1 }).kind).toBe('read');
+  });
+
+  test('is no log of two million taps', () => {
+    const whole = writeBackup({ entries: longLog(3000), about });
+    const times = 2_000_000 / 3000;
+    let unpacked = 0;
+    const count = (chunk: Uint8Array) => {
+      unpacked += chunk.length;
+      return true;
+    };
+    unpack(whole, { limits: usualLimits, give: count, gap: () => undefined });
+    expect(whole.length * times).toBeLessThan(usualLimits.file);
+    expect(unpacked * times).toBeLessThan(usualLimits.unpacked);
+    expect((unpacked * times) / 65_536).toBeLessThan(usualLimits.members);
+    expect(2_000_000).toBeLessThan(usualLimits.lines);
   });
 
   test('cannot make the reader go over it again and again by pretending damage', () => {
