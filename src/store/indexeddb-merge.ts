@@ -16,7 +16,7 @@ import { type RunRecord, runRecordOf } from './run-record.ts';
 import { sealedLookup } from './sealed-lookup.ts';
 import { openSealed } from './sealed-reads.ts';
 import type { ShopDatabase, ShopSchema } from './shop-schema.ts';
-import { youngBranches } from './young-records.ts';
+import { youngBranches } from './young-branches.ts';
 
 type Merge = Incoming & { readonly stationName: () => StationId };
 type Merging = IDBPTransaction<ShopSchema, ('events' | 'runs' | 'packs' | 'heads' | 'aside')[], 'readwrite'>;

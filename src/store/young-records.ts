@@ -1,4 +1,3 @@
-import type { Branch } from '../domain/log/branch.ts';
 import type { EventRecord } from './event-record.ts';
 import { lastOf } from './station-keys.ts';
 
@@ -6,12 +5,11 @@ import { lastOf } from './station-keys.ts';
 interface YoungRecords {
   readonly openKeyCursor: (from?: IDBKeyRange) => Promise<{ readonly key: [string, number] } | null>;
   readonly getAll: (range: IDBKeyRange) => Promise<readonly EventRecord[]>;
-  readonly get: (key: [string, number]) => Promise<EventRecord | undefined>;
 }
 
 /** The young records of each station from a number on. */
 export async function youngFrom(
-  events: Pick<YoungRecords, 'openKeyCursor' | 'getAll'>,
+  events: YoungRecords,
   from: (station: string) => number,
 ): Promise<readonly EventRecord[]> {
   const found: EventRecord[] = [];
@@ -24,20 +22,6 @@ export async function youngFrom(
       for (const record of await events.getAll(range)) found.push(record);
     }
     first = await events.openKeyCursor(IDBKeyRange.lowerBound(lastOf(station), true));
-  }
-  return found;
-}
-
-/** The branches on which young records lie. */
-export async function youngBranches(
-  events: Pick<YoungRecords, 'openKeyCursor' | 'get'>,
-): Promise<readonly Branch[]> {
-  const found: Branch[] = [];
-  let first = await events.openKeyCursor();
-  while (first) {
-    const record = await events.get(first.key);
-    if (record?.branch) found.push(record.branch);
-    first = await events.openKeyCursor(IDBKeyRange.lowerBound(lastOf(first.key[0]), true));
   }
   return found;
 }

@@ -1,4 +1,3 @@
-import { useComputed } from '@preact/signals';
 import { useState } from 'preact/hooks';
 import type { ActResult } from '../../app/session.ts';
 import type { Command } from '../../domain/command/command.ts';
@@ -36,8 +35,6 @@ export const StageScreen = ({ stage, tray }: StageScreenProps) => {
   const [grade, setGrade] = useState<Grade | null>(null);
   const [flaw, setFlaw] = useState<ReasonId | null>(null);
   const [refusal, setRefusal] = useState('');
-  // Each tap is taken and then saved: the whole screen is not drawn anew for that.
-  const isUnsaved = useComputed(() => session.saving.value.kind === 'not-saved');
   const view = benchView(shop, { stage, tray, grade, now });
 
   if (!view) {
@@ -78,7 +75,7 @@ export const StageScreen = ({ stage, tray }: StageScreenProps) => {
       }
       says={<StageSays refusal={refusal} />}
       foot={flaw === null && <StageFoot view={view} onUndo={undo} onPutBack={putBack} onNext={leaveTo} />}
-      bar={isUnsaved.value ? <Unsaved /> : undefined}
+      bar={<Unsaved />}
     />
   );
 };

@@ -11,9 +11,8 @@ export function late(load: () => Promise<ComponentType>): ComponentType {
         loaded = component;
         setReady(true);
       };
-      // Another place may have got it between this one's first drawing and now.
-      if (loaded) show(loaded);
-      else load().then(show, () => undefined);
+      // Also when it is there by now: another place may have got it after the first drawing of this one.
+      load().then(show, () => undefined);
     }, []);
     const Loaded = loaded;
     return Loaded ? <Loaded /> : null;

@@ -31,9 +31,8 @@ export function onDemand<Props extends object>(
     const [failed, setFailed] = useState<unknown>();
     const [, setReady] = useState(false);
     useEffect(() => {
-      // The code may have come between this screen's first drawing and now.
-      if (loaded) setReady(true);
-      else fetch().then(() => setReady(true), setFailed);
+      // Also when it is there by now: the code may have come after the first drawing of this screen.
+      fetch().then(() => setReady(true), setFailed);
     }, []);
     // Said by the boundary around the place, with a way to try again.
     if (failed !== undefined) throw failed;

@@ -12,8 +12,8 @@ export interface BenchFrameProps {
   says: ComponentChildren;
   /** Undo at the start, what ends a stage or the day at the end: never in the row of the counting buttons. */
   foot: ComponentChildren;
-  /** Lies over the foot when something was not saved; nothing else moves. */
-  bar?: ComponentChildren | undefined;
+  /** Lies over the foot when something was not saved, and is empty else; nothing else moves. */
+  bar: ComponentChildren;
   testId?: string | undefined;
 }
 
@@ -24,6 +24,6 @@ export const BenchFrame = ({ label, head, acts, says, foot, bar, testId }: Bench
     <div class="bench-acts">{acts}</div>
     <div class="bench-says">{says}</div>
     <div class="bench-foot">{foot}</div>
-    {bar && <div class="bench-bar">{bar}</div>}
+    <div class="bench-bar">{bar}</div>
   </main>
 );
