@@ -11,7 +11,7 @@ test(
     const folder = freshProfile('reload');
     const station = await openStation(folder);
     const before = await station.look();
-    const { page, tap } = await station.window();
+    const { page, tap, made } = await station.window();
     const reloads = planOf('reload').runs;
     const verdict = await runKind(
       'reload',
@@ -29,7 +29,7 @@ test(
         const now = await station.look();
         const said = whatWasSaid(station);
         const notes = [`${reloads} reloads in ${seconds} s`, ...(said.notes ?? [])];
-        return { ...compareTaps({ before, now, taps: station.taps }), ...said, notes };
+        return { ...compareTaps({ before, now, taps: await made() }), ...said, notes };
       },
       { runs: 1 },
     ).finally(() => station.close());

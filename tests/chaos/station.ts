@@ -55,6 +55,8 @@ interface ChaosWindow {
   /** Taps as quick as a hand may; resolves when all is acknowledged or 4 s have passed. Rejects when the page goes. */
   readonly tap: (taps: readonly TapKind[], by?: 'count' | 'mark') => Promise<void>;
   readonly left: () => Promise<number>;
+  /** What has been tapped in this tab, as the tab itself has noted it. */
+  readonly made: () => Promise<readonly Tap[]>;
 }
 
 export function freshProfile(name: string): string {
@@ -169,6 +171,7 @@ function windowOn(page: Page): ChaosWindow {
     page,
     tap: (taps, by = 'count') => page.evaluate((burst) => tapper.run(burst), { taps, by }),
     left: () => leftOn(page),
+    made: () => page.evaluate(() => tapper.made()),
   };
 }
 

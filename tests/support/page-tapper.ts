@@ -2,7 +2,7 @@
  * A hand that taps from within the page, as quick as the press rules allow, and an eye on what the screen says. Both
  * run in the page: nothing here may use what stands outside of `installTapper`.
  */
-import type { TapKind } from './tap-ledger.ts';
+import type { Tap, TapKind } from './tap-ledger.ts';
 
 /** What the hand and the eye tell, the moment that it happens. */
 export type TapNews =
@@ -26,6 +26,8 @@ interface Burst {
 /** Called in the page: `tapper.run(burst)` resolves when all is tapped and, for at most 4 s, acknowledged. */
 interface Tapper {
   readonly run: (burst: Burst) => Promise<void>;
+  /** All that was tapped in this tab, whatever documents it has had: news that a document tells as it goes may not arrive. */
+  readonly made: () => readonly Tap[];
 }
 
 declare global {
@@ -55,6 +57,9 @@ export function installTapper({
   };
   const mark = () => at('saved-mark')?.dataset.state;
 
+  const made = (): Tap[] => JSON.parse(sessionStorage.getItem('taps made') ?? '[]');
+  const keepMade = (taps: readonly Tap[]) => sessionStorage.setItem('taps made', JSON.stringify(taps));
+
   let waiting: TapKind[] = [];
   let by: Burst['by'] = 'count';
   let shown: number | undefined;
@@ -64,6 +69,9 @@ export function installTapper({
   const said = new Map<string, string>();
 
   function acknowledge(taps: number): void {
+    const all = made();
+    const first = all.length - waiting.length;
+    keepMade(all.map((tap, at) => (at >= first && at < first + taps ? { ...tap, acknowledged: true } : tap)));
     waiting = waiting.slice(taps);
     tellTapNews({ kind: 'acknowledged', taps });
   }
@@ -120,6 +128,7 @@ export function installTapper({
     const felt = button.hasAttribute('data-held');
     if (felt && tap) {
       waiting.push(tap);
+      keepMade([...made(), { kind: tap, acknowledged: false }]);
       tellTapNews({ kind: 'tapped', tap });
     }
     button.dispatchEvent(new PointerEvent('pointerup', touch));
@@ -149,6 +158,7 @@ export function installTapper({
   }
 
   globalThis.tapper = {
+    made,
     async run({ taps, by: how }) {
       by = how;
       shown = left();
