@@ -10,7 +10,7 @@ interface KindPlan {
 
 const plans = {
   kill: { full: { runs: 300, minutes: 45 }, short: { runs: 10, minutes: 2 } },
-  seal: { full: { runs: 30, minutes: 20 }, short: { runs: 2, minutes: 2 } },
+  seal: { full: { runs: 30, minutes: 30 }, short: { runs: 2, minutes: 3 } },
   corrupt: { full: { runs: 100, minutes: 45 }, short: { runs: 5, minutes: 2 } },
   'disk-full': { full: { runs: 20, minutes: 30 }, short: { runs: 1, minutes: 2 } },
   /** Taps of both windows together. */
