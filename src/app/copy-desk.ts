@@ -50,8 +50,9 @@ export interface MadeFile extends OutsideFile {
 
 export interface DeskParts {
   readonly session: Session;
-  /** The name of the shop's store. */
+  /** The name of the shop's store, and that of the database that has its log: null where it is held in memory. */
   readonly name: string;
+  readonly store: string | null;
   readonly memory: CopyMemory;
   readonly shelf: FileShelf | null;
   readonly clock: Clock;
@@ -84,6 +85,7 @@ export async function openCopyDesk(parts: DeskParts): Promise<CopyDesk> {
 
   const keeper = openKeeper({
     session,
+    store: parts.store,
     memory,
     keepCopy: shelf && ((order) => keepOn(work, order)),
     writeOutside,
@@ -115,8 +117,8 @@ export async function openCopyDesk(parts: DeskParts): Promise<CopyDesk> {
   };
 }
 
-async function keepOn(work: CopyWork, { entries, ...copy }: CopyOrder) {
-  const result = await work.keep(entries, copy);
+async function keepOn(work: CopyWork, order: CopyOrder) {
+  const result = await work.keep(order);
   return result.kind === 'kept' ? { kind: result.kind, entries: result.entries } : { kind: result.kind };
 }
 

@@ -6,10 +6,20 @@ import type { FromWorker, JobName, ShelfCall, ToWorker } from '../worker/copy-pr
 type Job<Name extends JobName> = Parameters<CopyJobs[Name]>[0];
 type Result<Name extends JobName> = Awaited<ReturnType<CopyJobs[Name]>>;
 
-/** The heavy work on copies. The log goes in as entries; the work is done beside the window where there are workers. */
+/** The log that is to be copied: what is in the store of this name, which the work opens for itself, or these entries. */
+export type LogToCopy =
+  | { readonly kind: 'store'; readonly name: string }
+  | { readonly kind: 'entries'; readonly entries: readonly Entry[] };
+
+/** A job on the log. */
+type On<Name extends 'keep' | 'write'> = Omit<Job<Name>, 'log'> & { readonly log: LogToCopy };
+
+/** The heavy work on copies, done beside the window where there are workers. */
 export interface CopyWork {
-  readonly keep: (entries: readonly Entry[], job: Omit<Job<'keep'>, 'lines'>) => Promise<Result<'keep'>>;
-  readonly write: (entries: readonly Entry[], job: Omit<Job<'write'>, 'lines'>) => Promise<Result<'write'>>;
+  readonly keep: (job: On<'keep'>) => Promise<Result<'keep'>>;
+  readonly write: (job: On<'write'>) => Promise<Result<'write'>>;
+  readonly look: CopyJobs['look'];
+  readonly covers: CopyJobs['covers'];
   readonly read: CopyJobs['read'];
   readonly seal: CopyJobs['seal'];
   readonly open: CopyJobs['open'];
@@ -29,25 +39,42 @@ const startWorker: StartWorker | undefined =
 export function copyWork(shelf: FileShelf | null, start = startWorker): CopyWork {
   async function run<Name extends JobName>(
     name: Name,
-    { entries = [], ...input }: { entries?: readonly Entry[] } & object,
+    input: object,
+    lines: readonly (readonly string[])[] = [],
   ): Promise<Result<Name>> {
-    const lines: string[][] = [];
-    for (let at = 0; at < entries.length; at += piece) {
-      lines.push(entries.slice(at, at + piece).map((entry) => JSON.stringify(entry)));
-      await letTapsIn();
-    }
-    if (start) return inWorker<Result<Name>>(start(), { name, input: { ...input, lines: [] }, lines, shelf });
+    if (start) return inWorker<Result<Name>>(start(), { name, input, lines, shelf });
     const { copyJobs } = await import('../store/copy-jobs.ts');
     const job = copyJobs(shelf)[name] as (input: unknown) => Promise<unknown>;
-    return (await job({ ...input, lines: lines.flat() })) as Result<Name>;
+    return (await job(input)) as Result<Name>;
+  }
+  async function runOn<Name extends 'keep' | 'write'>(
+    name: Name,
+    { log, ...job }: { readonly log: LogToCopy },
+  ): Promise<Result<Name>> {
+    if (log.kind === 'store') return run(name, { ...job, log });
+    const lines = await linesOf(log.entries);
+    // To a worker they go before the job, piece by piece.
+    return run(name, { ...job, log: { kind: 'lines', lines: start ? [] : lines.flat() } }, lines);
   }
   return {
-    keep: (entries, job) => run('keep', { ...job, entries }),
-    write: (entries, job) => run('write', { ...job, entries }),
+    keep: (job) => runOn('keep', job),
+    write: (job) => runOn('write', job),
+    look: (job) => run('look', job),
+    covers: (job) => run('covers', job),
     read: (job) => run('read', job),
     seal: (job) => run('seal', job),
     open: (job) => run('open', job),
   };
+}
+
+/** The log, an entry a line: text goes between threads at a fraction of the cost of objects. */
+async function linesOf(entries: readonly Entry[]): Promise<readonly (readonly string[])[]> {
+  const lines: string[][] = [];
+  for (let at = 0; at < entries.length; at += piece) {
+    lines.push(entries.slice(at, at + piece).map((entry) => JSON.stringify(entry)));
+    await letTapsIn();
+  }
+  return lines;
 }
 
 const letTapsIn = () => new Promise<void>((resume) => setTimeout(resume, 0));

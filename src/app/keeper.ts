@@ -2,14 +2,18 @@ import { type Signal, signal } from '@preact/signals';
 import { factOf } from '../domain/shop/registers.ts';
 import type { CopyToKeep } from '../store/backup/copies.ts';
 import { type CopyMark, copyIsDue } from './copy-due.ts';
+import type { LogToCopy } from './copy-work.ts';
 import type { CopyMemory, KnownCopies } from './known-copies.ts';
 import { eventsSeen, logSize } from './log-size.ts';
 import type { Turn } from './one-at-a-time.ts';
 import type { Timer } from './saver.ts';
 import type { Session } from './session.ts';
 
-/** A copy of the whole log that is to be made. */
-export type CopyOrder = CopyToKeep;
+/** A copy of the whole log that is to be made; none is made of a log that has fewer entries than `least`. */
+export interface CopyOrder extends Pick<CopyToKeep, 'about' | 'day' | 'kind'> {
+  readonly log: LogToCopy;
+  readonly least: number;
+}
 
 /** What came of a try to copy the log: `guarded` is a copy not made because it would have lost entries of an older one. */
 export type CopyResult =
@@ -18,6 +22,8 @@ export type CopyResult =
 
 export interface KeeperParts {
   readonly session: Pick<Session, 'view' | 'saving' | 'today' | 'now' | 'entries'>;
+  /** The name of the database that has the log; null where the log is held in memory. */
+  readonly store: string | null;
   readonly memory: CopyMemory;
   /** Puts a copy on the tablet's shelf, read back and counted; null where the tablet has none. */
   readonly keepCopy: ((order: CopyOrder) => Promise<CopyResult>) | null;
@@ -44,19 +50,20 @@ const atFirst = 5_000;
 /** After a failure the next try comes no sooner (ms). */
 const afterFailure = 15 * 60_000;
 
-/** The order for a copy of the whole log as it is now. Rejects when the log cannot be read. */
+/** The order for a copy of the whole log as it is now. Rejects when a log in memory cannot be read. */
 export async function orderCopy(
-  { session, version }: Pick<KeeperParts, 'session' | 'version'>,
+  { session, store, version }: Pick<KeeperParts, 'session' | 'store' | 'version'>,
   kind: CopyOrder['kind'] = 'usual',
 ): Promise<CopyOrder> {
   const { shop } = session.view.value;
-  const shown = eventsSeen(shop.seen);
-  const entries = await session.entries();
   // What is on the screen and not in the store would be missing from the copy without a word.
-  if (entries.length < shown) throw new Error('the log on disk lacks entries that are shown');
+  const least = eventsSeen(shop.seen);
   const fact = factOf(shop.registers, { register: 'shop', id: 'shop' });
   const about = { version, wall: session.now(), zone: fact?.zone ?? 'UTC', shop: fact?.name ?? null };
-  return { entries, about, day: session.today(), kind };
+  const day = session.today();
+  const log: LogToCopy =
+    store === null ? { kind: 'entries', entries: await session.entries() } : { kind: 'store', name: store };
+  return { log, least, about, day, kind };
 }
 
 /** Keeps copies of an open shop's log by itself, one at a time, and never while a tap is being saved. */

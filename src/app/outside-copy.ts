@@ -1,14 +1,12 @@
-import type { Entry, Link } from '../domain/log/chain.ts';
+import type { WrittenCopy } from '../store/copy-jobs.ts';
 import type { CopyFolder } from './copy-folder.ts';
 import { copyName } from './copy-name.ts';
 import type { CopyWork } from './copy-work.ts';
 import type { CopyOrder } from './keeper.ts';
 
 /** A copy ready to leave the tablet. */
-export interface OutsideFile {
+export interface OutsideFile extends WrittenCopy {
   readonly name: string;
-  readonly bytes: Uint8Array;
-  readonly entries: number;
 }
 
 /** Makes the file of a copy; `time` (HH:MM) tells two of one day apart. */
@@ -16,9 +14,9 @@ export async function outsideFile(
   work: Pick<CopyWork, 'write'>,
   { order, time }: { readonly order: CopyOrder; readonly time?: string },
 ): Promise<OutsideFile> {
-  const { entries, about, day } = order;
+  const { log, least, about, day } = order;
   const name = copyName({ shop: about.shop, day, ...(time ? { time } : {}) });
-  return { name, bytes: await work.write(entries, { about }), entries: entries.length };
+  return { name, ...(await work.write({ log, least, about })) };
 }
 
 /**
@@ -30,31 +28,21 @@ export async function writeToFolder(
   folder: CopyFolder,
   { work, order, time }: { work: CopyWork; order: CopyOrder; time: string },
 ): Promise<OutsideFile> {
-  const held = order.entries.map(({ link }) => link);
   const daily = await outsideFile(work, { order });
   const older = await folder.read(daily.name);
-  const isCovered = !older || (await covers(work, { bytes: older, held }));
+  const isCovered = !older || (await work.covers({ bytes: daily.bytes, older }));
   const file = isCovered ? daily : { ...daily, name: copyName({ ...order.about, day: order.day, time }) };
   await folder.write(file.name, file.bytes);
   const back = await folder.read(file.name);
-  if (!back || !(await holdsAll(work, { bytes: back, entries: order.entries })))
+  if (!back || !(await holdsAll(work, { bytes: back, entries: file.entries })))
     throw new Error('the copy in the folder is not what was written');
   return file;
 }
 
-type Read = Pick<CopyWork, 'read'>;
-
-async function covers(work: Read, job: { bytes: Uint8Array; held: readonly Link[] }): Promise<boolean> {
-  const reading = await work.read(job);
-  return (
-    reading.kind === 'read' && reading.preview.adds === 0 && !reading.cut && reading.unreadable.length === 0
-  );
-}
-
 async function holdsAll(
-  work: Read,
-  { bytes, entries }: { bytes: Uint8Array; entries: readonly Entry[] },
+  work: Pick<CopyWork, 'look'>,
+  { bytes, entries }: { bytes: Uint8Array; entries: number },
 ): Promise<boolean> {
-  const reading = await work.read({ bytes, held: [] });
-  return reading.kind === 'read' && reading.digestFits && reading.entries.length === entries.length;
+  const found = await work.look({ bytes });
+  return found.kind === 'read' && found.digestFits && found.entries === entries;
 }

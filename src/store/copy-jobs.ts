@@ -1,21 +1,40 @@
 import type { Entry, Link } from '../domain/log/chain.ts';
 import { type CopyToKeep, type KeptCopy, keepCopy } from './backup/copies.ts';
+import { linkLedger } from './backup/link-ledger.ts';
 import { type OpenedBackup, openSealed } from './backup/open-sealed.ts';
-import { type BackupReading, readBackup } from './backup/read-backup.ts';
+import { type BackupAccount, type BackupReading, goThroughBackup, readBackup } from './backup/read-backup.ts';
 import { type RandomBytes, type SealedBackup, sealBackup } from './backup/seal-backup.ts';
 import type { Secret } from './backup/sealing-keys.ts';
 import { type Preview, whatItWouldAdd } from './backup/what-it-would-add.ts';
 import { type AboutBackup, writeBackup } from './backup/write-backup.ts';
 import type { FileShelf } from './file-shelf.ts';
+import { type CopyOf, readLogToCopy } from './log-to-copy.ts';
 
-/** The log, an entry a line: text goes between threads at a fraction of the cost of objects. */
-type Lines = readonly string[];
+/** A backup file, and how many entries it has. */
+export interface WrittenCopy {
+  readonly bytes: Uint8Array;
+  readonly entries: number;
+}
 
-/** What is heavy about copies of the log. `lines` are JSON that this app has just written. */
+/** What a look at a file finds: how many entries can be read, whether its sums fit, and whether anything in it is missing or damaged. */
+type FileLook =
+  | Extract<BackupAccount, { kind: 'refused' }>
+  | {
+      readonly kind: 'read';
+      readonly entries: number;
+      readonly digestFits: boolean;
+      readonly whole: boolean;
+    };
+
+/** What is heavy about copies of the log. */
 export interface CopyJobs {
-  /** Puts a copy on the shelf. */
-  readonly keep: (job: Omit<CopyToKeep, 'entries'> & { readonly lines: Lines }) => Promise<KeptCopy>;
-  readonly write: (job: { readonly lines: Lines; readonly about: AboutBackup }) => Promise<Uint8Array>;
+  /** Puts a copy on the shelf. Rejects when the log cannot be read, or lacks what it ought to have. */
+  readonly keep: (job: Omit<CopyToKeep, 'entries' | 'runs'> & CopyOf) => Promise<KeptCopy>;
+  /** Rejects like `keep`. */
+  readonly write: (job: CopyOf & { readonly about: AboutBackup }) => Promise<WrittenCopy>;
+  readonly look: (job: { readonly bytes: Uint8Array }) => Promise<FileLook>;
+  /** Whether a file can be read whole and another one has every entry of it. */
+  readonly covers: (job: { readonly bytes: Uint8Array; readonly older: Uint8Array }) => Promise<boolean>;
   /** Reads a file from outside, and counts what it would add to a log that holds the entries `held`. */
   readonly read: (job: {
     readonly bytes: Uint8Array;
@@ -32,11 +51,20 @@ export type FileReading =
 /** The jobs, done where they are called. Only `keep` needs the shelf. */
 export function copyJobs(shelf: FileShelf | null): CopyJobs {
   return {
-    async keep({ lines, ...copy }) {
+    async keep({ log, least, ...copy }) {
       if (!shelf) return { kind: 'failed', why: 'shelf', problem: 'the tablet has no shelf' };
-      return keepCopy(shelf, { ...copy, entries: parsed(lines) });
+      return keepCopy(shelf, { ...copy, ...(await readLogToCopy({ log, least })) });
     },
-    write: async ({ lines, about }) => writeBackup({ entries: parsed(lines), about }),
+    async write({ about, ...of }) {
+      let entries = 0;
+      const onLink = () => {
+        entries += 1;
+      };
+      const bytes = writeBackup({ ...(await readLogToCopy(of)), about, onLink });
+      return { bytes, entries };
+    },
+    look: async ({ bytes }) => lookAt(bytes),
+    covers: async ({ bytes, older }) => covers(bytes, older),
     async read({ bytes, held }) {
       const reading = readBackup(bytes);
       return reading.kind === 'refused'
@@ -50,6 +78,17 @@ export function copyJobs(shelf: FileShelf | null): CopyJobs {
 
 const randomBytes: RandomBytes = (length) => crypto.getRandomValues(new Uint8Array(length));
 
-function parsed(lines: Lines): readonly Entry[] {
-  return lines.map((line) => JSON.parse(line) as Entry);
+function lookAt(bytes: Uint8Array, take: (entry: Entry) => void = () => {}): FileLook {
+  const account = goThroughBackup(bytes, { take });
+  if (account.kind === 'refused') return account;
+  const { entries, digestFits, cut, unreadable } = account;
+  return { kind: 'read', entries, digestFits, whole: !cut && unreadable.length === 0 };
+}
+
+function covers(bytes: Uint8Array, older: Uint8Array): boolean {
+  const ledger = linkLedger();
+  lookAt(bytes, ({ link }) => ledger.add(link));
+  const { meet, lacking } = ledger.compare();
+  const found = lookAt(older, ({ link }) => meet(link));
+  return found.kind === 'read' && found.whole && lacking() === 0;
 }

@@ -1,24 +1,16 @@
-import { openDB } from 'idb';
 import * as v from 'valibot';
 import { headSchema } from './head.ts';
 import { readsOf } from './indexeddb-reads.ts';
 import type { LogStore } from './log-store.ts';
+import { openToRead } from './open-to-read.ts';
 import type { DatabaseNews } from './shop-database.ts';
-import type { ShopDatabase, ShopSchema } from './shop-schema.ts';
 
 /**
  * A log whose layout is of a newer version of the app: it is read, as far as it can be, and never written to. Rejects
  * when even its head cannot be understood.
  */
 export async function openNewerLog(name: string, news: DatabaseNews): Promise<LogStore> {
-  // Without a version the database opens as it is, and no change of layout can begin.
-  const db: ShopDatabase = await openDB<ShopSchema>(name, undefined, {
-    blocking(_current, _wanted, event) {
-      (event.target as IDBDatabase).close();
-      news.outdated();
-    },
-    terminated: news.lost,
-  });
+  const db = await openToRead(name, news);
   const { station } = v.parse(headSchema, await db.get('heads', 'head'));
   const refuse = () => Promise.reject(new DOMException('This store is only read here.', 'ReadOnlyError'));
   return {

@@ -32,14 +32,21 @@ const shelf: FileShelf = {
   remove: (name) => ask('remove', name),
 };
 
+type JobInput = Extract<ToWorker, { kind: 'job' }>['input'];
+
 async function run({ name, input }: Extract<ToWorker, { kind: 'job' }>): Promise<void> {
   try {
     // Name and input belong together by the type of the message; a look-up cannot carry that through.
     const job = copyJobs(shelf)[name] as (input: unknown) => Promise<unknown>;
-    say({ kind: 'done', result: await job('lines' in input ? { ...input, lines } : input) });
+    say({ kind: 'done', result: await job(withLines(input)) });
   } catch (error) {
     say({ kind: 'failed', problem: String(error) });
   }
+}
+
+/** The lines of a log that was not left to be read here came before the job. */
+function withLines(input: JobInput): JobInput {
+  return 'log' in input && input.log.kind === 'lines' ? { ...input, log: { kind: 'lines', lines } } : input;
 }
 
 worker.addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {

@@ -91,7 +91,8 @@ describe('a copy in the folder', () => {
   const whole = chained(foreignLog());
   const work = copyWork(null);
   const order = (entries = whole): CopyOrder => ({
-    entries,
+    log: { kind: 'entries', entries },
+    least: entries.length,
     about: { version: '1', wall: 0, zone: 'UTC', shop: 'Hafts & co' },
     day: '2026-03-02',
     kind: 'usual',

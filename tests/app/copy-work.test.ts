@@ -8,7 +8,9 @@ import { foreignLog } from '../support/drafts.ts';
 
 const whole = chained(foreignLog());
 const about = { version: '1', wall: 0, zone: 'UTC', shop: 'Hafts' };
-const order = { about, day: '2026-03-02', kind: 'usual' } as const;
+const log = { kind: 'entries', entries: whole } as const;
+const least = whole.length;
+const order = { log, least, about, day: '2026-03-02', kind: 'usual' } as const;
 
 /** A worker that answers as a test tells it; what it was told and whether it was ended are noted. */
 function workerThat(answer: (message: ToWorker, say: (message: FromWorker) => void) => void) {
@@ -36,10 +38,10 @@ function workerThat(answer: (message: ToWorker, say: (message: FromWorker) => vo
 test('without workers the work is done in the window', async () => {
   const shelf = memoryShelf();
   const work = copyWork(shelf);
-  expect(await work.keep(whole, order)).toMatchObject({ kind: 'kept', entries: whole.length });
+  expect(await work.keep(order)).toMatchObject({ kind: 'kept', entries: whole.length });
   const [name = ''] = await shelf.names();
   const bytes = (await shelf.read(name)) ?? new Uint8Array();
-  expect(bytes).toEqual(await work.write(whole, { about }));
+  expect({ bytes, entries: least }).toEqual(await work.write(order));
   const reading = await work.read({ bytes, held: whole.slice(0, 4).map(({ link }) => link) });
   expect(reading).toMatchObject({ preview: { adds: whole.length - 4, here: 4 } });
 });
@@ -51,11 +53,20 @@ describe('a worker', () => {
       if (message.kind === 'job') say({ kind: 'shelf', call: 1, method: 'read', args: ['copy.gz'] });
       if (message.kind === 'answer') say({ kind: 'done', result: message.result });
     });
-    expect(await copyWork(shelf, start).keep(whole, order)).toEqual(Uint8Array.of(7));
+    expect(await copyWork(shelf, start).keep(order)).toEqual(Uint8Array.of(7));
     const lines = told.flatMap((message) => (message.kind === 'lines' ? message.lines : []));
     expect(lines).toEqual(whole.map((entry) => JSON.stringify(entry)));
-    expect(told.find(({ kind }) => kind === 'job')).toMatchObject({ name: 'keep', input: order });
+    expect(told.find(({ kind }) => kind === 'job')).toMatchObject({
+      ...{ name: 'keep', input: { about, least, day: order.day, log: { kind: 'lines', lines: [] } } },
+    });
     expect(world.ended).toBe(true);
+  });
+
+  test('opens a store by itself: the window names it, and gives no entry', async () => {
+    const { start, told } = workerThat((_message, say) => say({ kind: 'done', result: 'kept' }));
+    const inStore = { ...order, log: { kind: 'store', name: 'hafts' } } as const;
+    expect(await copyWork(memoryShelf(), start).keep(inStore)).toBe('kept');
+    expect(told).toEqual([{ kind: 'job', name: 'keep', input: inStore }]);
   });
 
   test('hears of what the shelf refuses', async () => {
@@ -64,17 +75,18 @@ describe('a worker', () => {
       if (message.kind === 'refusal') say({ kind: 'failed', problem: message.problem });
     });
     const shelf = { ...memoryShelf(), names: () => Promise.reject(new Error('the disk is full')) };
-    await expect(copyWork(shelf, start).keep(whole, order)).rejects.toThrow('the disk is full');
-    await expect(copyWork(null, start).keep(whole, order)).rejects.toThrow('no shelf');
+    await expect(copyWork(shelf, start).keep(order)).rejects.toThrow('the disk is full');
+    await expect(copyWork(null, start).keep(order)).rejects.toThrow('no shelf');
   });
 
   test('that dies fails its job and is ended', async () => {
     const { start, world } = workerThat(() => world.fail('out of memory'));
-    await expect(copyWork(null, start).write(whole, { about })).rejects.toThrow('out of memory');
+    await expect(copyWork(null, start).write(order)).rejects.toThrow('out of memory');
     expect(world.ended).toBe(true);
   });
 });
 
 test('a copy cannot be kept without a shelf', async () => {
-  expect(await copyJobs(null).keep({ ...order, lines: [] })).toMatchObject({ kind: 'failed', why: 'shelf' });
+  const job = { ...order, log: { kind: 'lines', lines: [] } } as const;
+  expect(await copyJobs(null).keep(job)).toMatchObject({ kind: 'failed', why: 'shelf' });
 });

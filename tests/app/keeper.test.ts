@@ -13,7 +13,7 @@ const minute = 60_000;
 const hour = 60 * minute;
 
 /** A shop's log with a keeper at work, a clock moved by hand, and a shelf that does as it is told, or none. */
-function keptShop({ shelf = true } = {}) {
+function keptShop({ shelf = true, store = null as string | null } = {}) {
   const hands = handClock();
   const shop = aWorkshop();
   const saving = signal<Saving>({ kind: 'idle' });
@@ -22,10 +22,7 @@ function keptShop({ shelf = true } = {}) {
   const outside: CopyOrder[] = [];
   const world = {
     read: async (): Promise<readonly Entry[]> => chained(shop.log),
-    answer: async ({ entries }: CopyOrder): Promise<CopyResult> => ({
-      kind: 'kept',
-      entries: entries.length,
-    }),
+    answer: async ({ least }: CopyOrder): Promise<CopyResult> => ({ kind: 'kept', entries: least }),
     turn: async <R>(work: () => Promise<R>): Promise<Turn<R>> => ({ kind: 'ran', result: await work() }),
   };
   const keeper = openKeeper({
@@ -36,6 +33,7 @@ function keptShop({ shelf = true } = {}) {
       now: hands.clock.now,
       entries: () => world.read(),
     },
+    store,
     memory,
     keepCopy: shelf
       ? (order) => {
@@ -70,7 +68,7 @@ describe('the keeper', () => {
     await pass(minute);
     expect(orders).toHaveLength(1);
     const [order] = orders;
-    expect(order?.entries).toEqual(chained(shop.log));
+    expect(order?.log).toEqual({ kind: 'entries', entries: chained(shop.log) });
     expect(order?.about).toEqual({
       version: '1.2.3',
       wall: hands.clock.now() - 50_000,
@@ -152,13 +150,20 @@ describe('the keeper', () => {
     expect(memory.known.value.trouble).toBeNull();
   });
 
-  test('never copies a log that holds less than the screen shows', async () => {
-    const { keeper, orders, outside, world, memory, shop } = keptShop();
-    world.read = async () => chained(shop.log).slice(1);
+  test('has a log in a database read there, and wants all of it that the screen shows', async () => {
+    const { keeper, orders, world, shop } = keptShop({ store: 'hafts' });
+    world.read = () => Promise.reject(new Error('the window reads no log'));
+    expect(await keeper.keep()).toEqual({ kind: 'kept', entries: shop.log.length });
+    expect(orders[0]).toMatchObject({ log: { kind: 'store', name: 'hafts' }, least: shop.log.length });
+  });
+
+  test('carries nothing outside of a log that could not be read', async () => {
+    const { keeper, outside, world, memory } = keptShop();
+    world.answer = () => Promise.reject(new Error('the log on disk lacks entries that are shown'));
     expect(await keeper.keep()).toEqual({ kind: 'failed' });
     world.read = () => Promise.reject(new Error('no connection'));
     expect(await keeper.keep()).toEqual({ kind: 'failed' });
-    expect([orders, outside]).toEqual([[], []]);
+    expect(outside).toEqual([]);
     expect(memory.known.value.trouble?.kind).toBe('failed');
   });
 
