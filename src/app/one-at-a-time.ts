@@ -1,14 +1,18 @@
 /** The part of the Web Locks API that is used; missing in old browsers and outside of secure pages. */
 export type Locks = Pick<LockManager, 'request'>;
 
-/** A window may have been frozen while it holds the lock: after so long (ms) it is taken from it. */
-const longestHold = 30_000;
+/**
+ * A window may have been frozen while it holds the lock: after so long (ms) it is taken from it. Longer than a copy of a
+ * million entries takes on a slow tablet, for two windows would else take it from each other over and over.
+ */
+const longestHold = 15 * 60_000;
 
 export type Turn<Result> = { readonly kind: 'ran'; readonly result: Result } | { readonly kind: 'busy' };
 
 /**
  * Runs work for which only one window at a time has the turn. Work that finds another at it is not done: the caller
- * comes again, and after 30 s of that the turn is taken away from the other. `elapsed` is in ms and never set back.
+ * comes again, and after a quarter of an hour of that the turn is taken away from the other. `elapsed` is in ms and
+ * never set back.
  */
 export function oneAtATime(name: string, locks: Locks | undefined, elapsed: () => number) {
   let busySince: number | undefined;
