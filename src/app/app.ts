@@ -188,7 +188,7 @@ export function openApp(parts: AppParts): App {
   });
   const copies = openCopies({
     ...{ session: ownSession, name: storeNames.own, storage, shelf: () => shelf, version },
-    ...{ clock: systemClock, timer: systemTimer, store: forgets === 'all' ? null : storeNames.own },
+    ...{ clock: systemClock, timer: systemTimer, forgets },
   });
 
   if (forgets !== 'all')

@@ -6,6 +6,7 @@ import { clockTime } from '../words/time-words.ts';
 import type { Clock } from './clock.ts';
 import { type ChosenFolder, type CopyFolder, openCopyFolder } from './copy-folder.ts';
 import { type CopyWork, copyWork } from './copy-work.ts';
+import type { Forgets } from './forgetting.ts';
 import { type CopyOrder, type Keeper, openKeeper, orderCopy } from './keeper.ts';
 import type { CopyMemory, OutsideWay } from './known-copies.ts';
 import { logSize } from './log-size.ts';
@@ -50,9 +51,9 @@ export interface MadeFile extends OutsideFile {
 
 export interface DeskParts {
   readonly session: Session;
-  /** The name of the shop's store, and that of the database that has its log: null where it is held in memory. */
+  /** The name of the shop's store. */
   readonly name: string;
-  readonly store: string | null;
+  readonly forgets: Forgets;
   readonly memory: CopyMemory;
   readonly shelf: FileShelf | null;
   readonly clock: Clock;
@@ -61,8 +62,10 @@ export interface DeskParts {
 }
 
 export async function openCopyDesk(parts: DeskParts): Promise<CopyDesk> {
-  const { session, name, memory, shelf, clock, timer } = parts;
+  const { session, name, memory, shelf, clock, timer, version } = parts;
   const work = copyWork(shelf);
+  // A log that is held in memory is in no database that a worker could read.
+  const store = parts.forgets === 'all' ? null : name;
   const folder = await openCopyFolder({
     pick: folderPicker(),
     kept: {
@@ -85,13 +88,13 @@ export async function openCopyDesk(parts: DeskParts): Promise<CopyDesk> {
 
   const keeper = openKeeper({
     session,
-    store: parts.store,
+    store,
     memory,
     keepCopy: shelf && ((order) => keepOn(work, order)),
     writeOutside,
     runAlone: oneAtATime(`copies of ${name}`, globalThis.navigator?.locks, clock.monotonic),
     timer,
-    version: parts.version,
+    version,
   });
 
   return {
@@ -103,13 +106,13 @@ export async function openCopyDesk(parts: DeskParts): Promise<CopyDesk> {
     handedOut,
     async makeFile(passphrase) {
       const log = logSize(session);
-      const order = await orderCopy(parts);
+      const order = await orderCopy({ session, store, version });
       const file = await outsideFile(work, { order, time: timeOf(order) });
       if (passphrase === undefined) return { ...file, log, words: null };
       const { bytes, words } = await work.seal({ bytes: file.bytes, passphrase });
       return { ...file, name: file.name.replace(/[.]jsonl[.]gz$/, '.sealed'), bytes, log, words };
     },
-    writeToFolder: async () => writeOutside(await orderCopy(parts)),
+    writeToFolder: async () => writeOutside(await orderCopy({ session, store, version })),
     shelfCopies: async () => (shelf ? countCopies(shelf, work) : []),
     shelfNames: async () => (shelf ? listCopies(shelf) : []),
     shelfFile: (file) => ({ name: file, size: 0, bytes: () => bytesOf(shelf, file) }),

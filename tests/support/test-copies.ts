@@ -22,7 +22,7 @@ export async function copiesOn(
 ): Promise<Copies> {
   const memory = rememberCopies('test', undefined);
   const desk = await openCopyDesk({
-    ...{ session, name: 'test', store: null, memory, shelf, version: '1.2.3' },
+    ...{ session, name: 'test', forgets: 'all', memory, shelf, version: '1.2.3' },
     ...{ clock: hands.clock, timer: hands.timer },
   });
   return { ...memory, desk: signal(desk), restored: signal<RestoredCopy | null>(null) };
