@@ -32,7 +32,8 @@ interface Tapper {
 
 declare global {
   /** Put there by the test, see `persistent-browser.ts`. */
-  var tellTapNews: (news: TapNews) => void;
+  /** Resolves once the test has heard. */
+  var tellTapNews: (news: TapNews) => Promise<void>;
   var tapper: Tapper;
 }
 
@@ -73,7 +74,7 @@ export function installTapper({
     const first = all.length - waiting.length;
     keepMade(all.map((tap, at) => (at >= first && at < first + taps ? { ...tap, acknowledged: true } : tap)));
     waiting = waiting.slice(taps);
-    tellTapNews({ kind: 'acknowledged', taps });
+    void tellTapNews({ kind: 'acknowledged', taps });
   }
 
   function lookAtCount(): void {
@@ -88,7 +89,7 @@ export function installTapper({
       return sum === now;
     });
     if (explained >= 0) acknowledge(explained + 1);
-    else tellTapNews({ kind: 'unexplained', left: now });
+    else void tellTapNews({ kind: 'unexplained', left: now });
   }
 
   function lookAtMark(): void {
@@ -102,14 +103,14 @@ export function installTapper({
   function listen(): void {
     for (const id of watched) {
       const words = at(id)?.textContent ?? '';
-      if (words !== '' && said.get(id) !== words) tellTapNews({ kind: 'said', what: id, words });
+      if (words !== '' && said.get(id) !== words) void tellTapNews({ kind: 'said', what: id, words });
       said.set(id, words);
     }
   }
 
-  function press(id: string, tap?: TapKind): boolean {
+  async function press(id: string, tap?: TapKind): Promise<void> {
     const button = at(id);
-    if (!button) return false;
+    if (!button) return;
     const { x, y, width, height } = button.getBoundingClientRect();
     const touch = {
       bubbles: true,
@@ -129,10 +130,10 @@ export function installTapper({
     if (felt && tap) {
       waiting.push(tap);
       keepMade([...made(), { kind: tap, acknowledged: false }]);
-      tellTapNews({ kind: 'tapped', tap });
+      // Once the finger is up the tap may be on disk before any news of it is out, and the browser killed then.
+      await tellTapNews({ kind: 'tapped', tap });
     }
     button.dispatchEvent(new PointerEvent('pointerup', touch));
-    return felt;
   }
 
   async function until(holds: () => boolean): Promise<boolean> {
@@ -145,14 +146,14 @@ export function installTapper({
   const settled = () => until(() => waiting.length === 0);
 
   async function tapOnce(tap: TapKind): Promise<void> {
-    if (tap === 'pass') return void press('pass', tap);
+    if (tap === 'pass') return press('pass', tap);
     // What is not a pass changes the screen: nothing may be under way before or behind it.
     if (!(await settled())) return;
-    if (tap === 'undo') press('undo', tap);
+    if (tap === 'undo') await press('undo', tap);
     else {
-      press(document.querySelector<HTMLElement>('[data-testid^=flaw-]')?.dataset.testid ?? '');
+      await press(document.querySelector<HTMLElement>('[data-testid^=flaw-]')?.dataset.testid ?? '');
       await until(() => at(`outcome-${tap}`) !== null);
-      press(`outcome-${tap}`, tap);
+      await press(`outcome-${tap}`, tap);
     }
     await settled();
   }
