@@ -76,9 +76,6 @@ const layersInEverySheet: Plugin = {
   },
 };
 
-const baseOfAll =
-  /node_modules\/(preact|@preact|valibot|@noble)\/|src\/domain\/(log\/(chain|event|ids|place|stamp|zone|holding|version-vector|read-event|read-entry)[.]ts|shop\/(?!differing|pages)|route|set-up\/(facts|register|text))/;
-
 export default defineConfig({
   // Relative, so that the built folder works under any path of any host.
   base: './',
@@ -102,8 +99,9 @@ export default defineConfig({
       output: {
         entryFileNames: ({ name }) => (name === 'rescue' ? 'rescue.js' : named),
         chunkFileNames: named,
-        // What nearly every part needs is one file: a dozen small ones are larger once they are compressed.
-        codeSplitting: { groups: [{ name: 'base', test: baseOfAll }] },
+        // The first screen, with all that it imports, is one file: several are larger once they are compressed, and
+        // parts import from it what they share with it.
+        codeSplitting: { groups: [{ name: 'index', test: /src\/main[.]tsx$/ }] },
       },
     },
   },
