@@ -22,7 +22,6 @@ export const iconPaths = {
   undo: { line: 'M11 5L4 12L11 19M4 12H20A7.5 7.5 0 0 1 20 27H10' },
   next: { line: 'M4 16H27M18 6L28 16L18 26' },
   back: { line: 'M28 16H5M14 6L4 16L14 26' },
-  play: { line: '', solid: 'M8 4L28 16L8 28Z' },
   pause: { line: '', solid: 'M6 5H13V27H6ZM19 5H26V27H19Z' },
   split: { line: 'M3 16H12L20 8H27M12 16L20 24H27M22 3L28 8L22 13M22 19L28 24L22 29' },
   join: { line: 'M4 8H12L20 16H27M4 24H12L20 16M22 10L28 16L22 22' },
@@ -37,7 +36,6 @@ export const iconPaths = {
   wipe: { line: 'M16 4C20 10 25 14 25 20A9 9 0 0 1 7 20C7 14 12 10 16 4Z' },
   erase: { line: 'M11 6H29V26H11L3 16ZM15 11L24 21M24 11L15 21' },
   enter: { line: 'M27 5V17H6M14 8L5 17L14 26' },
-  camera: { line: 'M3 10H10L13 5H19L22 10H29V26H3ZM11 17.5A5 5 0 1 0 21 17.5A5 5 0 1 0 11 17.5' },
   label: { line: 'M4 4H16L29 17L17 29L4 16ZM10 8A2 2 0 1 0 10 12A2 2 0 1 0 10 8' },
   more: { line: '', solid: 'M3 13H9V19H3ZM13 13H19V19H13ZM23 13H29V19H23Z' },
   cross: { line: 'M5 5L27 27M27 5L5 27' },
@@ -49,16 +47,8 @@ export const iconPaths = {
   warn: { line: 'M16 3L30 28H2ZM16 12V19M16 22V25' },
   info: { line: 'M4 4H28V28H4ZM16 14V24M16 8V11' },
   hold: { line: 'M23 4H7V28H23M23 4V12M18 12H28M23 28V20M18 20H28' },
-  clock: { line: 'M4 16A12 12 0 1 0 28 16A12 12 0 1 0 4 16M16 8V17L22 20' },
   person: { line: 'M10.5 10A5.5 5.5 0 1 0 21.5 10A5.5 5.5 0 1 0 10.5 10M4 29C4 21 9 19 16 19S28 21 28 29' },
   lock: { line: 'M5 14H27V28H5ZM10 14V10A6 6 0 0 1 22 10V14M16 19V23' },
-  speaker: { line: 'M4 11H10L18 4V28L10 21H4ZM22 11C25 13 25 19 22 21M25 6C31 10 31 22 25 26' },
-  'speaker-off': { line: 'M4 11H10L18 4V28L10 21H4ZM22 12L30 20M30 12L22 20' },
-  sun: {
-    line: 'M10 16A6 6 0 1 0 22 16A6 6 0 1 0 10 16M16 2V6M16 26V30M2 16H6M26 16H30M6 6L9 9M23 23L26 26M26 6L23 9M9 23L6 26',
-  },
-  moon: { line: 'M19 4A12 12 0 1 0 28 20A10 10 0 0 1 19 4Z' },
-  glare: { line: 'M4 16A12 12 0 1 0 28 16A12 12 0 1 0 4 16Z', solid: 'M16 4A12 12 0 0 1 16 28Z' },
 } as const satisfies Record<string, { line: string; solid?: string }>;
 
 /** The name of a mark. */
@@ -73,5 +63,4 @@ export const turning: ReadonlySet<IconName> = new Set([
   'join',
   'erase',
   'enter',
-  'play',
 ]);
