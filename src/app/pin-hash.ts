@@ -1,3 +1,4 @@
+import { fromHex } from '../store/backup/from-hex.ts';
 import { recoveryLength } from './bench-lock.ts';
 
 /** OWASP's figure for PBKDF2-HMAC-SHA-256 (Password Storage Cheat Sheet, 2023; from memory). */
@@ -37,4 +38,3 @@ export function newRecovery(): string {
 }
 
 const toHex = (bytes: Uint8Array) => [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
-const fromHex = (hex: string) => Uint8Array.from(hex.match(/../g) ?? [], (pair) => Number.parseInt(pair, 16));

@@ -1,6 +1,7 @@
 import { concatBytes } from '@noble/hashes/utils.js';
 import * as v from 'valibot';
 import { sealedMark } from './backup-format.ts';
+import { fromHex } from './from-hex.ts';
 import { parseLine } from './read-line.ts';
 import {
   checkOf,
@@ -13,7 +14,7 @@ import {
   sealedSchema,
   tagLength,
 } from './sealed-format.ts';
-import { dataKeyOf, decrypted, fromHex, type Secret } from './sealing-keys.ts';
+import { dataKeyOf, decrypted, type Secret } from './sealing-keys.ts';
 
 export type OpenedBackup =
   | {

@@ -1,6 +1,7 @@
-import { hexToBytes, utf8ToBytes } from '@noble/hashes/utils.js';
+import { utf8ToBytes } from '@noble/hashes/utils.js';
 import { entropyToMnemonic, mnemonicToEntropy } from '@scure/bip39';
 import { wordlist } from '@scure/bip39/wordlists/english.js';
+import { fromHex } from './from-hex.ts';
 import type { SealedHeader, WrappedKey } from './sealed-format.ts';
 
 /** Bytes as WebCrypto takes them: in memory that no other thread shares. */
@@ -11,8 +12,6 @@ export type Secret = { readonly passphrase: string } | { readonly words: readonl
 
 const aes = { name: 'AES-GCM', length: 256 } as const;
 const uses: KeyUsage[] = ['encrypt', 'decrypt'];
-
-export const fromHex = (hex: string): Bytes => Uint8Array.from(hexToBytes(hex));
 
 /** The key that wraps the data key, from a passphrase: PBKDF2-HMAC-SHA-256 (RFC 8018) of its NFKC form in UTF-8. */
 export async function keyOfPassphrase(passphrase: string, { salt, rounds }: { salt: Bytes; rounds: number }) {
