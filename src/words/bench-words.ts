@@ -1,6 +1,6 @@
 import { wholeNumber } from './number-words.ts';
 
-/** The words of the way to the stage screen, and of wiping. */
+/** The words of the choice of a stage, and of wiping. */
 export const benchWords = {
   chooseStage: 'Bench',
   chooseStageLead: 'Choose the stage you work at.',
@@ -14,16 +14,6 @@ export const benchWords = {
   curing: (n: number) => `${wholeNumber(n)} cure`,
   ready: (n: number) => `${wholeNumber(n)} ready`,
   nothing: 'nothing here',
-  nothingWaits: 'Nothing waits here',
-  nothingWaitsDetail: 'Trays come here when their pieces pass the stage before.',
-  otherStages: 'Other stages',
-  caution: 'Caution',
-  whoTaps: 'Who taps?',
-  nobody: 'Not said',
-  traysWaiting: (stage: string) => `Trays at ${stage}`,
-  oldestFirst: 'The one that waits longest comes first.',
-  since: (time: string) => `here for ${time}`,
-  toCheck: (n: number) => `${n} in the log: recount`.replace('-', '−'),
   wipe: 'Wipe screen',
   wipeTitle: 'Wipe the screen',
   wipeLeft: (seconds: number) => `Deaf for ${seconds} s`,

@@ -1,5 +1,4 @@
 export const shellWords = {
-  product: 'Tallywright',
   stationName: (letter: string) => `Tablet ${letter}`,
   places: 'Places',
   bench: 'Bench',
@@ -10,9 +9,6 @@ export const shellWords = {
   locked: 'Locked',
   more: 'More',
   close: 'Close',
-  back: 'Back',
-  cancel: 'Cancel',
-  skip: 'Skip to the screen',
   opening: 'Opening the shop …',
   otherWindow: 'Another window still runs the older version. Close it, and this one opens.',
   outdatedTitle: 'Updated in another window',

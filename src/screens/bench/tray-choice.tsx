@@ -5,9 +5,10 @@ import { factOf } from '../../domain/shop/registers.ts';
 import { EmptyState } from '../../ui/notice/empty-state.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
-import { benchWords as words } from '../../words/bench-words.ts';
+import { benchWords } from '../../words/bench-words.ts';
 import { nameOf } from '../../words/names.ts';
 import { duration, readyIn } from '../../words/time-words.ts';
+import { trayChoiceWords as words } from '../../words/tray-choice-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
 import { useNow } from '../parts/use-now.ts';
@@ -77,5 +78,7 @@ function countWords({ waiting, held }: AtStage): string {
   const cure = held.first + held.second;
   const below = [waiting.first, waiting.second, held.first, held.second].find((n) => n < 0);
   if (below !== undefined) return words.toCheck(below);
-  return [wait > 0 && words.waiting(wait), cure > 0 && words.curing(cure)].filter(Boolean).join(' · ');
+  return [wait > 0 && benchWords.waiting(wait), cure > 0 && benchWords.curing(cure)]
+    .filter(Boolean)
+    .join(' · ');
 }

@@ -1,6 +1,6 @@
 import { factsOf } from '../../domain/shop/registers.ts';
 import { ChoiceRow } from '../../ui/field/choice-row.tsx';
-import { benchWords as words } from '../../words/bench-words.ts';
+import { trayChoiceWords as words } from '../../words/tray-choice-words.ts';
 import { useApp, useSession, useShop } from '../parts/app-context.ts';
 
 /** Which of the shop's people holds the tool; asked only where there are several. */
