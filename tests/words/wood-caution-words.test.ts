@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import woods from '../../shared/species.json' with { type: 'json' };
-import { longestNote, problemOfNote } from '../../src/domain/set-up/text.ts';
+import { problemOfNote } from '../../src/domain/set-up/text.ts';
+import { longestNote } from '../../src/domain/set-up/text-schema.ts';
 import { type NotedHazard, usualCaution, woodCaution } from '../../src/words/wood-caution-words.ts';
 
 const chart = 'Woods toxic to man, chart in American Woodturner, June 1990, as reprinted on three web pages';

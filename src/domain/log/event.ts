@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { registerSchema } from '../set-up/register.ts';
-import { noteSchema } from '../set-up/text.ts';
+import { noteSchema } from '../set-up/text-schema.ts';
 import {
   batchId,
   partId,

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { partId, reasonId, routeId, shopDayText, speciesId, stageId, variantId } from '../log/ids.ts';
 import { codeLetters } from '../tray/code-alphabet.ts';
-import { nameSchema, noteSchema } from './text.ts';
+import { nameSchema, noteSchema } from './text-schema.ts';
 
 /** Shown no more for new work, but kept: the log still speaks of it. */
 const retired = v.boolean();

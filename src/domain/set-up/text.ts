@@ -1,9 +1,4 @@
-import * as v from 'valibot';
-
-/** Longest name of anything in the shop, in characters as a person counts them (code points). */
-export const longestName = 80;
-/** Longest note or caution. */
-export const longestNote = 500;
+import { lengthOf, longestName, longestNote } from './text-schema.ts';
 
 /** Control characters, line ends among them: a blank in a name. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: the control characters are what it looks for
@@ -29,15 +24,6 @@ export function plainText(text: string): string {
     .replace(/[\t\n\v\f\r\u0085]+/g, ' ')
     .replace(controls, '');
 }
-
-function lengthOf(text: string): number {
-  return [...text].length;
-}
-
-const atMost = (most: number) => v.check((text: string) => lengthOf(text) <= most);
-
-export const nameSchema = v.pipe(v.string(), v.minLength(1), atMost(longestName));
-export const noteSchema = v.pipe(v.string(), atMost(longestNote));
 
 export type TextProblem =
   | { readonly kind: 'empty' }

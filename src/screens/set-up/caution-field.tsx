@@ -1,4 +1,4 @@
-import { longestNote } from '../../domain/set-up/text.ts';
+import { longestNote } from '../../domain/set-up/text-schema.ts';
 import { Field } from '../../ui/field/field.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 

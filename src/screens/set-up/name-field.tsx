@@ -1,4 +1,5 @@
-import { longestName, tidyText } from '../../domain/set-up/text.ts';
+import { tidyText } from '../../domain/set-up/text.ts';
+import { longestName } from '../../domain/set-up/text-schema.ts';
 import { Field } from '../../ui/field/field.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 

@@ -5,7 +5,7 @@ import type { TrayId } from '../../../src/domain/log/ids.ts';
 import { mostPieces } from '../../../src/domain/log/place.ts';
 import { holds } from '../../../src/domain/rollup/holds.ts';
 import { countsToCheck } from '../../../src/domain/rollup/waiting.ts';
-import { longestNote } from '../../../src/domain/set-up/text.ts';
+import { longestNote } from '../../../src/domain/set-up/text-schema.ts';
 import { placesOf } from '../../../src/domain/shop/positions.ts';
 import { aWorkshop, backTo, type TestShop } from '../../support/a-shop.ts';
 import { cureMinutes, route, routeStages, type StageName, stage } from '../../support/workshop.ts';

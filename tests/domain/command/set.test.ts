@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { BatchId, RouteId, SpeciesId } from '../../../src/domain/log/ids.ts';
 import type { RegisterName, RegisterOf, RegisterSet } from '../../../src/domain/set-up/register.ts';
-import { longestName, longestNote } from '../../../src/domain/set-up/text.ts';
+import { longestName, longestNote } from '../../../src/domain/set-up/text-schema.ts';
 import { factOf } from '../../../src/domain/shop/registers.ts';
 import { aShop, aWorkshop } from '../../support/a-shop.ts';
 import { batch, route, routeStages, setUpFacts, species, stage, variant } from '../../support/workshop.ts';

@@ -12,7 +12,7 @@ import { deepestVoid } from '../../../src/domain/log/read-event.ts';
 import { stampSchema } from '../../../src/domain/log/stamp.ts';
 import { zoneSchema } from '../../../src/domain/log/zone.ts';
 import { registerSchema } from '../../../src/domain/set-up/register.ts';
-import { longestName, longestNote, nameSchema, noteSchema } from '../../../src/domain/set-up/text.ts';
+import { longestName, longestNote, nameSchema, noteSchema } from '../../../src/domain/set-up/text-schema.ts';
 
 const description = `One entry of the log, as a line of an exported file holds it; one branch per kind of event. \
 Further fields are allowed everywhere: a newer version may have added them. What this schema cannot say: \

@@ -2,16 +2,13 @@ import fc from 'fast-check';
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
 import {
-  longestName,
-  longestNote,
-  nameSchema,
-  noteSchema,
   plainText,
   problemOfName,
   problemOfNote,
   sameName,
   tidyText,
 } from '../../../src/domain/set-up/text.ts';
+import { longestName, longestNote, nameSchema, noteSchema } from '../../../src/domain/set-up/text-schema.ts';
 
 describe('a text as it is kept', () => {
   test.each([
