@@ -1,8 +1,8 @@
 import type { OutcomeKind } from '../log/event.ts';
 import type { ReasonId, ShopDay, SpeciesId, StageId } from '../log/ids.ts';
 import { dayAfter } from '../log/zone.ts';
-import { type Counter, countOf } from '../shop/counter.ts';
-import { blankSheet, type DaySheet, type Days } from '../shop/days.ts';
+import { addTo, type Counter, countOf } from '../shop/counter.ts';
+import { blankSheet, type DaySheet } from '../shop/days.ts';
 import type { Shop } from '../shop/shop.ts';
 
 /** A number of the day, of the day before, and of the average working day; null is not yet known. */
@@ -47,10 +47,11 @@ const outcome = (kind: OutcomeKind) => (sheet: DaySheet) =>
   sumWhere(sheet.outcomes, (key) => key.endsWith(`|${kind}`));
 
 /** What was done on `day`, beside the calendar day before it and the average of the earlier working days. */
-export function dayReport({ days }: Shop, day: ShopDay): DayReport {
+export function dayReport(shop: Shop, day: ShopDay): DayReport {
+  const { days } = shop;
   const sheet = days.get(day) ?? blankSheet();
   const before = days.get(dayAfter(day, -1)) ?? blankSheet();
-  const { sum: earlier, days: workingDays } = sumBefore(days, day);
+  const { sum: earlier, days: workingDays } = sumBefore(shop, day);
   const compare = (measure: (sheet: DaySheet) => number): Compared => ({
     day: measure(sheet),
     before: measure(before),
@@ -81,33 +82,35 @@ export function dayReport({ days }: Shop, day: ShopDay): DayReport {
   };
 }
 
-/** All sheets before a day in one, and how many they are: measures are sums, so that their average needs no more. */
-function sumBefore(days: Days, day: ShopDay): { readonly sum: DaySheet; readonly days: number } {
+/**
+ * All sheets before a day in one, and how many they are: measures are sums, so that their average needs no more. It is
+ * what all days have without those from this one on, or the earlier ones added up where they are fewer.
+ */
+function sumBefore({ days, allDays }: Shop, day: ShopDay): { readonly sum: DaySheet; readonly days: number } {
+  const earlier: DaySheet[] = [];
+  const others: DaySheet[] = [];
+  for (const [each, sheet] of days) (each < day ? earlier : others).push(sheet);
   const sum = blankSheet();
-  let count = 0;
-  for (const [each, { passed, outcomes, finished, made, worked }] of days) {
-    if (each >= day) continue;
-    count += 1;
-    addAll(sum.passed, passed);
-    addAll(sum.outcomes, outcomes);
-    addAll(sum.finished, finished);
-    addAll(sum.made, made);
-    addAll(sum.worked, worked);
+  if (earlier.length <= others.length) for (const sheet of earlier) addAll(sum, { sheet, times: 1 });
+  else {
+    addAll(sum, { sheet: allDays, times: 1 });
+    for (const sheet of others) addAll(sum, { sheet, times: -1 });
   }
-  return { sum, days: count };
+  return { sum, days: earlier.length };
 }
 
-function addAll<Key extends string>(sum: Counter<Key>, counter: Counter<Key>): void {
-  for (const [key, by] of counter) sum.set(key, (sum.get(key) ?? 0) + by);
+function addAll(sum: DaySheet, { sheet, times }: { sheet: DaySheet; times: 1 | -1 }): void {
+  for (const name of Object.keys(sum) as (keyof DaySheet)[]) {
+    const counter = sum[name] as Counter;
+    for (const [key, by] of sheet[name]) addTo(counter, { key, by: times * by });
+  }
 }
 
 /** The days that hold taps made while a tablet's clock was in doubt, the latest first. */
 export function doubtfulDays({ days }: Shop): readonly ShopDay[] {
-  return [...days]
-    .filter(([, sheet]) => sheet.doubtful.size > 0)
-    .map(([day]) => day)
-    .sort()
-    .reverse();
+  const found: ShopDay[] = [];
+  for (const [day, sheet] of days) if (sheet.doubtful.size > 0) found.push(day);
+  return found.sort().reverse();
 }
 
 function sumWhere(counter: Counter, wanted: (key: string) => boolean): number {

@@ -1,16 +1,27 @@
-import type { StageId } from '../log/ids.ts';
-import { factOf, factsOf, type Registers } from '../shop/registers.ts';
+import type { RouteId, StageId } from '../log/ids.ts';
+import type { BatchFact } from '../set-up/facts.ts';
+import { byName, factOf, type Registers, unsortedFacts } from '../shop/registers.ts';
 
 /**
  * Every stage that a batch in work goes through, in one order. The longest route gives the order; a stage that only
  * another route has stands right after the stage that it follows there.
  */
 export function liveStages(registers: Registers): readonly StageId[] {
-  const routes = factsOf(registers, 'batch')
-    .filter(({ fact }) => !fact.retired)
-    .map(({ fact }) => factOf(registers, { register: 'route', id: fact.route })?.stages ?? [])
+  const routes = firstBatches(registers)
+    .toSorted(byName)
+    .map(({ route }) => factOf(registers, { register: 'route', id: route })?.stages ?? [])
     .toSorted((a, b) => b.length - a.length);
   return routes.reduce<readonly StageId[]>(withRoute, []);
+}
+
+/** Of each route the batch in work that is first by name: years leave hundreds of batches on a handful of routes. */
+function firstBatches(registers: Registers): readonly BatchFact[] {
+  const found = new Map<RouteId, BatchFact>();
+  for (const { fact } of unsortedFacts(registers, 'batch')) {
+    const known = found.get(fact.route);
+    if (!fact.retired && (known === undefined || byName(fact, known) < 0)) found.set(fact.route, fact);
+  }
+  return [...found.values()];
 }
 
 function withRoute(order: readonly StageId[], route: readonly StageId[]): readonly StageId[] {

@@ -10,7 +10,7 @@ import type { Projection } from './projection.ts';
  */
 export const longestStretch = 15 * 60_000;
 
-/** What was done on one shop day. */
+/** What was done on one shop day, or on several. */
 export interface DaySheet {
   readonly passed: Counter<StageId>;
   readonly flawed: Counter<`${StageId}|${SpeciesId}|${ReasonId}|${OutcomeKind}`>;
@@ -35,7 +35,10 @@ export const days: Projection<Days> = {
   },
 };
 
-const enter: Projection<DaySheet>['add'] = (sheet, { event, times }) => {
+/** What was done on all days together: what an average day is need not be asked of every day of ten years. */
+export const allDays: Projection<DaySheet> = { empty: blankSheet, add: enter };
+
+function enter(sheet: DaySheet, { event, times }: Parameters<Projection<DaySheet>['add']>[1]): void {
   if ('elapsed' in event && event.elapsed !== null && event.elapsed <= longestStretch) {
     addTo(sheet.worked, { key: event.stage, by: times * event.elapsed });
   }
@@ -56,7 +59,7 @@ const enter: Projection<DaySheet>['add'] = (sheet, { event, times }) => {
       if (to?.at === 'finished') addTo(sheet.finished, { key: to.grade, by: times * pieces });
     }
   }
-};
+}
 
 export function blankSheet(): DaySheet {
   return {

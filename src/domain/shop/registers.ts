@@ -58,9 +58,22 @@ export function factsOf<Name extends RegisterName>(
   registers: Registers,
   register: Name,
 ): readonly Entry<Name>[] {
-  const found: Entry<Name>[] = [];
+  return [...unsortedFacts(registers, register)].sort((a, b) => byName(a.fact, b.fact));
+}
+
+/** The same in no order: of what grows with the years, such as batches, not all need be put in order at each look. */
+export function* unsortedFacts<Name extends RegisterName>(
+  registers: Registers,
+  register: Name,
+): Generator<Entry<Name>> {
   for (const { set } of registers.values()) {
-    if (set.register === register) found.push({ id: set.id, fact: set.value } as Entry<Name>);
+    if (set.register === register) yield { id: set.id, fact: set.value } as Entry<Name>;
   }
-  return found.sort((a, b) => a.fact.name.localeCompare(b.fact.name, undefined, { numeric: true }));
+}
+
+const names = new Intl.Collator(undefined, { numeric: true });
+
+/** Compares facts by name, numbers in it by their value. */
+export function byName(a: { readonly name: string }, b: { readonly name: string }): number {
+  return names.compare(a.name, b.name);
 }

@@ -1,6 +1,6 @@
 import type { ShopEvent, TallyEvent } from '../log/event.ts';
 import { hasSeen, markSeen, type VersionVector } from '../log/version-vector.ts';
-import { days } from './days.ts';
+import { allDays, days } from './days.ts';
 import { flaws } from './flaws.ts';
 import { ledger } from './ledger.ts';
 import { partsUsed } from './parts-used.ts';
@@ -12,7 +12,7 @@ import { visits } from './visits.ts';
 import { enforce, isVoided, type Voids } from './voids.ts';
 
 /** Every sum that the shop keeps. To add one, write its file and its line here, and raise `shopFormat`. */
-const projections = { positions, trays, ledger, visits, flaws, days, partsUsed };
+const projections = { positions, trays, ledger, visits, flaws, days, allDays, partsUsed };
 type Projections = typeof projections;
 
 export type Sums = {
@@ -27,7 +27,7 @@ export interface Shop extends Sums {
 }
 
 /** Raised when the shape or meaning of a sum changes: an older snapshot is then dropped and the log replayed. */
-export const shopFormat = 6;
+export const shopFormat = 7;
 
 const names = Object.keys(projections) as (keyof Projections)[];
 

@@ -1,8 +1,12 @@
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
-import { shopDayText } from '../../../src/domain/log/ids.ts';
-import { dayReport, doubtfulDays } from '../../../src/domain/rollup/day-report.ts';
-import { longestStretch } from '../../../src/domain/shop/days.ts';
+import { demoShop } from '../../../shared/demo/demo-shop.ts';
+import { type ShopDay, shopDayText } from '../../../src/domain/log/ids.ts';
+import { dayAfter } from '../../../src/domain/log/zone.ts';
+import { type DayReport, dayReport, doubtfulDays } from '../../../src/domain/rollup/day-report.ts';
+import { countOf } from '../../../src/domain/shop/counter.ts';
+import { type DaySheet, longestStretch } from '../../../src/domain/shop/days.ts';
+import { type Shop, shopOf } from '../../../src/domain/shop/shop.ts';
 import { aWorkshop, lowered, mended, scrapped } from '../../support/a-shop.ts';
 import { stage } from '../../support/workshop.ts';
 
@@ -81,6 +85,40 @@ describe('the day report', () => {
     });
   });
 });
+
+describe('the average of the earlier days', () => {
+  test('is what each of them adds up to, on whichever day one looks', () => {
+    const shop = shopOf(demoShop({ now: Date.UTC(2026, 2, 4, 14) }));
+    expect(shop.days.size).toBeGreaterThan(5);
+    for (const each of [...shop.days.keys(), day('2199-12-30'), day('1999-01-01')])
+      expect(averagesOf(dayReport(shop, each))).toEqual(averagesOneByOne(shop, each));
+  });
+});
+
+const averagesOf = ({ made, scrapped, stages }: DayReport) => ({
+  made: made.average,
+  scrapped: scrapped.average,
+  passed: Object.fromEntries(stages.map(({ stage, passed }) => [stage, passed.average])),
+});
+
+/** The slow way: every earlier day by itself, and no day that is not earlier. */
+function averagesOneByOne({ days }: Shop, day: ShopDay) {
+  const earlier = [...days].flatMap(([each, sheet]) => (each < day ? [sheet] : []));
+  const mean = (measure: (sheet: DaySheet) => number) =>
+    earlier.length === 0 ? null : earlier.reduce((sum, sheet) => sum + measure(sheet), 0) / earlier.length;
+  const shown = [days.get(day), days.get(dayAfter(day, -1)), ...earlier].flatMap((sheet) =>
+    sheet ? [...sheet.passed.keys(), ...sheet.worked.keys()] : [],
+  );
+  return {
+    made: mean(({ made }) => [...made.values()].reduce((sum, pieces) => sum + pieces, 0)),
+    scrapped: mean(({ outcomes }) =>
+      [...outcomes].reduce((sum, [key, pieces]) => sum + (key.endsWith('|scrapped') ? pieces : 0), 0),
+    ),
+    passed: Object.fromEntries(
+      [...new Set(shown)].map((stage) => [stage, mean(({ passed }) => countOf(passed, stage))]),
+    ),
+  };
+}
 
 describe('a clock in doubt', () => {
   function withDoubt() {
