@@ -313,8 +313,9 @@ describe('never a blank screen', () => {
   test('a part that cannot be had leaves the shop open: said in its place, tried again at a tap', async () => {
     const { page } = await openPage(browser, { url: host.url, serviceWorkers: 'block' });
     const hands = maker(page);
-    await demoTray(hands);
+    // From the start: what is to be had then is fetched ahead.
     host.breakFiles(/yield-place-.*[.]js$/, 'gone');
+    await demoTray(hands);
     await page.evaluate(() => {
       location.hash = '#/yield';
     });

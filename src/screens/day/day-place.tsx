@@ -4,6 +4,8 @@ import { dayAfter, usualDayStart } from '../../domain/log/zone.ts';
 import { type DayReport, dayReport } from '../../domain/rollup/day-report.ts';
 import { factOf } from '../../domain/shop/registers.ts';
 import { PressButton } from '../../ui/press/press-button.tsx';
+import { InTurn } from '../../ui/turn/in-turn.tsx';
+import { stillDrawing } from '../../ui/turn/turns.ts';
 import { dayWords as words } from '../../words/day-words.ts';
 import { tableWords } from '../../words/table-words.ts';
 import { dayWords as dayName } from '../../words/time-words.ts';
@@ -29,18 +31,32 @@ export const DayPlace = () => {
   const report = dayReport(shop, day);
   const startHour = factOf(shop.registers, { register: 'shop', id: 'shop' })?.dayStartHour ?? usualDayStart;
   return (
-    <main class="day">
+    <main class="day" aria-busy={stillDrawing}>
       <DayHead day={day} today={today} />
       <UpdateOffer lead={updateWords.dayLead} testId="update-offer" />
       <ClockMark taps={report.doubtful} />
       {day === today && <ChecksPanel />}
       <DayFigures report={report} />
-      {day === today && <HoldsPanel now={now} />}
-      <DayStages report={report} />
-      <DayFlaws report={report} />
-      {day === today && <DayCopies />}
-      <DayNotes report={report} startHour={startHour} />
-      <MarkedDays day={day} />
+      {day === today && (
+        <InTurn>
+          <HoldsPanel now={now} />
+        </InTurn>
+      )}
+      <InTurn>
+        <DayStages report={report} />
+      </InTurn>
+      <InTurn>
+        <DayFlaws report={report} />
+      </InTurn>
+      {day === today && (
+        <InTurn>
+          <DayCopies />
+        </InTurn>
+      )}
+      <InTurn>
+        <DayNotes report={report} startHour={startHour} />
+        <MarkedDays day={day} />
+      </InTurn>
     </main>
   );
 };

@@ -1,4 +1,5 @@
 import './shell.css';
+import { useEffect } from 'preact/hooks';
 import { systemClock } from '../../app/clock.ts';
 import { isClosed } from '../../app/kept-lock.ts';
 import type { Session } from '../../app/session.ts';
@@ -14,10 +15,12 @@ import { PlaceBoundary } from './place-boundary.tsx';
 import { StandingMessage } from './standing-message.tsx';
 
 const { Screen: Welcome } = onDemand(async () => (await import('../welcome/welcome.tsx')).Welcome);
-const { Screen: TraysPlace } = onDemand(async () => (await import('../trays/trays-place.tsx')).TraysPlace);
-const { Screen: YieldPlace } = onDemand(async () => (await import('../yield/yield-place.tsx')).YieldPlace);
-const { Screen: DayPlace } = onDemand(async () => (await import('../day/day-place.tsx')).DayPlace);
-const { Screen: SetUpPlace } = onDemand(async () => (await import('../set-up/set-up-place.tsx')).SetUpPlace);
+const places = {
+  trays: onDemand(async () => (await import('../trays/trays-place.tsx')).TraysPlace),
+  yield: onDemand(async () => (await import('../yield/yield-place.tsx')).YieldPlace),
+  day: onDemand(async () => (await import('../day/day-place.tsx')).DayPlace),
+  'set-up': onDemand(async () => (await import('../set-up/set-up-place.tsx')).SetUpPlace),
+};
 
 const { Screen: LockedPlace } = onDemand(async () => (await import('../lock/locked-place.tsx')).LockedPlace);
 const IdleLock = late(async () => (await import('../lock/idle-lock.tsx')).IdleLock);
@@ -45,6 +48,11 @@ const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
   const lock = preferences.lock.value;
   const locked = isClosed(lock, systemClock.now());
   const hasRestored = copies.restored.value !== null;
+  const isWhole = session.isWhole.value;
+  // Where a maker looks between two stages: these screens must stand the moment they are tapped.
+  useEffect(() => {
+    if (isWhole) for (const { ahead } of [places.yield, places.day, places.trays]) ahead();
+  }, [isWhole]);
   if (shop.registers.size === 0) {
     return (
       <PlaceBoundary>
@@ -72,11 +80,11 @@ const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
         <Banners />
         {hasRestored && !locked && <RestoredNotice />}
         <PlaceBoundary key={shut ? 'locked' : now.place}>
-          {shut ? <LockedPlace /> : <PlaceScreen place={now.place} isWhole={session.isWhole.value} />}
+          {shut ? <LockedPlace /> : <PlaceScreen place={now.place} isWhole={isWhole} />}
         </PlaceBoundary>
       </div>
       <div class="shell-places">
-        {isOwn && session.isWhole.value && <CopyAge />}
+        {isOwn && isWhole && <CopyAge />}
         <Places current={now.place} locked={locked} />
       </div>
       <div class="shell-bar">
@@ -90,19 +98,10 @@ const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
 const isStageScreen = ({ place, rest }: Address) => place === 'bench' && rest.length > 0;
 
 const PlaceScreen = ({ place, isWhole }: { place: Address['place']; isWhole: boolean }) => {
-  if (!isWhole && place !== 'bench') return <main aria-busy="true" />;
-  switch (place) {
-    case 'bench':
-      return <BenchPlace />;
-    case 'trays':
-      return <TraysPlace />;
-    case 'yield':
-      return <YieldPlace />;
-    case 'day':
-      return <DayPlace />;
-    case 'set-up':
-      return <SetUpPlace />;
-  }
+  if (place === 'bench') return <BenchPlace />;
+  if (!isWhole) return <main aria-busy="true" />;
+  const { Screen } = places[place];
+  return <Screen />;
 };
 
 const Places = ({ current, locked }: { current: Address['place']; locked: boolean }) => {

@@ -8,6 +8,7 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
+import { InTurn } from '../../ui/turn/in-turn.tsx';
 import { nameOf } from '../../words/names.ts';
 import { pieces } from '../../words/number-words.ts';
 import { yieldWords as words } from '../../words/yield-words.ts';
@@ -48,7 +49,9 @@ export const FlowPanel = () => {
         testId="flow"
       />
       <Disclosure summary={words.asTable} testId="wip-as-table">
-        <WipTable flow={flow} />
+        <InTurn>
+          <WipTable flow={flow} />
+        </InTurn>
       </Disclosure>
       {picked && <TraysSheet picked={picked} onClose={() => setPicked(null)} />}
     </Panel>

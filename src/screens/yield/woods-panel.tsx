@@ -3,6 +3,7 @@ import type { SpeciesYield, StageYield } from '../../domain/rollup/species-yield
 import { Disclosure } from '../../ui/notice/disclosure.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { ShareBar } from '../../ui/share/share-bar.tsx';
+import { InTurn } from '../../ui/turn/in-turn.tsx';
 import { nameOf } from '../../words/names.ts';
 import { share, wholeNumber } from '../../words/number-words.ts';
 import { yieldWords as words } from '../../words/yield-words.ts';
@@ -15,7 +16,9 @@ export const WoodsPanel = () => (
   <Panel title={words.woods}>
     <div class="yield-woods">
       {woodsWorstFirst(useShop()).map((wood) => (
-        <Wood key={wood.species} wood={wood} />
+        <InTurn key={wood.species}>
+          <Wood wood={wood} />
+        </InTurn>
       ))}
     </div>
   </Panel>
@@ -40,7 +43,7 @@ const testNames = {
 
 const Wood = ({ wood }: { wood: SpeciesYield }) => {
   const { registers } = useShop();
-  const { species, made, corrected, rolled, stages } = wood;
+  const { species, made, corrected, rolled } = wood;
   const name = nameOf(registers, { register: 'species', id: species });
   return (
     <section class="yield-wood" aria-label={name}>
@@ -69,26 +72,35 @@ const Wood = ({ wood }: { wood: SpeciesYield }) => {
         }
         testId={`yield-${species}-stages`}
       >
-        <p>{words.rolledMeans}</p>
-        {stages.length > 1 && (
-          <p class="figures">
-            {words.rolledOf(stages.map((stage) => share(shareValue(stage.share))).join(' × '))}
-          </p>
-        )}
-        <h4>{words.stagesOf(name)}</h4>
-        {stages.length === 0 && <p>{words.notYet}</p>}
-        <ul class="yield-stages">
-          {stages.map((stage) => (
-            <li key={stage.stage}>
-              <StageShare species={species} stage={stage} />
-            </li>
-          ))}
-        </ul>
-        <p class="yield-note">{words.firstPassMeans}</p>
+        <InTurn>
+          <WoodStages name={name} wood={wood} />
+        </InTurn>
       </Disclosure>
     </section>
   );
 };
+
+/** How a wood fares stage by stage, one tap behind its figures. */
+const WoodStages = ({ name, wood: { species, stages } }: { name: string; wood: SpeciesYield }) => (
+  <>
+    <p>{words.rolledMeans}</p>
+    {stages.length > 1 && (
+      <p class="figures">
+        {words.rolledOf(stages.map((stage) => share(shareValue(stage.share))).join(' × '))}
+      </p>
+    )}
+    <h4>{words.stagesOf(name)}</h4>
+    {stages.length === 0 && <p>{words.notYet}</p>}
+    <ul class="yield-stages">
+      {stages.map((stage) => (
+        <li key={stage.stage}>
+          <StageShare species={species} stage={stage} />
+        </li>
+      ))}
+    </ul>
+    <p class="yield-note">{words.firstPassMeans}</p>
+  </>
+);
 
 function signed(field: keyof typeof testNames, value: number): string {
   if (field !== 'corrected') return wholeNumber(value);

@@ -1,6 +1,8 @@
 import './yield.css';
 import { EmptyState } from '../../ui/notice/empty-state.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
+import { InTurn } from '../../ui/turn/in-turn.tsx';
+import { stillDrawing } from '../../ui/turn/turns.ts';
 import { tableWords } from '../../words/table-words.ts';
 import { yieldWords as words } from '../../words/yield-words.ts';
 import { goTo } from '../parts/address.ts';
@@ -14,7 +16,7 @@ import { WoodsPanel } from './woods-panel.tsx';
 export const YieldPlace = () => {
   const shop = useShop();
   return (
-    <main class="yield">
+    <main class="yield" aria-busy={stillDrawing}>
       <header class="yield-head">
         <div>
           <h1>{words.title}</h1>
@@ -33,8 +35,12 @@ export const YieldPlace = () => {
       ) : (
         <>
           <FlowPanel />
-          <WoodsPanel />
-          <FlawsPanel />
+          <InTurn>
+            <WoodsPanel />
+          </InTurn>
+          <InTurn>
+            <FlawsPanel />
+          </InTurn>
         </>
       )}
     </main>
