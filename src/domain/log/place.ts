@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { stageId, trayId } from './ids.ts';
+import { keyOf } from './key.ts';
 
 export const gradeSchema = v.picklist(['first', 'second']);
 /** Grade of a piece. A second still goes through the rest of the route. */
@@ -48,11 +49,11 @@ export type Move = Readonly<v.InferOutput<typeof moveSchema>>;
 export function placeKey(place: Place): string {
   switch (place.at) {
     case 'waiting':
-      return `w|${place.stage}|${place.grade}|${place.redo ?? ''}`;
+      return keyOf(keyOf('w', place.stage), keyOf(place.grade, place.redo ?? ''));
     case 'held':
       return `h|${place.stage}|${place.grade}|${place.redo ?? ''}|${place.ready}`;
     case 'finished':
-      return `f|${place.grade}`;
+      return keyOf('f', place.grade);
     case 'scrapped':
       return 's';
   }

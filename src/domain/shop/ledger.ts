@@ -1,4 +1,5 @@
 import type { SpeciesId, StageId, VariantId } from '../log/ids.ts';
+import { keyOf } from '../log/key.ts';
 import { atStage, type Grade, type Move } from '../log/place.ts';
 import { addTo, type Counter } from './counter.ts';
 import type { Projection } from './projection.ts';
@@ -35,8 +36,8 @@ export const ledger: Projection<Ledger> = {
     const outside = event.kind === 'recounted' ? state.corrected : state.made;
     for (const move of event.moves) {
       const by = times * move.pieces;
-      if (!move.from) addTo(outside, { key: `${species}|${variant}`, by });
-      if (!move.to) addTo(outside, { key: `${species}|${variant}`, by: -by });
+      if (!move.from) addTo(outside, { key: keyOf(species, variant), by });
+      if (!move.to) addTo(outside, { key: keyOf(species, variant), by: -by });
       addAt(state, { place: move.from, of: event.of, by: -by });
       addAt(state, { place: move.to, of: event.of, by });
     }
@@ -51,8 +52,10 @@ interface At {
 
 function addAt(state: Ledger, { place, of: { species, variant }, by }: At): void {
   if (!place) return;
-  if (atStage(place)) addTo(state.wip, { key: `${place.stage}|${species}|${place.grade}|${place.at}`, by });
-  else if (place.at === 'finished')
-    addTo(state.finished, { key: `${species}|${variant}|${place.grade}`, by });
-  else addTo(state.scrapped, { key: `${species}|${variant}`, by });
+  if (atStage(place)) {
+    const key = keyOf(keyOf(place.stage, species), keyOf(place.grade, place.at));
+    addTo(state.wip, { key, by });
+  } else if (place.at === 'finished') {
+    addTo(state.finished, { key: keyOf(keyOf(species, variant), place.grade), by });
+  } else addTo(state.scrapped, { key: keyOf(species, variant), by });
 }

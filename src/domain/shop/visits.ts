@@ -1,3 +1,4 @@
+import { keyOf } from '../log/key.ts';
 import { addTo, type Counter } from './counter.ts';
 import type { StageSpecies } from './ledger.ts';
 import type { Projection } from './projection.ts';
@@ -19,7 +20,7 @@ export const visits: Projection<Visits> = {
   empty: () => ({ first: new Map(), clean: new Map(), repeat: new Map() }),
   add(state, { event, times }) {
     if (event.kind !== 'passed' && event.kind !== 'flawed') return;
-    const key: StageSpecies = `${event.stage}|${event.of.species}`;
+    const key: StageSpecies = keyOf(event.stage, event.of.species);
     const first = times * (event.pieces - event.again);
     addTo(state.first, { key, by: first });
     addTo(state.repeat, { key, by: times * event.again });
