@@ -1,4 +1,4 @@
-import type { ShopEvent } from '../domain/log/event.ts';
+import type { ShopEvent, TallyEvent } from '../domain/log/event.ts';
 import type { ShopDay, TrayId } from '../domain/log/ids.ts';
 import { addEvent, type Shop } from '../domain/shop/shop.ts';
 
@@ -13,21 +13,25 @@ export function takeNoting(
   shop: Shop,
   { event, touched }: { readonly event: ShopEvent; readonly touched: Touched },
 ): boolean {
-  note(shop, { event, touched });
-  const isNew = addEvent(shop, event);
-  if (isNew) note(shop, { event, touched });
-  return isNew;
-}
-
-function note({ positions }: Shop, { event, touched }: { event: ShopEvent; touched: Touched }): void {
   let inner = event;
   while (inner.kind === 'voided') inner = inner.event;
   touched.days.add(inner.day);
-  if (!('of' in inner)) return;
-  const trays = [
-    inner.of.tray,
-    ...('into' in inner ? [inner.into.tray] : []),
-    ...inner.moves.map(({ tray }) => tray),
-  ];
-  for (const tray of trays) if (!positions.working.has(tray)) touched.trays.add(tray);
+  if (!('of' in inner)) return addEvent(shop, event);
+  noteSettled(shop, { event: inner, touched });
+  const isNew = addEvent(shop, event);
+  noteSettled(shop, { event: inner, touched });
+  return isNew;
+}
+
+/** Notes the trays of an event that are not in work. */
+function noteSettled(
+  { positions: { working } }: Shop,
+  { event, touched }: { readonly event: TallyEvent; readonly touched: Touched },
+): void {
+  const note = (tray: TrayId) => {
+    if (!working.has(tray)) touched.trays.add(tray);
+  };
+  note(event.of.tray);
+  if ('into' in event) note(event.into.tray);
+  for (const { tray } of event.moves) note(tray);
 }

@@ -2,11 +2,10 @@ import type { Draft, SetUpEvent, TallyEvent } from '../log/event.ts';
 import type { RouteId, StageId } from '../log/ids.ts';
 import { atStage } from '../log/place.ts';
 import { compareStamps } from '../log/stamp.ts';
-import { eventKey } from '../log/version-vector.ts';
 import { routeOfBatch } from '../route/route.ts';
 import { addTo, type Counter } from '../shop/counter.ts';
 import type { Shop } from '../shop/shop.ts';
-import type { Voidable, Voids } from '../shop/voids.ts';
+import { type Voidable, type Voids, voidsInForce } from '../shop/voids.ts';
 import { batchesOn, setUpDraft, standingsOf } from './decide-set-up.ts';
 import type { Circumstances } from './decision.ts';
 
@@ -39,7 +38,7 @@ function reach(voids: Voids, undone: Voidable): { innermost: TallyEvent; changes
   let back = true;
   let changes = true;
   while (event.kind === 'voided') {
-    const standing = voids.get(eventKey(event.event))?.size ?? 0;
+    const standing = voidsInForce(voids, event.event);
     if (standing > (back ? 1 : 0)) changes = false;
     event = event.event;
     back = !back;

@@ -22,9 +22,10 @@ export function hasSeen(seen: VersionVector, { station, seq }: EventId): boolean
 /** Marks one event as seen, in any order of arrival; a number that closes a gap draws the later ones in. */
 export function markSeen(seen: VersionVector, { station, seq }: EventId): void {
   const held = seen.get(station) ?? { upTo: 0, extra: new Set() };
-  seen.set(station, held);
+  if (held.upTo === 0) seen.set(station, held);
   if (seq <= held.upTo) return;
-  held.extra.add(seq);
+  if (seq === held.upTo + 1) held.upTo = seq;
+  else held.extra.add(seq);
   while (held.extra.delete(held.upTo + 1)) held.upTo += 1;
 }
 

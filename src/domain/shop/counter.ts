@@ -5,6 +5,7 @@ export function addTo<Key extends string>(
   counter: Counter<Key>,
   { key, by }: { key: Key; by: number },
 ): void {
+  if (by === 0) return;
   const sum = (counter.get(key) ?? 0) + by;
   if (sum === 0) counter.delete(key);
   else counter.set(key, sum);

@@ -28,10 +28,11 @@ export type Days = Map<ShopDay, DaySheet>;
 export const days: Projection<Days> = {
   empty: () => new Map(),
   add(state, { event, times }) {
-    const sheet = state.get(event.day) ?? blankSheet();
+    const known = state.get(event.day);
+    const sheet = known ?? blankSheet();
     enter(sheet, { event, times });
-    if (Object.values(sheet).some((counter: Counter) => counter.size > 0)) state.set(event.day, sheet);
-    else state.delete(event.day);
+    if (isBlank(sheet)) state.delete(event.day);
+    else if (!known) state.set(event.day, sheet);
   },
 };
 
@@ -59,6 +60,12 @@ function enter(sheet: DaySheet, { event, times }: Parameters<Projection<DaySheet
       if (to?.at === 'finished') addTo(sheet.finished, { key: to.grade, by: times * pieces });
     }
   }
+}
+
+/** Whether nothing was done. */
+export function isBlank(sheet: DaySheet): boolean {
+  for (const name in sheet) if (sheet[name as keyof DaySheet].size > 0) return false;
+  return true;
 }
 
 export function blankSheet(): DaySheet {

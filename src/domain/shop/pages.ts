@@ -1,6 +1,6 @@
 import type { ReasonId, ShopDay, TrayId } from '../log/ids.ts';
 import { addTo, type Counter } from './counter.ts';
-import type { DaySheet, Days } from './days.ts';
+import { type DaySheet, type Days, isBlank } from './days.ts';
 import { type Places, placePieces } from './positions.ts';
 import type { Shop } from './shop.ts';
 import type { TrayRecord } from './trays.ts';
@@ -116,5 +116,5 @@ function addSheet(days: Days, { day, sheet }: { day: ShopDay; sheet: DaySheet })
     const counter = known[name] as Counter;
     for (const [key, by] of sheet[name] as Counter) addTo(counter, { key, by });
   }
-  if (Object.values(known).every((counter: Counter) => counter.size === 0)) days.delete(day);
+  if (isBlank(known)) days.delete(day);
 }

@@ -61,11 +61,14 @@ function shift(places: Places, { place, pieces, came }: Shift): void {
 
 function stand(places: Places, { place, pieces, arrived }: Standing): void {
   const key = placeKey(place);
-  const standing = places.get(key) ?? { place, pieces: 0, arrived: 0 };
+  const standing = places.get(key);
+  if (!standing) {
+    places.set(key, { place, pieces, arrived });
+    return;
+  }
   standing.pieces += pieces;
   standing.arrived += arrived;
-  if (standing.pieces !== 0 || standing.arrived !== 0) places.set(key, standing);
-  else places.delete(key);
+  if (standing.pieces === 0 && standing.arrived === 0) places.delete(key);
 }
 
 /** Adds what stands at a place of a tray to what is known of it. */
@@ -80,11 +83,11 @@ export function placePieces(
 
 /** Keeps a tray where it belongs by now. */
 function file({ working, settled }: Positions, tray: TrayId, places: Places): void {
-  const isWorking = hasWork(places);
-  if (isWorking) working.set(tray, places);
-  else working.delete(tray);
-  if (!isWorking && places.size > 0) settled.set(tray, places);
-  else settled.delete(tray);
+  const shelf = hasWork(places) ? working : settled;
+  if (places.size > 0 && shelf.has(tray)) return;
+  working.delete(tray);
+  settled.delete(tray);
+  if (places.size > 0) shelf.set(tray, places);
 }
 
 function hasWork(places: Places): boolean {

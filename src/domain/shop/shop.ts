@@ -1,4 +1,4 @@
-import type { ShopEvent, TallyEvent } from '../log/event.ts';
+import type { ShopEvent } from '../log/event.ts';
 import { hasSeen, markSeen, type VersionVector } from '../log/version-vector.ts';
 import { allDays, days } from './days.ts';
 import { flaws } from './flaws.ts';
@@ -11,7 +11,7 @@ import { trays } from './trays.ts';
 import { visits } from './visits.ts';
 import { enforce, isVoided, type Voids } from './voids.ts';
 
-/** Every sum that the shop keeps. To add one, write its file and its line here, and raise `shopFormat`. */
+/** Every sum that the shop keeps. To add one, write its file, its line here and in `post`, and raise `shopFormat`. */
 const projections = { positions, trays, ledger, visits, flaws, days, allDays, partsUsed };
 type Projections = typeof projections;
 
@@ -27,7 +27,7 @@ export interface Shop extends Sums {
 }
 
 /** Raised when the shape or meaning of a sum changes: an older snapshot is then dropped and the log replayed. */
-export const shopFormat = 7;
+export const shopFormat = 8;
 
 const names = Object.keys(projections) as (keyof Projections)[];
 
@@ -45,23 +45,27 @@ export function addEvent(shop: Shop, event: ShopEvent): boolean {
   markSeen(shop.seen, event);
   if (event.kind === 'set-up') setRegister(shop.registers, event);
   else if (event.kind === 'spell-begun' || event.kind === 'spell-ended') post(shop, { event, times: 1 });
-  else if (!isVoided(shop.voids, event)) {
-    const books = {
-      seen: shop.seen,
-      voids: shop.voids,
-      post: (tally: TallyEvent, sign: 1 | -1) => post(shop, { event: tally, times: sign }),
-    };
-    enforce(books, { event, sign: 1 });
-  }
+  else if (isVoided(shop.voids, event)) return true;
+  else if (event.kind === 'voided') enforce(booksOf(shop), { event, sign: 1 });
+  else post(shop, { event, times: 1 });
   return true;
 }
 
+function booksOf(shop: Shop): Parameters<typeof enforce>[0] {
+  const { seen, voids } = shop;
+  return { seen, voids, post: (event, times) => post(shop, { event, times }) };
+}
+
 function post(shop: Shop, entry: { event: SummedEvent; times: number }): void {
-  for (const name of names) {
-    // Name and state belong together by construction; a mapped type cannot carry that through a loop.
-    const projection = projections[name] as Projection<unknown>;
-    projection.add(shop[name], entry);
-  }
+  days.add(shop.days, entry);
+  allDays.add(shop.allDays, entry);
+  if (!('of' in entry.event)) return;
+  positions.add(shop.positions, entry);
+  trays.add(shop.trays, entry);
+  ledger.add(shop.ledger, entry);
+  visits.add(shop.visits, entry);
+  flaws.add(shop.flaws, entry);
+  partsUsed.add(shop.partsUsed, entry);
 }
 
 /**

@@ -5,9 +5,9 @@ import type { Voidable } from './voids.ts';
 
 export interface TrayRecord extends TrayFacts {
   /** When it was made up or split off, ms UTC; 0 while no event in force says so. */
-  readonly made: number;
+  made: number;
   /** Events in force that are about it. */
-  readonly events: number;
+  events: number;
 }
 
 /**
@@ -20,17 +20,30 @@ export const trays: Projection<Trays> = {
   empty: () => new Map(),
   add(state, { event, times }) {
     if (!('of' in event)) return;
-    for (const { tray, code, variant, species, batch } of 'into' in event
-      ? [event.of, event.into]
-      : [event.of]) {
-      const known = state.get(tray);
-      const events = (known?.events ?? 0) + times;
-      const made = (known?.made ?? 0) + (tray === trayBegunBy(event) ? times * event.stamp.wall : 0);
-      if (events === 0) state.delete(tray);
-      else state.set(tray, { tray, code, variant, species, batch, made, events });
-    }
+    count(state, { facts: event.of, event, times });
+    if ('into' in event) count(state, { facts: event.into, event, times });
   },
 };
+
+interface Mention {
+  readonly facts: TrayFacts;
+  readonly event: SummedEvent;
+  readonly times: number;
+}
+
+function count(
+  state: Trays,
+  { facts: { tray, code, variant, species, batch }, event, times }: Mention,
+): void {
+  let record = state.get(tray);
+  if (!record) {
+    record = { tray, code, variant, species, batch, made: 0, events: 0 };
+    state.set(tray, record);
+  }
+  record.events += times;
+  if (tray === trayBegunBy(event)) record.made += times * event.stamp.wall;
+  if (record.events === 0) state.delete(tray);
+}
 
 /** The tray that an event begins: made up, or split off another. */
 export function trayBegunBy(event: SummedEvent | Voidable): TrayId | undefined {

@@ -1,13 +1,19 @@
 import type { TallyEvent, VoidEvent } from '../log/event.ts';
+import type { StationId } from '../log/ids.ts';
 import { type EventId, eventKey, hasSeen, type VersionVector } from '../log/version-vector.ts';
 
-/** Voids in force, by the key of the event they take back. */
-export type Voids = Map<string, Set<string>>;
+/** Keys of the voids in force, by station and number of the event that they take back. */
+export type Voids = Map<StationId, Map<number, Set<string>>>;
 
 export type Voidable = TallyEvent | VoidEvent;
 
 export function isVoided(voids: Voids, id: EventId): boolean {
-  return voids.has(eventKey(id));
+  return voidsInForce(voids, id) > 0;
+}
+
+/** How many voids take an event back. */
+export function voidsInForce(voids: Voids, { station, seq }: EventId): number {
+  return voids.get(station)?.get(seq)?.size ?? 0;
 }
 
 interface Books {
@@ -27,14 +33,17 @@ export function enforce(books: Books, { event, sign }: { event: Voidable; sign: 
     books.post(event, sign);
     return;
   }
-  const target = eventKey(event.event);
-  const before = books.voids.get(target) ?? new Set<string>();
+  const { station, seq } = event.event;
+  const ofStation = books.voids.get(station) ?? new Map<number, Set<string>>();
+  const before = ofStation.get(seq) ?? new Set<string>();
   const hadAny = before.size > 0;
   if (sign > 0) before.add(eventKey(event));
   else before.delete(eventKey(event));
   const hasAny = before.size > 0;
-  if (hasAny) books.voids.set(target, before);
-  else books.voids.delete(target);
+  if (hasAny) ofStation.set(seq, before);
+  else ofStation.delete(seq);
+  if (ofStation.size > 0) books.voids.set(station, ofStation);
+  else books.voids.delete(station);
   if (hadAny !== hasAny && hasSeen(books.seen, event.event)) {
     enforce(books, { event: event.event, sign: hasAny ? -1 : 1 });
   }
