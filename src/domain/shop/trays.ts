@@ -20,30 +20,17 @@ export const trays: Projection<Trays> = {
   empty: () => new Map(),
   add(state, { event, times }) {
     if (!('of' in event)) return;
-    count(state, { facts: event.of, event, times });
-    if ('into' in event) count(state, { facts: event.into, event, times });
+    for (const { tray, code, variant, species, batch } of 'into' in event
+      ? [event.of, event.into]
+      : [event.of]) {
+      const record = state.get(tray) ?? { tray, code, variant, species, batch, made: 0, events: 0 };
+      if (record.events === 0) state.set(tray, record);
+      record.events += times;
+      if (tray === trayBegunBy(event)) record.made += times * event.stamp.wall;
+      if (record.events === 0) state.delete(tray);
+    }
   },
 };
-
-interface Mention {
-  readonly facts: TrayFacts;
-  readonly event: SummedEvent;
-  readonly times: number;
-}
-
-function count(
-  state: Trays,
-  { facts: { tray, code, variant, species, batch }, event, times }: Mention,
-): void {
-  let record = state.get(tray);
-  if (!record) {
-    record = { tray, code, variant, species, batch, made: 0, events: 0 };
-    state.set(tray, record);
-  }
-  record.events += times;
-  if (tray === trayBegunBy(event)) record.made += times * event.stamp.wall;
-  if (record.events === 0) state.delete(tray);
-}
 
 /** The tray that an event begins: made up, or split off another. */
 export function trayBegunBy(event: SummedEvent | Voidable): TrayId | undefined {
