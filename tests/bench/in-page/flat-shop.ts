@@ -5,7 +5,7 @@ import type { Place } from '../../../src/domain/log/place.ts';
 import { longestStretch } from '../../../src/domain/shop/days.ts';
 import type { SummedEvent } from '../../../src/domain/shop/projection.ts';
 import { trayBegunBy } from '../../../src/domain/shop/trays.ts';
-import { addAt, dictionary, table } from './flat-table.ts';
+import { addAt, dictionary, type Table, table } from './flat-table.ts';
 
 export type FlatShop = ReturnType<typeof flatShop>;
 
@@ -53,6 +53,14 @@ export function flatShop() {
     doubtful: table(dates),
   };
   const partsUsed = table(parts);
+  const allDays = dates.number('all');
+
+  /** Adds to what was done on a day, and to what was done on all days. */
+  function addOn(day: number, { sheet, at, by }: { sheet: Table; at: number; by: number }): void {
+    const perDay = sheet.cells.length / dates.room;
+    addAt(sheet, { at: day * perDay + at, by });
+    addAt(sheet, { at: allDays * perDay + at, by });
+  }
 
   function add(event: ShopEvent, times = 1): void {
     if (event.kind === 'voided') add(event.event, -times);
@@ -62,9 +70,9 @@ export function flatShop() {
   function addSummed(event: SummedEvent, times: number): void {
     const day = dates.number(event.day);
     if ('elapsed' in event && event.elapsed !== null && event.elapsed <= longestStretch)
-      addAt(days.worked, { at: day * stages.room + stages.number(event.stage), by: times * event.elapsed });
+      addOn(day, { sheet: days.worked, at: stages.number(event.stage), by: times * event.elapsed });
     if (!('of' in event)) return;
-    if (event.clock === 'doubtful') addAt(days.doubtful, { at: day, by: times });
+    if (event.clock === 'doubtful') addOn(day, { sheet: days.doubtful, at: 0, by: times });
     addTray(event, { tray: event.of.tray, times });
     if ('into' in event) addTray(event, { tray: event.into.tray, times });
     const ofSpecies = species.number(event.of.species);
@@ -79,9 +87,9 @@ export function flatShop() {
       else addAt(outside, { at: kind, by });
       if (to) stand(to, { tray, ofSpecies, kind, by, came: from ? now : (since ?? now) });
       else addAt(outside, { at: kind, by: -by });
-      if (event.kind === 'tray-made') addAt(days.made, { at: day * species.room + ofSpecies, by });
+      if (event.kind === 'tray-made') addOn(day, { sheet: days.made, at: ofSpecies, by });
       if ('parts' in event && to?.at === 'finished')
-        addAt(days.finished, { at: day * grades.room + grades.number(to.grade), by });
+        addOn(day, { sheet: days.finished, at: grades.number(to.grade), by });
     }
     if ('parts' in event) judge(event, { day, ofSpecies, times });
   }
@@ -138,22 +146,21 @@ export function flatShop() {
       addAt(partsUsed, { at: parts.number(part), by: times * pieces });
     if (event.kind === 'passed') {
       addAt(visits.clean, { at, by: first });
-      addAt(days.passed, { at: day * stages.room + stage, by });
+      addOn(day, { sheet: days.passed, at: stage, by });
       return;
     }
     const outcome = outcomes.number(event.outcome.kind);
     const tray = trayIds.number(event.of.tray);
     const person = people.number(event.person);
     addAt(flaws.byOutcome, { at: at * outcomes.room + outcome, by });
-    addAt(days.outcomes, { at: (day * stages.room + stage) * outcomes.room + outcome, by });
+    addOn(day, { sheet: days.outcomes, at: stage * outcomes.room + outcome, by });
     for (const id of new Set(event.reasons)) {
       const reason = reasons.number(id);
       const flaw = (at * reasons.room + reason) * outcomes.room + outcome;
       addAt(flaws.byReason, { at: flaw, by });
       addAt(flaws.byTray, { at: tray * reasons.room + reason, by });
       addAt(flaws.byPerson, { at: (person * stages.room * species.room + at) * reasons.room + reason, by });
-      const kindsOfFlaw = stages.room * species.room * reasons.room * outcomes.room;
-      addAt(days.flawed, { at: day * kindsOfFlaw + flaw, by });
+      addOn(day, { sheet: days.flawed, at: flaw, by });
     }
   }
 

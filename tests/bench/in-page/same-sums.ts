@@ -19,9 +19,10 @@ function* countsOf({ sums }: FlatShop): Generator<NamedSum> {
     for (const [words, sum] of countersIn(table)) yield [[fields, ...words].join('/'), sum];
 }
 
-function* sumsOf({ seen: _seen, voids: _voids, registers: _registers, positions, ...others }: Shop) {
+function* sumsOf({ seen: _seen, voids: _voids, registers: _registers, positions, allDays, ...others }: Shop) {
   for (const [tray, places] of [...positions.working, ...positions.settled])
     for (const standing of places.values()) yield* standingSums(tray, standing);
+  yield* numbersIn(allDays, { fields: '.days', words: '/all' });
   yield* numbersIn(others, { fields: '', words: '' });
 }
 
