@@ -43,7 +43,7 @@ export async function placeEntries(incoming: readonly Entry[], store: Store): Pr
   let here = 0;
   const unplaced = new Set<Link>();
   async function at(id: EventId): Promise<HeldEntry | undefined> {
-    const record = fresh.get(eventKey(id));
+    const record = fresh.get(eventKey(id)) ?? mended.get(eventKey(id))?.by;
     return record ? { link: record.link, isSound: true, record } : store.held(id);
   }
 

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { emptyParcel, entriesIn } from '../../src/domain/packed/parcel.ts';
 import { foreignEntries } from '../support/drafts.ts';
 import { freshName, openTestLog, spoilRecord } from '../support/log-makers.ts';
+import { otherStory } from '../support/long-logs.ts';
 
 const now = Date.UTC(2026, 2, 2, 9);
 const entries = foreignEntries();
@@ -56,6 +57,15 @@ test.each(faults)(
     db.close();
   },
 );
+
+test('of two cloned tablets whose stories part at a damaged record, both are kept', async () => {
+  const { log } = await logWith((record) => ({ ...record, link: 'a'.repeat(32) }));
+  const other = otherStory(entries, 3);
+  const { mended, added } = await log.merge({ entries: [...entries, ...other], now });
+  expect([mended, entriesIn(added).length]).toEqual([1, other.length]);
+  const links = new Set((await log.entries()).map(({ link }) => link));
+  expect(links).toEqual(new Set([...entries, ...other].map(({ link }) => link)));
+});
 
 test('a store from which records have gone missing still adds up after they were put back', async () => {
   const name = freshName();
