@@ -1,7 +1,8 @@
-import { noLink } from '../domain/log/chain.ts';
+import { type Link, noLink } from '../domain/log/chain.ts';
 import type { EventId } from '../domain/log/version-vector.ts';
 import type { PackedRun } from '../domain/packed/packed-run.ts';
 import type { HeldEntry } from './placing.ts';
+import { isSoundRecord } from './reading.ts';
 import { type RunRecord, runRecordOf } from './run-record.ts';
 import { type SealedLookup, sealedLookup } from './sealed-lookup.ts';
 
@@ -26,11 +27,16 @@ export interface PlacedRuns {
   readonly held: SealedLookup['held'];
 }
 
-/** Finds the place of runs that come in, each as a whole where that can be. */
+/**
+ * Finds the place of runs that come in, each as a whole where that can be. A run that follows another one comes after it
+ * here too, by number.
+ */
 export async function placeRuns(incoming: readonly PackedRun[], store: Store): Promise<PlacedRuns> {
   const whole = new Map<RunRecord, PackedRun>();
   const mended: PlacedRuns['mended'][number][] = [];
   const loose: PackedRun[] = [];
+  /** The last links of those: whether they lie on a branch is not known yet, and what follows them goes where they go. */
+  const looseEnds = new Set<Link>();
   let here = 0;
   let fresh = sealedLookup([], async () => undefined);
 
@@ -52,7 +58,26 @@ export async function placeRuns(incoming: readonly PackedRun[], store: Store): P
       return false;
     if (first === 1) return prev === noLink;
     const before = await linkAt({ station, seq: first - 1 });
-    return before === undefined || (before.isSound && before.link === prev);
+    return before === undefined ? !looseEnds.has(prev) : before.isSound && before.link === prev;
+  }
+
+  /** The store has all of it, in whatever runs and records: one link in common answers for all that it follows on from. */
+  async function isHere({ station, first, entries, link }: PackedRun): Promise<boolean> {
+    const last = first + entries - 1;
+    const held = await linkAt({ station, seq: last });
+    if (!held?.isSound || held.link !== link) return false;
+    let wanted = link;
+    for (let seq = last; seq >= first; ) {
+      const sealed = store.sealed.runWith({ station, seq });
+      const young = sealed ? undefined : (await store.youngAt({ station, seq }))?.record;
+      const found = sealed?.run ?? (young && isSoundRecord(young) ? young : undefined);
+      // The first one looked at may go on behind the last entry, whose link was found in it.
+      if (!found || (seq < last && found.link !== wanted)) return false;
+      if (sealed && !(await store.sealed.open(sealed))) return false;
+      wanted = found.prev;
+      seq = (sealed?.seq ?? seq) - 1;
+    }
+    return true;
   }
 
   for (const run of incoming.toSorted((a, b) => a.first - b.first)) {
@@ -63,7 +88,11 @@ export async function placeRuns(incoming: readonly PackedRun[], store: Store): P
     } else if (await isClear(run)) {
       whole.set(runRecordOf(run), run);
       fresh = sealedLookup([...whole.keys()], async (record) => whole.get(record));
-    } else loose.push(run);
+    } else if (await isHere(run)) here += run.entries;
+    else {
+      loose.push(run);
+      looseEnds.add(run.link);
+    }
   }
   return { whole: [...whole.values()], mended, here, loose, held: fresh.held };
 }
