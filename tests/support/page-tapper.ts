@@ -31,8 +31,7 @@ interface Tapper {
 }
 
 declare global {
-  /** Put there by the test, see `persistent-browser.ts`. */
-  /** Resolves once the test has heard. */
+  /** Put there by the test; resolves once that has heard. */
   var tellTapNews: (news: TapNews) => Promise<void>;
   var tapper: Tapper;
 }

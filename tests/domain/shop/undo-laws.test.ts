@@ -32,6 +32,14 @@ function inForceOnly(log: readonly ShopEvent[]): readonly ShopEvent[] {
   return log.filter((event) => event.kind !== 'voided' && counts(event));
 }
 
+test('an undo that is taken back leaves nothing in the voids under the station of its event', () => {
+  const event = play([]).log.find(isVoidable);
+  if (!event) throw new Error('a new shop has nothing to undo');
+  const undo = voidOf(event, { station: 'tablet-x' });
+  const { voids } = shopOf([event, undo, voidOf(undo, { station: 'tablet-y' })]);
+  expect([...voids.keys()]).toEqual(['tablet-x']);
+});
+
 describe('the undo of any event', () => {
   test('leaves the sums of the log without that event', () => {
     fc.assert(
