@@ -140,6 +140,14 @@ describe('what cannot be packed', () => {
     );
   });
 
+  test('entries that were just held against their links are read back by their texts alone, to the same run', () => {
+    const entries = own([first, second, third]);
+    expect(packRun(entries, { readBack: 'texts' })).toEqual(packRun(entries));
+    const note = { toJSON: () => 'said otherwise' };
+    const odd = entryAfter(noLink, Object.assign(newerEvent(1, {}), { note }));
+    expect(() => packRun(own([odd]), { readBack: 'texts' })).toThrow('does not say');
+  });
+
   test('a run that does not end in its link is not opened', () => {
     const [run] = packedRuns([first, second]);
     if (!run) throw new Error('there is a run');
