@@ -129,8 +129,8 @@ async function countCopies(shelf: FileShelf, work: CopyWork): Promise<readonly S
   const counted: ShelfCopy[] = [];
   for (const copy of await listCopies(shelf)) {
     const bytes = await shelf.read(copy.name);
-    const reading = bytes && (await work.read({ bytes, held: [] }));
-    counted.push({ ...copy, entries: reading?.kind === 'read' ? reading.entries.length : null });
+    const found = bytes && (await work.look({ bytes }));
+    counted.push({ ...copy, entries: found?.kind === 'read' ? found.entries : null });
   }
   return counted;
 }
