@@ -1,5 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import type { Entry, Link } from '../domain/log/chain.ts';
+import type { Link } from '../domain/log/chain.ts';
+import { countIn, type Parcel } from '../domain/packed/parcel.ts';
+import { linksIn } from '../domain/packed/unpack-run.ts';
 import { plainText } from '../domain/set-up/text.ts';
 import type { OpenedBackup } from '../store/backup/open-sealed.ts';
 import type { RefusedBackup, UnreadableLine } from '../store/backup/read-backup.ts';
@@ -25,7 +27,7 @@ export interface Offer {
   readonly damage: 'none' | 'cut' | 'changed';
   /** It shares nothing with the log of this tablet, which is not empty: it may be of another shop. */
   readonly foreign: boolean;
-  readonly entries: readonly Entry[];
+  readonly parcel: Parcel;
 }
 
 /** What a restore did, and how many lines of the copy could not be read. */
@@ -153,11 +155,11 @@ export function openRestore({ session, work, keepBefore, onDone }: RestoreParts)
   async function merge(offer: Offer): Promise<void> {
     step.value = { kind: 'adding', offer };
     try {
-      const result = await session.restore(offer.entries);
+      const result = await session.restore(offer.parcel);
       step.value = { kind: 'choose' };
       onDone({ ...result, unreadable: offer.preview.unreadable });
     } catch {
-      step.value = { kind: 'broken-off', offer, inLog: await countIn(session, offer) };
+      step.value = { kind: 'broken-off', offer, inLog: await countHeld(session, offer) };
     }
   }
 
@@ -179,8 +181,8 @@ export function openRestore({ session, work, keepBefore, onDone }: RestoreParts)
 
 function afterReading(file: string, reading: FileReading, logHasEntries: boolean): RestoreStep {
   if (reading.kind === 'refused') return { kind: 'refused', file, why: reading.why };
-  const { manifest, entries, unreadable, cut, digestFits, preview } = reading;
-  if (entries.length === 0 && unreadable.length === 0) return { kind: 'refused', file, why: 'empty' };
+  const { manifest, parcel, unreadable, cut, digestFits, preview } = reading;
+  if (countIn(parcel) === 0 && unreadable.length === 0) return { kind: 'refused', file, why: 'empty' };
   const offer: Offer = {
     file,
     shop: manifest?.shop ? plainText(manifest.shop) : null,
@@ -192,7 +194,7 @@ function afterReading(file: string, reading: FileReading, logHasEntries: boolean
     })),
     damage: cut ? 'cut' : digestFits ? 'none' : 'changed',
     foreign: logHasEntries && preview.here === 0 && preview.adds > 0,
-    entries,
+    parcel,
   };
   return { kind: 'offered', offer };
 }
@@ -204,10 +206,12 @@ async function linksOf(session: Log): Promise<readonly Link[]> {
 }
 
 /** How many of the offered entries the log holds by now; null when it cannot be read. */
-async function countIn(session: Log, { entries }: Offer): Promise<number | null> {
+async function countHeld(session: Log, { parcel }: Offer): Promise<number | null> {
   try {
     const held = new Set(await linksOf(session));
-    return new Set(entries.map(({ link }) => link).filter((link) => held.has(link))).size;
+    let count = 0;
+    for (const link of linksIn(parcel)) if (held.has(link)) count += 1;
+    return count;
   } catch {
     return null;
   }

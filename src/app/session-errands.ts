@@ -1,10 +1,9 @@
 /** What a session is seldom asked for; its code comes when it is. */
-import type { Entry } from '../domain/log/chain.ts';
 import type { ShopEvent } from '../domain/log/event.ts';
 import type { TrayId } from '../domain/log/ids.ts';
 import type { LogEvent } from '../domain/log/read-event.ts';
 import { compareStamps } from '../domain/log/stamp.ts';
-import { countIn } from '../domain/packed/parcel.ts';
+import { countIn, type Parcel } from '../domain/packed/parcel.ts';
 import type { LogStore } from '../store/log-store.ts';
 
 /** What came of a restore: entries added (or put in the place of damaged ones), there already, or without a beginning. */
@@ -35,8 +34,8 @@ export async function exportLines(log: LogStore): Promise<readonly string[]> {
 
 export async function mergeInto(
   log: LogStore,
-  { entries, now }: { entries: readonly Entry[]; now: number },
+  { parcel, now }: { parcel: Parcel; now: number },
 ): Promise<Restored> {
-  const { added, here, mended, unplaced } = await log.merge({ entries, now });
+  const { added, here, mended, unplaced } = await log.merge({ ...parcel, now });
   return { added: countIn(added) + mended, here, unplaced };
 }

@@ -7,6 +7,7 @@ import type { Draft, ShopEvent } from '../domain/log/event.ts';
 import type { PersonId, ShopDay, StageId, StationId, TrayId } from '../domain/log/ids.ts';
 import type { LogEvent } from '../domain/log/read-event.ts';
 import { isZoneName, shopDay, usualDayStart, zoneAt } from '../domain/log/zone.ts';
+import type { Parcel } from '../domain/packed/parcel.ts';
 import type { ShopFact } from '../domain/set-up/facts.ts';
 import { factOf } from '../domain/shop/registers.ts';
 import type { Shop } from '../domain/shop/shop.ts';
@@ -72,8 +73,8 @@ export interface Session {
   readonly keepSnapshotOf: (rebuilt: Shop) => Promise<void>;
   /** The whole log as its stations wrote it. Rejects when it cannot be read. */
   readonly entries: () => Promise<readonly Entry[]>;
-  /** Adds entries of a copy by their identity, in one merge; what is there stays as it is. */
-  readonly restore: (entries: readonly Entry[]) => Promise<Restored>;
+  /** Adds what a copy holds by its identity, in one merge; what is there stays as it is. */
+  readonly restore: (parcel: Parcel) => Promise<Restored>;
   /** Adds the whole log up anew and compares it with what is shown, between two taps. Rejects when it cannot be read. */
   readonly checkBooks: () => Promise<BooksReport>;
   readonly close: () => Promise<void>;
@@ -279,9 +280,9 @@ export async function openSession(parts: SessionParts): Promise<Session> {
       queue = report.catch(() => undefined);
       return report;
     },
-    async restore(entries) {
+    async restore(parcel) {
       const { mergeInto } = await errands();
-      const restored = await mergeInto(log, { entries, now: clock.now() });
+      const restored = await mergeInto(log, { parcel, now: clock.now() });
       await refresh();
       feed.tell();
       if (log.station() !== own) onNewStation();

@@ -1,8 +1,10 @@
 import type { Entry, Link } from '../domain/log/chain.ts';
+import { packStream } from '../domain/packed/pack-stream.ts';
+import type { Parcel } from '../domain/packed/parcel.ts';
 import { type CopyToKeep, type KeptCopy, keepCopy } from './backup/copies.ts';
 import { linkLedger } from './backup/link-ledger.ts';
 import { type OpenedBackup, openSealed } from './backup/open-sealed.ts';
-import { type BackupAccount, type BackupReading, goThroughBackup, readBackup } from './backup/read-backup.ts';
+import { type BackupAccount, goThroughBackup } from './backup/read-backup.ts';
 import { type RandomBytes, type SealedBackup, sealBackup } from './backup/seal-backup.ts';
 import type { Secret } from './backup/sealing-keys.ts';
 import { type Preview, whatItWouldAdd } from './backup/what-it-would-add.ts';
@@ -44,9 +46,10 @@ export interface CopyJobs {
   readonly open: (job: { readonly bytes: Uint8Array; readonly secret: Secret }) => Promise<OpenedBackup>;
 }
 
+/** What was read of a file, packed for a merge. */
 export type FileReading =
-  | Extract<BackupReading, { kind: 'refused' }>
-  | (Extract<BackupReading, { kind: 'read' }> & { readonly preview: Preview });
+  | Extract<BackupAccount, { kind: 'refused' }>
+  | (Extract<BackupAccount, { kind: 'read' }> & { readonly parcel: Parcel; readonly preview: Preview });
 
 /** The jobs, done where they are called. Only `keep` needs the shelf. */
 export function copyJobs(shelf: FileShelf | null): CopyJobs {
@@ -65,18 +68,26 @@ export function copyJobs(shelf: FileShelf | null): CopyJobs {
     },
     look: async ({ bytes }) => lookAt(bytes),
     covers: async ({ bytes, older }) => covers(bytes, older),
-    async read({ bytes, held }) {
-      const reading = readBackup(bytes);
-      return reading.kind === 'refused'
-        ? reading
-        : { ...reading, preview: whatItWouldAdd(reading, new Set(held)) };
-    },
+    read: async ({ bytes, held }) => readFile(bytes, new Set(held)),
     seal: ({ bytes, passphrase }) => sealBackup(bytes, { passphrase, random: randomBytes }),
     open: ({ bytes, secret }) => openSealed(bytes, secret),
   };
 }
 
 const randomBytes: RandomBytes = (length) => crypto.getRandomValues(new Uint8Array(length));
+
+function readFile(bytes: Uint8Array, held: ReadonlySet<Link>): FileReading {
+  const { weigh, hasMet, preview } = whatItWouldAdd(held);
+  const packing = packStream();
+  const account = goThroughBackup(bytes, {
+    take(entry) {
+      const kind = weigh(entry);
+      if (kind !== 'again') packing.take(entry, kind);
+    },
+  });
+  if (account.kind === 'refused') return account;
+  return { ...account, parcel: packing.parcel(hasMet), preview: preview(account.unreadable.length) };
+}
 
 function lookAt(bytes: Uint8Array, take: (entry: Entry) => void = () => {}): FileLook {
   const account = goThroughBackup(bytes, { take });

@@ -1,10 +1,12 @@
 /** Does one job of copying and ends: packing, reading and sealing take seconds that a tap must not wait for. */
-import { copyJobs } from '../store/copy-jobs.ts';
+import { buffersOf } from '../domain/packed/run-buffers.ts';
+import { copyJobs, type FileReading } from '../store/copy-jobs.ts';
 import type { FileShelf } from '../store/file-shelf.ts';
 import type { FromWorker, ToWorker } from './copy-protocol.ts';
 
 const worker = globalThis as unknown as DedicatedWorkerGlobalScope;
-const say = (message: FromWorker) => worker.postMessage(message);
+const say = (message: FromWorker, handOver: readonly ArrayBuffer[] = []) =>
+  worker.postMessage(message, [...handOver]);
 
 interface Waiting {
   readonly resolve: (result: unknown) => void;
@@ -38,10 +40,16 @@ async function run({ name, input }: Extract<ToWorker, { kind: 'job' }>): Promise
   try {
     // Name and input belong together by the type of the message; a look-up cannot carry that through.
     const job = copyJobs(shelf)[name] as (input: unknown) => Promise<unknown>;
-    say({ kind: 'done', result: await job(withLines(input)) });
+    const result = await job(withLines(input));
+    say({ kind: 'done', result }, name === 'read' ? runsIn(result as FileReading) : []);
   } catch (error) {
     say({ kind: 'failed', problem: String(error) });
   }
+}
+
+/** A long log that was read goes over without being copied. */
+function runsIn(reading: FileReading): readonly ArrayBuffer[] {
+  return reading.kind === 'read' ? buffersOf(reading.parcel.runs) : [];
 }
 
 /** The lines of a log that was not left to be read here came before the job. */

@@ -9,7 +9,7 @@ import { openTestSession } from '../support/open-test-session.ts';
 async function shopWithBooks() {
   const name = freshName();
   const { session } = await openTestSession({ log: await openTestLog(name) });
-  await session.restore(foreignEntries());
+  await session.restore({ runs: [], entries: foreignEntries() });
   return { name, session };
 }
 

@@ -4,6 +4,7 @@ import type { CopyResult } from '../../src/app/keeper.ts';
 import { type CopyFile, openRestore, type RestoredCopy } from '../../src/app/restore.ts';
 import { textOfCopy } from '../../src/app/text-copy.ts';
 import { chained, type Entry } from '../../src/domain/log/chain.ts';
+import { entriesIn } from '../../src/domain/packed/parcel.ts';
 import { sealBackup } from '../../src/store/backup/seal-backup.ts';
 import { writeBackup } from '../../src/store/backup/write-backup.ts';
 import { foreignLog } from '../support/drafts.ts';
@@ -36,7 +37,8 @@ function aLog(held: readonly Entry[] = []) {
   const restoring = openRestore({
     session: {
       entries: async () => [...log.values()],
-      async restore(entries) {
+      async restore(parcel) {
+        const entries = entriesIn(parcel);
         const fresh = entries.filter(({ link }) => !log.has(link));
         for (const entry of fresh.slice(0, world.breaksAfter)) log.set(entry.link, entry);
         if (fresh.length > world.breaksAfter) throw new Error('the store is gone');

@@ -8,10 +8,10 @@ import { shopOf } from '../../src/domain/shop/shop.ts';
 import { type Limits, usualLimits } from '../../src/store/backup/backup-format.ts';
 import { type BackupReading, readBackup } from '../../src/store/backup/read-backup.ts';
 import { unpack } from '../../src/store/backup/unpack.ts';
-import { whatItWouldAdd } from '../../src/store/backup/what-it-would-add.ts';
 import { writeBackup } from '../../src/store/backup/write-backup.ts';
 import { foreignLog } from './drafts.ts';
 import { hostileLines, plausibleForgeries } from './hostile-lines.ts';
+import { previewOf } from './preview-of.ts';
 
 /** What came of reading spoilt backups; every figure but the first five must be 0. */
 export interface FuzzFigures {
@@ -122,7 +122,7 @@ function isChanged(reading: BackupReading, offered: readonly Entry[]): boolean {
   const merged = new Map<string, Entry>([...held, ...own.map((entry) => [entry.link, entry] as const)]);
   if (digestOf([...merged.values()]) !== digestOfLog) return true;
   if (reading.kind === 'refused') return false;
-  const preview = whatItWouldAdd(reading, new Set(log.map(({ link }) => link)));
+  const preview = previewOf(reading, new Set(log.map(({ link }) => link)));
   const foreign = new Set(offered.map(({ link }) => link).filter((link) => !held.has(link)));
   return preview.adds !== foreign.size || preview.here !== new Set(own.map(({ link }) => link)).size;
 }

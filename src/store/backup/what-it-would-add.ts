@@ -1,7 +1,6 @@
-import type { Link } from '../../domain/log/chain.ts';
+import type { Entry, Link } from '../../domain/log/chain.ts';
 import type { ShopEvent } from '../../domain/log/event.ts';
 import type { StationId } from '../../domain/log/ids.ts';
-import type { BackupReading } from './read-backup.ts';
 
 interface Additions {
   /** Entries that the log has not, and those that it has already. */
@@ -23,35 +22,44 @@ export interface Preview extends Additions {
   readonly perStation: readonly StationAdditions[];
 }
 
-/** What merging a backup would do to a log that holds the entries with these links. An entry that comes twice counts once. */
-export function whatItWouldAdd(
-  reading: Extract<BackupReading, { kind: 'read' }>,
-  held: ReadonlySet<Link>,
-): Preview {
-  const stations = new Map<StationId, StationAdditions>();
+/** The entries of a file, weighed one by one against a log. */
+interface Weighing {
+  /** What an entry is to the log; one that comes twice counts once. */
+  readonly weigh: (entry: Entry) => 'new' | 'here' | 'again';
+  readonly hasMet: (link: Link) => boolean;
+  readonly preview: (unreadable: number) => Preview;
+}
+
+/** Weighs what merging a file would do to a log that holds the entries with these links. */
+export function whatItWouldAdd(held: ReadonlySet<Link>): Weighing {
+  const stations = new Map<StationId, { adds: number; here: number; newest: number }>();
   const met = new Set<Link>();
-  for (const { link, event } of reading.entries) {
-    if (met.has(link)) continue;
-    met.add(link);
-    const { station } = event;
-    const { adds, here, newest } = stations.get(station) ?? { adds: 0, here: 0, newest: 0 };
-    // Events of a newer version are stamped too: every entry that was read has passed the envelope's schema.
-    const { wall } = (event as ShopEvent).stamp;
-    const isHere = held.has(link);
-    stations.set(station, {
-      station,
-      adds: adds + (isHere ? 0 : 1),
-      here: here + (isHere ? 1 : 0),
-      newest: Math.max(newest, wall),
-    });
-  }
-  const perStation = [...stations.values()].sort((a, b) => (a.station < b.station ? -1 : 1));
-  const sumOf = (key: 'adds' | 'here') => perStation.reduce((sum, each) => sum + each[key], 0);
   return {
-    adds: sumOf('adds'),
-    here: sumOf('here'),
-    unreadable: reading.unreadable.length,
-    newest: perStation.length === 0 ? null : Math.max(...perStation.map(({ newest }) => newest)),
-    perStation,
+    weigh({ link, event }) {
+      if (met.has(link)) return 'again';
+      met.add(link);
+      const sums = stations.get(event.station) ?? { adds: 0, here: 0, newest: 0 };
+      stations.set(event.station, sums);
+      const isHere = held.has(link);
+      if (isHere) sums.here += 1;
+      else sums.adds += 1;
+      // Events of a newer version are stamped too: every entry that was read has passed the envelope's schema.
+      sums.newest = Math.max(sums.newest, (event as ShopEvent).stamp.wall);
+      return isHere ? 'here' : 'new';
+    },
+    hasMet: (link) => met.has(link),
+    preview(unreadable) {
+      const perStation = [...stations]
+        .map(([station, sums]): StationAdditions => ({ station, ...sums }))
+        .sort((a, b) => (a.station < b.station ? -1 : 1));
+      const sumOf = (key: 'adds' | 'here') => perStation.reduce((sum, each) => sum + each[key], 0);
+      return {
+        adds: sumOf('adds'),
+        here: sumOf('here'),
+        unreadable,
+        newest: perStation.length === 0 ? null : Math.max(...perStation.map(({ newest }) => newest)),
+        perStation,
+      };
+    },
   };
 }

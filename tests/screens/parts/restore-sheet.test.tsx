@@ -3,6 +3,7 @@ import { act, screen, waitFor } from '@testing-library/preact';
 import { describe, expect, test } from 'vitest';
 import { textOfCopy } from '../../../src/app/text-copy.ts';
 import { chained, type Entry } from '../../../src/domain/log/chain.ts';
+import type { Parcel } from '../../../src/domain/packed/parcel.ts';
 import { CopiesPanels } from '../../../src/screens/set-up/copies-panels.tsx';
 import { RestoredNotice } from '../../../src/screens/shell/restored-notice.tsx';
 import { writeBackup } from '../../../src/store/backup/write-backup.ts';
@@ -144,8 +145,8 @@ describe('restoring', () => {
     const mounted = await restoreSheet();
     const { restore } = mounted.session;
     Object.assign(mounted.session, {
-      restore: async (entries: readonly Entry[]) => {
-        await restore(entries.slice(0, 6));
+      restore: async ({ entries }: Parcel) => {
+        await restore({ runs: [], entries: entries.slice(0, 6) });
         throw new Error('the store is gone');
       },
     });

@@ -6,7 +6,7 @@ import { readEvent } from '../../../src/domain/log/read-event.ts';
 import { shopOf } from '../../../src/domain/shop/shop.ts';
 import { openSealed } from '../../../src/store/backup/open-sealed.ts';
 import { readBackup } from '../../../src/store/backup/read-backup.ts';
-import { whatItWouldAdd } from '../../../src/store/backup/what-it-would-add.ts';
+import { previewOf } from '../../support/preview-of.ts';
 
 const folder = new URL('../../../shared/old-backups/', import.meta.url);
 const bytesOf = (name: string) => Uint8Array.from(readFileSync(new URL(name, folder)));
@@ -21,7 +21,7 @@ test('a backup of format 1 is read for ever, whole and to the same figures', () 
   const reading = readBackup(file);
   if (reading.kind === 'refused') throw new Error(`refused: ${reading.why}`);
   expect(reading).toMatchObject({ unreadable: [], cut: false, digestFits: true });
-  const { perStation, newest, adds } = whatItWouldAdd(reading, new Set());
+  const { perStation, newest, adds } = previewOf(reading, new Set());
   expect(adds).toBe(told.entries);
   expect(Object.fromEntries(perStation.map((each) => [each.station, each.adds]))).toEqual(told.perStation);
   expect(newest).toBe(told.newest);

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import type { Link } from '../../../src/domain/log/chain.ts';
 import { readBackup } from '../../../src/store/backup/read-backup.ts';
-import { whatItWouldAdd } from '../../../src/store/backup/what-it-would-add.ts';
 import { writeBackup } from '../../../src/store/backup/write-backup.ts';
+import { previewOf } from '../../support/preview-of.ts';
 import { about, newerEntry, sampleEntries } from './sample-log.ts';
 
 const entries = sampleEntries();
@@ -17,7 +17,7 @@ function reading(bytes: Uint8Array) {
 test('a backup is weighed against what is here: new, here already, unreadable, newest', () => {
   const held = new Set(bench.slice(0, 10).map(({ link }) => link));
   const read = reading(writeBackup({ entries: [...entries, newerEntry], about }));
-  const preview = whatItWouldAdd(read, held);
+  const preview = previewOf(read, held);
   const office = entries.length - bench.length;
   // The 24th and last event of each station's log is a minute after the one before it, from 9 o'clock on.
   const newest = Date.UTC(2026, 2, 2, 9) + (bench.length - 3) * 60_000;
@@ -35,7 +35,7 @@ test('merged three times, the second and the third add nothing', () => {
   const held = new Set<Link>();
   const added = [1, 2, 3].map(() => {
     const read = reading(writeBackup({ entries, about }));
-    const { adds } = whatItWouldAdd(read, held);
+    const { adds } = previewOf(read, held);
     for (const { link } of read.entries) held.add(link);
     return adds;
   });
@@ -45,11 +45,11 @@ test('merged three times, the second and the third add nothing', () => {
 test('an entry that comes twice in a file counts once', () => {
   const file = reading(writeBackup({ entries, about }));
   const doubled = { ...file, entries: [...file.entries, ...file.entries] };
-  expect(whatItWouldAdd(doubled, new Set()).adds).toBe(entries.length);
+  expect(previewOf(doubled, new Set()).adds).toBe(entries.length);
 });
 
 test('a backup without entries has no newest', () => {
-  expect(whatItWouldAdd(reading(writeBackup({ entries: [], about })), new Set())).toEqual({
+  expect(previewOf(reading(writeBackup({ entries: [], about })), new Set())).toEqual({
     adds: 0,
     here: 0,
     unreadable: 0,
