@@ -1,7 +1,7 @@
 import type { Entry } from '../domain/log/chain.ts';
 import type { CopyJobs } from '../store/copy-jobs.ts';
 import type { FileShelf } from '../store/file-shelf.ts';
-import type { FromWorker, JobName, ShelfCall, ToWorker } from '../worker/copy-protocol.ts';
+import type { FromWorker, JobName, ShelfCall, ToWorker } from '../worker/log-protocol.ts';
 
 type Job<Name extends JobName> = Parameters<CopyJobs[Name]>[0];
 type Result<Name extends JobName> = Awaited<ReturnType<CopyJobs[Name]>>;
@@ -34,7 +34,7 @@ export type StartWorker = () => Pick<Worker, 'postMessage' | 'terminate' | 'addE
 const startWorker: StartWorker | undefined =
   typeof Worker === 'undefined'
     ? undefined
-    : () => new Worker(new URL('../worker/copy-worker.ts', import.meta.url), { type: 'module' });
+    : () => new Worker(new URL('../worker/log-worker.ts', import.meta.url), { type: 'module' });
 
 export function copyWork(shelf: FileShelf | null, start = startWorker): CopyWork {
   async function run<Name extends JobName>(

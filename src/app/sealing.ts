@@ -1,3 +1,4 @@
+import type { ToWorker } from '../worker/log-protocol.ts';
 import type { Timer } from './saver.ts';
 
 export interface SealingParts {
@@ -15,7 +16,7 @@ const between = 20 * 60_000;
 const startWorker =
   typeof Worker === 'undefined'
     ? undefined
-    : () => new Worker(new URL('../worker/sealing-worker.ts', import.meta.url), { type: 'module' });
+    : () => new Worker(new URL('../worker/log-worker.ts', import.meta.url), { type: 'module' });
 
 /** Lets a worker seal the old records of the open store: soon after the start, and now and then. */
 export function sealNowAndThen({ timer, store, start = startWorker }: SealingParts): void {
@@ -26,7 +27,7 @@ export function sealNowAndThen({ timer, store, start = startWorker }: SealingPar
     const worker = start();
     worker.addEventListener('message', () => worker.terminate());
     worker.addEventListener('error', () => worker.terminate());
-    worker.postMessage(name);
+    worker.postMessage({ kind: 'seal', name } satisfies ToWorker);
   }
   timer.after(afterStart, sealOnce);
 }

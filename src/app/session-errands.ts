@@ -3,8 +3,8 @@ import type { ShopEvent } from '../domain/log/event.ts';
 import type { TrayId } from '../domain/log/ids.ts';
 import type { LogEvent } from '../domain/log/read-event.ts';
 import { compareStamps } from '../domain/log/stamp.ts';
-import { countIn, type Parcel } from '../domain/packed/parcel.ts';
-import type { LogStore } from '../store/log-store.ts';
+import { countIn } from '../domain/packed/parcel.ts';
+import type { Incoming, LogStore } from '../store/log-store.ts';
 
 /** What came of a restore: entries added (or put in the place of damaged ones), there already, or without a beginning. */
 export interface Restored {
@@ -32,10 +32,7 @@ export async function exportLines(log: LogStore): Promise<readonly string[]> {
   return entries.map((entry) => JSON.stringify(entry));
 }
 
-export async function mergeInto(
-  log: LogStore,
-  { parcel, now }: { parcel: Parcel; now: number },
-): Promise<Restored> {
-  const { added, here, mended, unplaced } = await log.merge({ ...parcel, now });
+export async function mergeInto(log: LogStore, incoming: Incoming): Promise<Restored> {
+  const { added, here, mended, unplaced } = await log.merge(incoming);
   return { added: countIn(added) + mended, here, unplaced };
 }

@@ -282,7 +282,7 @@ export async function openSession(parts: SessionParts): Promise<Session> {
     },
     async restore(parcel) {
       const { mergeInto } = await errands();
-      const restored = await mergeInto(log, { parcel, now: clock.now() });
+      const restored = await mergeInto(log, { ...parcel, now: clock.now() });
       await refresh();
       feed.tell();
       if (log.station() !== own) onNewStation();

@@ -3,7 +3,7 @@ import { copyWork, type StartWorker } from '../../src/app/copy-work.ts';
 import { chained } from '../../src/domain/log/chain.ts';
 import { copyJobs } from '../../src/store/copy-jobs.ts';
 import { memoryShelf } from '../../src/store/memory-shelf.ts';
-import type { FromWorker, ToWorker } from '../../src/worker/copy-protocol.ts';
+import type { FromWorker, ToWorker } from '../../src/worker/log-protocol.ts';
 import { foreignLog } from '../support/drafts.ts';
 
 const whole = chained(foreignLog());

@@ -1,8 +1,13 @@
-/** Does one job of copying and ends: packing, reading and sealing take seconds that a tap must not wait for. */
+/**
+ * Does one job on the log beside the window, which then ends it: it seals old records, or packs, reads or locks up a copy.
+ * Each takes seconds that a tap must not wait for. The jobs share a file because they share most of their code.
+ */
 import { buffersOf } from '../domain/packed/run-buffers.ts';
 import { copyJobs, type FileReading } from '../store/copy-jobs.ts';
 import type { FileShelf } from '../store/file-shelf.ts';
-import type { FromWorker, ToWorker } from './copy-protocol.ts';
+import { sealOldRecords } from '../store/sealing.ts';
+import { openShopDatabase } from '../store/shop-database.ts';
+import type { FromWorker, ToWorker } from './log-protocol.ts';
 
 const worker = globalThis as unknown as DedicatedWorkerGlobalScope;
 const say = (message: FromWorker, handOver: readonly ArrayBuffer[] = []) =>
@@ -57,6 +62,17 @@ function withLines(input: JobInput): JobInput {
   return 'log' in input && input.log.kind === 'lines' ? { ...input, log: { kind: 'lines', lines } } : input;
 }
 
+/** What was not sealed is read as before, and tried the next time. */
+async function seal(name: string): Promise<void> {
+  const nobody = () => undefined;
+  try {
+    const db = await openShopDatabase(name, { blocked: nobody, outdated: nobody, lost: nobody });
+    await sealOldRecords(db).finally(() => db.close());
+  } finally {
+    say({ kind: 'done', result: null });
+  }
+}
+
 worker.addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
   switch (data.kind) {
     case 'lines':
@@ -64,6 +80,9 @@ worker.addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
       break;
     case 'job':
       void run(data);
+      break;
+    case 'seal':
+      void seal(data.name).catch(() => undefined);
       break;
     case 'answer':
       waiting.get(data.call)?.resolve(data.result);

@@ -1,4 +1,4 @@
-/** What passes between a window and the worker that does one job of copying for it. Types only. */
+/** What passes between a window and the worker that does one job on the log for it. Types only. */
 import type { CopyJobs } from '../store/copy-jobs.ts';
 import type { FileShelf } from '../store/file-shelf.ts';
 
@@ -18,6 +18,8 @@ export type ToWorker =
   | {
       readonly [Name in JobName]: { readonly kind: 'job'; readonly name: Name; readonly input: Input<Name> };
     }[JobName]
+  /** Seal the old records of the store of this name. */
+  | { readonly kind: 'seal'; readonly name: string }
   | { readonly kind: 'answer'; readonly call: number; readonly result: unknown }
   | { readonly kind: 'refusal'; readonly call: number; readonly problem: string };
 
