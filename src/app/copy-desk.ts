@@ -5,9 +5,9 @@ import { forgetFolder, keepFolder, loadFolder } from '../store/kept-folder.ts';
 import { clockTime } from '../words/time-words.ts';
 import type { Clock } from './clock.ts';
 import { type ChosenFolder, type CopyFolder, openCopyFolder } from './copy-folder.ts';
-import { type CopyWork, copyWork } from './copy-work.ts';
+import { type CopyWork, copyWork, type LogToCopy } from './copy-work.ts';
 import type { Forgets } from './forgetting.ts';
-import { type CopyOrder, type Keeper, openKeeper, orderCopy } from './keeper.ts';
+import { type CopyOrder, type Keeper, logAsItIs, openKeeper, orderCopy } from './keeper.ts';
 import type { CopyMemory, OutsideWay } from './known-copies.ts';
 import { logSize } from './log-size.ts';
 import { oneAtATime } from './one-at-a-time.ts';
@@ -25,6 +25,8 @@ export interface ShelfCopy extends CopyName {
 /** All that is done with the copies of one open shop. */
 export interface CopyDesk extends Pick<Keeper, 'keep' | 'working'> {
   readonly work: CopyWork;
+  /** The shop's log, against which a copy is held before it comes in. Rejects when it cannot be read. */
+  readonly log: () => Promise<LogToCopy>;
   /** Whether the tablet has a place for copies. */
   readonly hasShelf: boolean;
   readonly folder: CopyFolder;
@@ -101,6 +103,7 @@ export async function openCopyDesk(parts: DeskParts): Promise<CopyDesk> {
     keep: keeper.keep,
     working: keeper.working,
     work,
+    log: () => logAsItIs({ session, store }),
     hasShelf: shelf !== null,
     folder,
     handedOut,

@@ -6,13 +6,13 @@ import type { FromWorker, JobName, ShelfCall, ToWorker } from '../worker/log-pro
 type Job<Name extends JobName> = Parameters<CopyJobs[Name]>[0];
 type Result<Name extends JobName> = Awaited<ReturnType<CopyJobs[Name]>>;
 
-/** The log that is to be copied: what is in the store of this name, which the work opens for itself, or these entries. */
+/** The log that is to be copied, or that a copy is held against: what is in the store of this name, which the work opens for itself, or these entries. */
 export type LogToCopy =
   | { readonly kind: 'store'; readonly name: string }
   | { readonly kind: 'entries'; readonly entries: readonly Entry[] };
 
 /** A job on the log. */
-type On<Name extends 'keep' | 'write'> = Omit<Job<Name>, 'log'> & { readonly log: LogToCopy };
+type On<Name extends 'keep' | 'write' | 'read'> = Omit<Job<Name>, 'log'> & { readonly log: LogToCopy };
 
 /** The heavy work on copies, done beside the window where there are workers. */
 export interface CopyWork {
@@ -20,7 +20,7 @@ export interface CopyWork {
   readonly write: (job: On<'write'>) => Promise<Result<'write'>>;
   readonly look: CopyJobs['look'];
   readonly covers: CopyJobs['covers'];
-  readonly read: CopyJobs['read'];
+  readonly read: (job: On<'read'>) => Promise<Result<'read'>>;
   readonly seal: CopyJobs['seal'];
   readonly open: CopyJobs['open'];
 }
@@ -47,7 +47,7 @@ export function copyWork(shelf: FileShelf | null, start = startWorker): CopyWork
     const job = copyJobs(shelf)[name] as (input: unknown) => Promise<unknown>;
     return (await job(input)) as Result<Name>;
   }
-  async function runOn<Name extends 'keep' | 'write'>(
+  async function runOn<Name extends 'keep' | 'write' | 'read'>(
     name: Name,
     { log, ...job }: { readonly log: LogToCopy },
   ): Promise<Result<Name>> {
@@ -61,7 +61,7 @@ export function copyWork(shelf: FileShelf | null, start = startWorker): CopyWork
     write: (job) => runOn('write', job),
     look: (job) => run('look', job),
     covers: (job) => run('covers', job),
-    read: (job) => run('read', job),
+    read: (job) => runOn('read', job),
     seal: (job) => run('seal', job),
     open: (job) => run('open', job),
   };

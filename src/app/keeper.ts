@@ -50,6 +50,16 @@ const atFirst = 5_000;
 /** After a failure the next try comes no sooner (ms). */
 const afterFailure = 15 * 60_000;
 
+/** The whole log as it is now. Rejects when a log in memory cannot be read. */
+export async function logAsItIs({
+  session,
+  store,
+}: Pick<KeeperParts, 'store'> & { readonly session: Pick<Session, 'entries'> }): Promise<LogToCopy> {
+  return store === null
+    ? { kind: 'entries', entries: await session.entries() }
+    : { kind: 'store', name: store };
+}
+
 /** The order for a copy of the whole log as it is now. Rejects when a log in memory cannot be read. */
 export async function orderCopy(
   { session, store, version }: Pick<KeeperParts, 'session' | 'store' | 'version'>,
@@ -61,8 +71,7 @@ export async function orderCopy(
   const fact = factOf(shop.registers, { register: 'shop', id: 'shop' });
   const about = { version, wall: session.now(), zone: fact?.zone ?? 'UTC', shop: fact?.name ?? null };
   const day = session.today();
-  const log: LogToCopy =
-    store === null ? { kind: 'entries', entries: await session.entries() } : { kind: 'store', name: store };
+  const log = await logAsItIs({ session, store });
   return { log, least, about, day, kind };
 }
 

@@ -1,5 +1,4 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import type { Link } from '../domain/log/chain.ts';
 import { countIn, type Parcel } from '../domain/packed/parcel.ts';
 import { linksIn } from '../domain/packed/unpack-run.ts';
 import { plainText } from '../domain/set-up/text.ts';
@@ -8,7 +7,7 @@ import type { RefusedBackup, UnreadableLine } from '../store/backup/read-backup.
 import type { Secret } from '../store/backup/sealing-keys.ts';
 import type { Preview } from '../store/backup/what-it-would-add.ts';
 import type { FileReading } from '../store/copy-jobs.ts';
-import type { CopyWork } from './copy-work.ts';
+import type { CopyWork, LogToCopy } from './copy-work.ts';
 import type { CopyResult } from './keeper.ts';
 import type { Session } from './session.ts';
 import type { Restored } from './session-errands.ts';
@@ -27,6 +26,8 @@ export interface Offer {
   readonly damage: 'none' | 'cut' | 'changed';
   /** It shares nothing with the log of this tablet, which is not empty: it may be of another shop. */
   readonly foreign: boolean;
+  /** The log has nothing yet: there is no state worth a copy. */
+  readonly intoEmpty: boolean;
   readonly parcel: Parcel;
 }
 
@@ -57,6 +58,8 @@ export type RestoreStep =
 export interface RestoreParts {
   readonly session: Pick<Session, 'entries' | 'restore'>;
   readonly work: Pick<CopyWork, 'read' | 'open'>;
+  /** The log that a copy is held against. */
+  readonly log: () => Promise<LogToCopy>;
   /** Copies the present state. */
   readonly keepBefore: () => Promise<CopyResult>;
   readonly onDone: (restored: RestoredCopy) => void;
@@ -87,7 +90,7 @@ const largestFile = 240_000_000;
 const problemsShown = 5;
 
 /** The way of a file into the log. One step is taken at a time; a press in the wrong step does nothing. */
-export function openRestore({ session, work, keepBefore, onDone }: RestoreParts): Restoring {
+export function openRestore({ session, work, log, keepBefore, onDone }: RestoreParts): Restoring {
   const step = signal<RestoreStep>({ kind: 'choose' });
 
   let sealed: Uint8Array | undefined;
@@ -113,14 +116,13 @@ export function openRestore({ session, work, keepBefore, onDone }: RestoreParts)
     file: string,
     { bytes, cut }: { bytes: Uint8Array; cut: boolean },
   ): Promise<RestoreStep> {
-    const held = await linksOf(session);
-    const result = await work.read({ bytes, held });
+    const result = await work.read({ bytes, log: await log() });
     if (result.kind === 'refused' && result.why === 'sealed') {
       sealed = bytes;
       return { kind: 'sealed', file, refused: null };
     }
     const whole = result.kind === 'read' && cut ? { ...result, cut } : result;
-    return afterReading(file, whole, held.length > 0);
+    return afterReading(file, whole);
   }
 
   async function unseal(secret: Secret): Promise<void> {
@@ -141,16 +143,13 @@ export function openRestore({ session, work, keepBefore, onDone }: RestoreParts)
     const now = step.value;
     if (now.kind !== 'offered') return;
     step.value = { kind: 'copying', offer: now.offer };
-    const { kind } = await copyBefore().catch(() => ({ kind: 'failed' as const }));
+    const { kind } = await copyBefore(now.offer).catch(() => ({ kind: 'failed' as const }));
     if (kind === 'kept' || kind === 'guarded') await merge(now.offer);
     else step.value = { kind: 'no-copy', offer: now.offer, why: kind };
   }
 
-  /** An empty log has no state worth a copy. */
-  async function copyBefore(): Promise<CopyResult> {
-    const { length } = await session.entries();
-    return length === 0 ? { kind: 'kept', entries: 0 } : keepBefore();
-  }
+  const copyBefore = async ({ intoEmpty }: Offer): Promise<CopyResult> =>
+    intoEmpty ? { kind: 'kept', entries: 0 } : keepBefore();
 
   async function merge(offer: Offer): Promise<void> {
     step.value = { kind: 'adding', offer };
@@ -179,9 +178,9 @@ export function openRestore({ session, work, keepBefore, onDone }: RestoreParts)
   };
 }
 
-function afterReading(file: string, reading: FileReading, logHasEntries: boolean): RestoreStep {
+function afterReading(file: string, reading: FileReading): RestoreStep {
   if (reading.kind === 'refused') return { kind: 'refused', file, why: reading.why };
-  const { manifest, parcel, unreadable, cut, digestFits, preview } = reading;
+  const { manifest, parcel, unreadable, cut, digestFits, preview, held } = reading;
   if (countIn(parcel) === 0 && unreadable.length === 0) return { kind: 'refused', file, why: 'empty' };
   const offer: Offer = {
     file,
@@ -193,22 +192,17 @@ function afterReading(file: string, reading: FileReading, logHasEntries: boolean
       problems: problems.map(plainText),
     })),
     damage: cut ? 'cut' : digestFits ? 'none' : 'changed',
-    foreign: logHasEntries && preview.here === 0 && preview.adds > 0,
+    foreign: held > 0 && preview.here === 0 && preview.adds > 0,
+    intoEmpty: held === 0,
     parcel,
   };
   return { kind: 'offered', offer };
 }
 
-type Log = Pick<RestoreParts['session'], 'entries'>;
-
-async function linksOf(session: Log): Promise<readonly Link[]> {
-  return (await session.entries()).map(({ link }) => link);
-}
-
 /** How many of the offered entries the log holds by now; null when it cannot be read. */
-async function countHeld(session: Log, { parcel }: Offer): Promise<number | null> {
+async function countHeld(session: Pick<Session, 'entries'>, { parcel }: Offer): Promise<number | null> {
   try {
-    const held = new Set(await linksOf(session));
+    const held = new Set((await session.entries()).map(({ link }) => link));
     let count = 0;
     for (const link of linksIn(parcel)) if (held.has(link)) count += 1;
     return count;

@@ -1,6 +1,7 @@
 import type { Entry, Link } from '../domain/log/chain.ts';
 import { packStream } from '../domain/packed/pack-stream.ts';
 import type { Parcel } from '../domain/packed/parcel.ts';
+import { linksIn } from '../domain/packed/unpack-run.ts';
 import { type CopyToKeep, type KeptCopy, keepCopy } from './backup/copies.ts';
 import { linkLedger } from './backup/link-ledger.ts';
 import { type OpenedBackup, openSealed } from './backup/open-sealed.ts';
@@ -10,7 +11,7 @@ import type { Secret } from './backup/sealing-keys.ts';
 import { type Preview, whatItWouldAdd } from './backup/what-it-would-add.ts';
 import { type AboutBackup, writeBackup } from './backup/write-backup.ts';
 import type { FileShelf } from './file-shelf.ts';
-import { type CopyOf, readLogToCopy } from './log-to-copy.ts';
+import { type CopyOf, type LogSource, readLogToCopy } from './log-to-copy.ts';
 
 /** A backup file, and how many entries it has. */
 export interface WrittenCopy {
@@ -37,19 +38,20 @@ export interface CopyJobs {
   readonly look: (job: { readonly bytes: Uint8Array }) => Promise<FileLook>;
   /** Whether a file can be read whole and another one has every entry of it. */
   readonly covers: (job: { readonly bytes: Uint8Array; readonly older: Uint8Array }) => Promise<boolean>;
-  /** Reads a file from outside, and counts what it would add to a log that holds the entries `held`. */
-  readonly read: (job: {
-    readonly bytes: Uint8Array;
-    readonly held: readonly Link[];
-  }) => Promise<FileReading>;
+  /** Reads a file from outside, and counts what it would add to a log. Rejects when that log cannot be read. */
+  readonly read: (job: { readonly bytes: Uint8Array; readonly log: LogSource }) => Promise<FileReading>;
   readonly seal: (job: { readonly bytes: Uint8Array; readonly passphrase: string }) => Promise<SealedBackup>;
   readonly open: (job: { readonly bytes: Uint8Array; readonly secret: Secret }) => Promise<OpenedBackup>;
 }
 
-/** What was read of a file, packed for a merge. */
+/** What was read of a file, packed for a merge; `held` is how many entries the log has. */
 export type FileReading =
   | Extract<BackupAccount, { kind: 'refused' }>
-  | (Extract<BackupAccount, { kind: 'read' }> & { readonly parcel: Parcel; readonly preview: Preview });
+  | (Extract<BackupAccount, { kind: 'read' }> & {
+      readonly parcel: Parcel;
+      readonly preview: Preview;
+      readonly held: number;
+    });
 
 /** The jobs, done where they are called. Only `keep` needs the shelf. */
 export function copyJobs(shelf: FileShelf | null): CopyJobs {
@@ -68,7 +70,9 @@ export function copyJobs(shelf: FileShelf | null): CopyJobs {
     },
     look: async ({ bytes }) => lookAt(bytes),
     covers: async ({ bytes, older }) => covers(bytes, older),
-    read: async ({ bytes, held }) => readFile(bytes, new Set(held)),
+    async read({ bytes, log }) {
+      return readFile(bytes, new Set(linksIn(await readLogToCopy({ log, least: 0 }))));
+    },
     seal: ({ bytes, passphrase }) => sealBackup(bytes, { passphrase, random: randomBytes }),
     open: ({ bytes, secret }) => openSealed(bytes, secret),
   };
@@ -86,7 +90,8 @@ function readFile(bytes: Uint8Array, held: ReadonlySet<Link>): FileReading {
     },
   });
   if (account.kind === 'refused') return account;
-  return { ...account, parcel: packing.parcel(hasMet), preview: preview(account.unreadable.length) };
+  const weighed = { preview: preview(account.unreadable.length), held: held.size };
+  return { ...account, parcel: packing.parcel(hasMet), ...weighed };
 }
 
 function lookAt(bytes: Uint8Array, take: (entry: Entry) => void = () => {}): FileLook {

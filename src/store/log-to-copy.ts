@@ -3,8 +3,8 @@ import { countIn, type Parcel } from '../domain/packed/parcel.ts';
 import { openToRead } from './open-to-read.ts';
 import { wholeParcel } from './reads-of-sealed.ts';
 
-/** The log that is to be copied: what lies in the store of a name, or these entries, a line of JSON each. */
-type LogSource =
+/** The log that is to be copied, or that a copy is held against: what lies in the store of a name, or these entries, a line of JSON each. */
+export type LogSource =
   | { readonly kind: 'store'; readonly name: string }
   | { readonly kind: 'lines'; readonly lines: readonly string[] };
 

@@ -42,8 +42,8 @@ test('without workers the work is done in the window', async () => {
   const [name = ''] = await shelf.names();
   const bytes = (await shelf.read(name)) ?? new Uint8Array();
   expect({ bytes, entries: least }).toEqual(await work.write(order));
-  const reading = await work.read({ bytes, held: whole.slice(0, 4).map(({ link }) => link) });
-  expect(reading).toMatchObject({ preview: { adds: whole.length - 4, here: 4 } });
+  const reading = await work.read({ bytes, log: { kind: 'entries', entries: whole.slice(0, 4) } });
+  expect(reading).toMatchObject({ held: 4, preview: { adds: whole.length - 4, here: 4 } });
 });
 
 describe('a worker', () => {

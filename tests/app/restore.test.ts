@@ -46,6 +46,7 @@ function aLog(held: readonly Entry[] = []) {
       },
     },
     work: copyWork(null, undefined),
+    log: async () => ({ kind: 'entries', entries: [...log.values()] }),
     async keepBefore() {
       kept.push(world.copy);
       return world.copy;

@@ -19,6 +19,7 @@ export const RestoreSheet = ({ desk, onClose }: { desk: CopyDesk; onClose: () =>
     openRestore({
       session,
       work: desk.work,
+      log: desk.log,
       keepBefore: () => desk.keep('before-restore'),
       onDone(restored) {
         // Said by the shell: this sheet may be gone with the shop as it was.
