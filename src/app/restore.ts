@@ -1,6 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import { countIn, type Parcel } from '../domain/packed/parcel.ts';
-import { linksIn } from '../domain/packed/unpack-run.ts';
+import { countIn, linksIn, type Parcel } from '../domain/packed/parcel.ts';
 import { plainText } from '../domain/set-up/text.ts';
 import type { OpenedBackup } from '../store/backup/open-sealed.ts';
 import type { RefusedBackup, UnreadableLine } from '../store/backup/read-backup.ts';

@@ -1,7 +1,6 @@
 import type { Entry, Link } from '../domain/log/chain.ts';
 import { packStream } from '../domain/packed/pack-stream.ts';
-import type { Parcel } from '../domain/packed/parcel.ts';
-import { linksIn } from '../domain/packed/unpack-run.ts';
+import { linksIn, type Parcel } from '../domain/packed/parcel.ts';
 import { type CopyToKeep, type KeptCopy, keepCopy } from './backup/copies.ts';
 import { linkLedger } from './backup/link-ledger.ts';
 import { type OpenedBackup, openSealed } from './backup/open-sealed.ts';

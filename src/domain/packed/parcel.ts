@@ -1,4 +1,5 @@
-import type { Entry } from '../log/chain.ts';
+import { type Entry, type Link, linkOver } from '../log/chain.ts';
+import { eventTexts } from './event-texts.ts';
 import type { PackedRun } from './packed-run.ts';
 import { entriesOf } from './unpack-run.ts';
 
@@ -20,4 +21,16 @@ export function countIn({ runs, entries }: Parcel): number {
 /** All of it one by one. Slow for long logs, for each link is summed up anew. Throws when a run is not whole. */
 export function entriesIn({ runs, entries }: Parcel): readonly Entry[] {
   return runs.length === 0 ? entries : [...runs.flatMap((run) => entriesOf(run)), ...entries];
+}
+
+/** The links of all entries in a parcel, without the entries. Throws when a run is not whole. */
+export function* linksIn({ runs, entries }: Parcel): Generator<Link, void> {
+  for (const { link } of entries) yield link;
+  for (const run of runs) {
+    let link = run.prev;
+    for (const { text } of eventTexts(run)) {
+      link = linkOver(link, text);
+      yield link;
+    }
+  }
 }

@@ -2,24 +2,11 @@ import { type Entry, type Link, linkOver } from '../log/chain.ts';
 import type { LogEvent } from '../log/read-event.ts';
 import { eventTexts } from './event-texts.ts';
 import type { PackedRun } from './packed-run.ts';
-import type { Parcel } from './parcel.ts';
 
 /** The events of a run, as their station wrote them. Throws when the run is not whole; their links are not looked at. */
 export function* eventsOf(run: PackedRun): Generator<LogEvent, void> {
   // Each was judged when it was packed, and a run is only opened when its sum fits.
   for (const { text } of eventTexts(run)) yield JSON.parse(text) as LogEvent;
-}
-
-/** The links of all entries in a parcel, without the entries. Throws like `eventsOf`. */
-export function* linksIn({ runs, entries }: Parcel): Generator<Link, void> {
-  for (const { link } of entries) yield link;
-  for (const run of runs) {
-    let link = run.prev;
-    for (const { text } of eventTexts(run)) {
-      link = linkOver(link, text);
-      yield link;
-    }
-  }
 }
 
 /**
