@@ -1,11 +1,5 @@
 import type { Branch } from '../log/branch.ts';
-import type { RunColumns } from './log-columns.ts';
-
-/** Where an event of a log in columns lies. */
-export interface Row {
-  readonly columns: RunColumns;
-  readonly at: number;
-}
+import type { LogRun, Row } from './log-run.ts';
 
 /** An event as a station of a log named it. */
 interface Named {
@@ -14,25 +8,25 @@ interface Named {
 }
 
 /** Finds events by identity; what a branch says of its own events is looked for on that branch. */
-export function rowFinder(runs: readonly RunColumns[]): (by: RunColumns, id: Named) => Row | undefined {
-  const byStation = new Map<string, RunColumns[]>();
-  for (const columns of runs) {
-    const { station } = here(columns.branch, { station: columns.run.station, seq: columns.run.first });
+export function rowFinder(runs: readonly LogRun[]): (by: LogRun, id: Named) => Row | undefined {
+  const byStation = new Map<string, LogRun[]>();
+  for (const of of runs) {
+    const { station } = here(of.branch, { station: of.run.station, seq: of.run.first });
     const ofStation = byStation.get(station) ?? [];
-    ofStation.push(columns);
+    ofStation.push(of);
     byStation.set(station, ofStation);
   }
-  let last: RunColumns | undefined;
+  let last: LogRun | undefined;
 
   return (by, id) => {
     // Most of what is taken back lies close by.
     const { station, seq } = here(by.branch, id);
     const near = last && rowIn(last, { station, seq });
     if (near) return near;
-    for (const columns of byStation.get(station) ?? []) {
-      const row = rowIn(columns, { station, seq });
+    for (const of of byStation.get(station) ?? []) {
+      const row = rowIn(of, { station, seq });
       if (row) {
-        last = columns;
+        last = of;
         return row;
       }
     }
@@ -40,11 +34,11 @@ export function rowFinder(runs: readonly RunColumns[]): (by: RunColumns, id: Nam
   };
 }
 
-function rowIn(columns: RunColumns, { station, seq }: Named): Row | undefined {
-  const { run, branch } = columns;
+function rowIn(of: LogRun, { station, seq }: Named): Row | undefined {
+  const { run, branch } = of;
   const first = here(branch, { station: run.station, seq: run.first });
   const at = seq - first.seq;
-  return first.station === station && at >= 0 && at < run.entries ? { columns, at } : undefined;
+  return first.station === station && at >= 0 && at < run.entries ? { of, at } : undefined;
 }
 
 function here(branch: Branch | undefined, { station, seq }: Named): Named {
