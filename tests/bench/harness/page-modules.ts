@@ -4,6 +4,9 @@ import preact from '@preact/preset-vite';
 import { build } from 'vite';
 import { root } from '../../../.ci/tools.mjs';
 
+/** Under their own names: SQLite looks for its WebAssembly beside its script by the name that it was given at home. */
+const assetFileNames = 'assets/[name][extname]';
+
 /** Builds `in-page/<name>.ts`, the sources of the app that it imports among it, to `<folder>/<name>/<name>.js`. */
 export async function buildPageModule(name: string, folder: string): Promise<void> {
   await build({
@@ -15,7 +18,7 @@ export async function buildPageModule(name: string, folder: string): Promise<voi
     publicDir: false,
     define: { __APP_VERSION__: JSON.stringify('0.0.0-bench'), __BUILT_AT__: '0' },
     plugins: [preact()],
-    worker: { format: 'es' },
+    worker: { format: 'es', rolldownOptions: { output: { assetFileNames } } },
     build: {
       target: 'es2022',
       outDir: join(folder, name),
@@ -26,7 +29,7 @@ export async function buildPageModule(name: string, folder: string): Promise<voi
         input: { [name]: join(root, 'tests/bench/in-page', `${name}.ts`) },
         // The page calls what the module exports.
         preserveEntrySignatures: 'strict',
-        output: { entryFileNames: '[name].js' },
+        output: { entryFileNames: '[name].js', assetFileNames },
       },
     },
   });

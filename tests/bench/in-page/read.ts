@@ -1,0 +1,89 @@
+/** Reads a whole log into columns: from the app's store, from one record an event, and from one buffer. */
+import { logColumns } from '../../../src/domain/packed/log-columns.ts';
+import { storedRun } from '../../../src/domain/packed/packed-run.ts';
+import { longLog, longRuns } from '../../support/long-log.ts';
+import { inPieces } from './in-pieces.ts';
+import { openLog } from './open-log.ts';
+import { answered, openPlainStore, putAll } from './plain-store.ts';
+
+interface Log {
+  readonly events: number;
+  readonly until: number;
+}
+
+/** Ways to keep a log, and to read it. */
+interface Keeper {
+  readonly fill: (log: Log) => Promise<void>;
+  /** Gives how many events (of a buffer: bytes) were read. */
+  readonly read: () => Promise<number>;
+}
+
+const name = 'log';
+/** Records written, and read, at a time. */
+const piece = 100_000;
+
+const keepers: Readonly<Record<'ours' | 'records' | 'buffer', Keeper>> = {
+  ours: {
+    async fill(log) {
+      const store = await openLog(name);
+      for (const run of longRuns(log)) await store.merge({ runs: [run], now: log.until });
+      store.close();
+    },
+    async read() {
+      const store = await openLog(name);
+      const { runs, entries } = await store.parcel();
+      const columns = logColumns(runs.map((run) => ({ run })));
+      return columns.runs.reduce((sum, { run }) => sum + run.entries, entries.length);
+    },
+  },
+  records: {
+    async fill(log) {
+      const db = await openPlainStore({ name, keyPath: ['station', 'seq'] });
+      for (const events of inPieces(longLog(log), piece)) await putAll(db, events, 'relaxed');
+      db.close();
+    },
+    // Its columns are not even made.
+    async read() {
+      const db = await openPlainStore({ name, keyPath: ['station', 'seq'] });
+      const store = db.transaction('kept').objectStore('kept');
+      let count = 0;
+      let rest: IDBKeyRange | null = null;
+      for (;;) {
+        const records: { station: string; seq: number }[] = await answered(store.getAll(rest, piece));
+        count += records.length;
+        const last = records.at(-1);
+        if (!last || records.length < piece) return count;
+        rest = IDBKeyRange.lowerBound([last.station, last.seq], true);
+      }
+    },
+  },
+  buffer: {
+    async fill(log) {
+      const db = await openPlainStore({ name });
+      const parts = [...longRuns(log)].flatMap((run) => {
+        const { bytes, ...texts } = storedRun(run);
+        return [bytes, JSON.stringify(texts)];
+      });
+      const buffer = await new Blob(parts).arrayBuffer();
+      await answered(db.transaction('kept', 'readwrite').objectStore('kept').put(buffer, name));
+      db.close();
+    },
+    async read() {
+      const db = await openPlainStore({ name });
+      const buffer: ArrayBuffer = await answered(db.transaction('kept').objectStore('kept').get(name));
+      return new Uint8Array(buffer).length;
+    },
+  },
+};
+export type KeeperName = keyof typeof keepers;
+
+export async function fill({ keeper, ...log }: Log & { keeper: KeeperName }): Promise<void> {
+  await keepers[keeper].fill(log);
+}
+
+/** Milliseconds from before the database is opened until all is there, and how much that is. */
+export async function read({ keeper }: { keeper: KeeperName }): Promise<{ took: number; found: number }> {
+  const start = performance.now();
+  const found = await keepers[keeper].read();
+  return { took: performance.now() - start, found };
+}
