@@ -36,8 +36,8 @@ export default defineConfig({
           globalSetup: ['tests/support/built-app.ts'],
           testTimeout: 60_000,
           hookTimeout: 120_000,
-          // One browser at a time, after the unit tests: what it measures should not wait for other work.
-          fileParallelism: false,
+          // After the unit tests, two browsers at a time: they mostly wait, for timers and for the disk.
+          maxWorkers: 2,
           sequence: { groupOrder: 1 },
         },
       },
