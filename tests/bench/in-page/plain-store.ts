@@ -29,6 +29,11 @@ export function putAll(
   const tx = db.transaction('kept', 'readwrite', { durability });
   const store = tx.objectStore('kept');
   for (const record of records) store.put(record);
+  return completed(tx);
+}
+
+/** Resolved when all of a transaction is kept. Rejects when it is not. */
+export function completed(tx: IDBTransaction): Promise<void> {
   return new Promise((resolve, reject) => {
     tx.oncomplete = () => resolve();
     tx.onabort = () => reject(tx.error);

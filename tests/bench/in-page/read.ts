@@ -4,7 +4,7 @@ import { storedRun } from '../../../src/domain/packed/packed-run.ts';
 import { longLog, longRuns } from '../../support/long-log.ts';
 import { inPieces } from './in-pieces.ts';
 import { openLog } from './open-log.ts';
-import { answered, openPlainStore, putAll } from './plain-store.ts';
+import { answered, completed, openPlainStore, putAll } from './plain-store.ts';
 
 interface Log {
   readonly events: number;
@@ -65,7 +65,9 @@ const keepers: Readonly<Record<'ours' | 'records' | 'buffer', Keeper>> = {
         return [bytes, JSON.stringify(texts)];
       });
       const buffer = await new Blob(parts).arrayBuffer();
-      await answered(db.transaction('kept', 'readwrite').objectStore('kept').put(buffer, name));
+      const tx = db.transaction('kept', 'readwrite', { durability: 'strict' });
+      tx.objectStore('kept').put(buffer, name);
+      await completed(tx);
       db.close();
     },
     async read() {
