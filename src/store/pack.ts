@@ -1,4 +1,4 @@
-import { deflateSync, Inflate } from 'fflate';
+import { deflateSync, Inflate, inflateSync } from 'fflate';
 import * as v from 'valibot';
 import {
   type ColumnName,
@@ -14,8 +14,8 @@ const size = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
 const width = v.picklist([0, 1, 2, 4]);
 /** What the texts of a run may unpack to, in bytes: some thousand shapes of a few hundred letters. */
 const longestTexts = 32_000_000;
-/** Bytes given to the unpacker at a time: DEFLATE makes at most 1032 of one. */
-const piece = 4096;
+/** Bytes given to the unpacker at a time: DEFLATE makes at most 1032 of one, which is as much again as the limit. */
+const piece = longestTexts / 1000;
 
 const packSchema = v.object({
   ...runHeadSchema.entries,
@@ -27,8 +27,9 @@ const packSchema = v.object({
   extras: size,
   /** Columns and extras (`StoredRun`), and after them the dictionaries: JSON, packed by DEFLATE (RFC 1951). */
   bytes: v.instance(ArrayBuffer),
-  /** Where the dictionaries begin in `bytes`. */
+  /** Where the dictionaries begin in `bytes`, and how many bytes they unpack to; older versions left that out. */
   texts: size,
+  unpacked: v.exactOptional(v.pipe(size, v.maxValue(longestTexts))),
   /** CRC-32 of the head as JSON and of `bytes`. */
   check: size,
 });
@@ -37,7 +38,8 @@ export type Pack = Readonly<v.InferOutput<typeof packSchema>>;
 
 export function packOf(run: PackedRun): Pack {
   const { base, widths, extras, bytes: numbers, ...dictionaries } = storedRun(run);
-  const texts = deflateSync(new TextEncoder().encode(JSON.stringify(dictionaries)));
+  const json = new TextEncoder().encode(JSON.stringify(dictionaries));
+  const texts = deflateSync(json);
   const bytes = new Uint8Array(numbers.byteLength + texts.length);
   bytes.set(new Uint8Array(numbers));
   bytes.set(texts, numbers.byteLength);
@@ -46,6 +48,7 @@ export function packOf(run: PackedRun): Pack {
     ...{ station, first, entries, prev, link, sum, base, widths, extras },
     bytes: bytes.buffer,
     texts: numbers.byteLength,
+    unpacked: json.length,
   };
   return { ...pack, check: checkOf(pack) };
 }
@@ -61,9 +64,9 @@ const dictionariesSchema = v.object({
 export function openPack(raw: unknown): PackedRun | undefined {
   const read = v.safeParse(packSchema, raw);
   if (!read.success || checkOf(read.output) !== read.output.check) return undefined;
-  const { bytes, texts, ...pack } = read.output;
+  const { bytes, texts, unpacked, ...pack } = read.output;
   try {
-    const json = inflatedText(new Uint8Array(bytes, texts));
+    const json = inflatedText(new Uint8Array(bytes, texts), unpacked);
     const dictionaries = v.parse(dictionariesSchema, JSON.parse(json));
     return openedRun(pack, { ...pack, ...dictionaries, bytes });
   } catch {
@@ -71,9 +74,10 @@ export function openPack(raw: unknown): PackedRun | undefined {
   }
 }
 
-/** Throws when it is no DEFLATE, or too long. */
-function inflatedText(packed: Uint8Array): string {
+/** Throws when it is no DEFLATE, or too long. With its length said, nothing is copied while it grows. */
+function inflatedText(packed: Uint8Array, unpacked: number | undefined): string {
   const decoder = new TextDecoder();
+  if (unpacked !== undefined) return decoder.decode(inflateSync(packed, { out: new Uint8Array(unpacked) }));
   let text = '';
   let length = 0;
   const inflate = new Inflate((chunk, isLast) => {
@@ -86,7 +90,13 @@ function inflatedText(packed: Uint8Array): string {
   return text;
 }
 
-function checkOf({ bytes, check: _, ...head }: Omit<Pack, 'check'> & { readonly check?: number }): number {
+/** What the texts unpack to is left out, as an older version leaves it out: it shows itself when they are unpacked. */
+function checkOf({
+  bytes,
+  check: _,
+  unpacked: __,
+  ...head
+}: Omit<Pack, 'check'> & { readonly check?: number }): number {
   const inOrder = JSON.stringify(head, Object.keys(head).concat(columnNames).sort());
   return crc32(crc32(0, new TextEncoder().encode(inOrder)), new Uint8Array(bytes));
 }

@@ -1,0 +1,41 @@
+import { describe, expect, test } from 'vitest';
+import { entriesOf } from '../../src/domain/packed/unpack-run.ts';
+import { openPack, packOf } from '../../src/store/pack.ts';
+import { longRuns } from '../support/long-log.ts';
+
+const [run] = longRuns({ events: 300, until: Date.UTC(2026, 2, 16, 12) });
+if (!run) throw new Error('a long log has runs');
+const pack = packOf(run);
+/** The entries in a pack; undefined when it is not opened. */
+function entriesIn(raw: unknown) {
+  const opened = openPack(raw);
+  return opened && entriesOf(opened);
+}
+const entries = entriesOf(run);
+
+describe('a run in its pack', () => {
+  test('is opened as it was packed', () => {
+    expect(entriesIn(structuredClone(pack))).toEqual(entries);
+  });
+
+  test('is opened as older versions packed it: how long its texts are was not said', () => {
+    const { unpacked: _, ...older } = pack;
+    expect(entriesIn(older)).toEqual(entries);
+  });
+
+  test('is not opened when its texts are longer than is said, or are said to be too long', () => {
+    const { unpacked = 0 } = pack;
+    expect(openPack({ ...pack, unpacked: unpacked - 1 })).toBeUndefined();
+    expect(openPack({ ...pack, unpacked: 0 })).toBeUndefined();
+    expect(openPack({ ...pack, unpacked: 32_000_001 })).toBeUndefined();
+    expect(entriesIn({ ...pack, unpacked: unpacked + 1 })).toEqual(entries);
+  });
+
+  test('is not opened when a bit of it was flipped', () => {
+    for (const at of [0, pack.texts - 1, pack.texts, pack.bytes.byteLength - 1]) {
+      const bytes = pack.bytes.slice(0);
+      new Uint8Array(bytes)[at] = (new Uint8Array(bytes)[at] ?? 0) ^ 1;
+      expect(openPack({ ...pack, bytes })).toBeUndefined();
+    }
+  });
+});
