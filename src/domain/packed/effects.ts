@@ -1,7 +1,9 @@
+import type { TrayFacts } from '../log/event.ts';
 import { readEvent } from '../log/read-event.ts';
 import type { SummedEvent } from '../shop/projection.ts';
 import { addToTables, countersOf, emptyTables, type LogTables } from './log-tables.ts';
-import { sampleEvent } from './sample-event.ts';
+import { noFacts, sampleEvent } from './sample-event.ts';
+import { piecesOf } from './shape.ts';
 
 /** What one event adds to the tables: amounts, and in which cells. */
 export interface Effect {
@@ -45,21 +47,29 @@ export function newCells(): Cells {
 
 const none: Effect = { cells: [], amounts: [] };
 
-/** What events of a shape about a tray with these facts (JSON) do to the tables, as the sums of the shop have it. */
-export function effectOf(shape: string, { facts, cells }: { facts: string; cells: Cells }): Effect {
-  let event: unknown = sampleEvent(shape, facts);
-  if (readEvent(event).kind !== 'known') return none;
+/**
+ * What events of a shape do to the tables, as the sums of the shop have it, given the tray that they are about. The shape
+ * is judged once, for all trays.
+ */
+export function effectsOf(shape: string, cells: Cells): (of: TrayFacts) => Effect {
+  let event: unknown = sampleEvent(shape, noFacts);
+  if (readEvent(event).kind !== 'known') return () => none;
   let times = 1;
   while (isVoid(event)) {
     event = event.event;
     times = -times;
   }
-  const tables = emptyTables();
-  addToTables(tables, { event: event as SummedEvent, times });
-  const found = countersOf(tables).flatMap((counter, at) =>
-    [...counter].map(([key, amount]) => ({ cell: cells.indexOf(at, key), amount })),
-  );
-  return { cells: found.map(({ cell }) => cell), amounts: found.map(({ amount }) => amount) };
+  const sample = event as SummedEvent;
+  // An event that could not be taken apart is a shape of its own, and names its tray itself.
+  const namesTray = !piecesOf(shape).holes.some((hole) => 'kind' in hole && hole.kind === 'tray');
+  return (of) => {
+    const tables = emptyTables();
+    addToTables(tables, { event: namesTray ? sample : ({ ...sample, of } as SummedEvent), times });
+    const found = countersOf(tables).flatMap((counter, at) =>
+      [...counter].map(([key, amount]) => ({ cell: cells.indexOf(at, key), amount })),
+    );
+    return { cells: found.map(({ cell }) => cell), amounts: found.map(({ amount }) => amount) };
+  };
 }
 
 export function isVoid(event: unknown): event is { readonly kind: 'voided'; readonly event: unknown } {

@@ -1,4 +1,5 @@
-import { type Cells, type Effect, effectOf, newCells } from './effects.ts';
+import type { TrayFacts } from '../log/event.ts';
+import { type Cells, type Effect, effectsOf, newCells } from './effects.ts';
 import type { LogRun, Row } from './log-run.ts';
 import { oddVoids, type VoidRow, voidRows } from './odd-voids.ts';
 import { noFacts } from './sample-event.ts';
@@ -21,11 +22,16 @@ export function logColumns(runs: readonly LogRun[]): LogColumns {
   const cells = newCells();
   const effects: Effect[] = [];
   const numbers = new Map<string, number>();
+  const ofShape = new Map<string, ReturnType<typeof effectsOf>>();
   const voids: VoidRow[] = [];
 
   function effectNumber(shape: string, { name, facts }: Group): number {
     const kind = `${name}\n${shape}`;
-    const number = numbers.get(kind) ?? effects.push(effectOf(shape, { facts, cells })) - 1;
+    const known = numbers.get(kind);
+    if (known !== undefined) return known;
+    const effectFor = ofShape.get(shape) ?? effectsOf(shape, cells);
+    ofShape.set(shape, effectFor);
+    const number = effects.push(effectFor(facts)) - 1;
     numbers.set(kind, number);
     return number;
   }
@@ -54,16 +60,16 @@ export function logColumns(runs: readonly LogRun[]): LogColumns {
 /** Trays of one wood and variant, of which events do the same. */
 interface Group {
   readonly name: string;
-  /** Facts of one of them, as JSON. */
-  readonly facts: string;
+  /** Facts of one of them. */
+  readonly facts: TrayFacts;
 }
-const nobodys: Group = { name: '', facts: noFacts };
+const nobodys: Group = { name: '', facts: JSON.parse(noFacts) as TrayFacts };
 
 function groupsOf(trays: readonly string[]) {
   const groups: Group[] = [];
-  const groupOf = Uint16Array.from(trays, (facts) => {
-    const { species, variant } = JSON.parse(facts) as { species: string; variant: string };
-    const name = `${species}|${variant}`;
+  const groupOf = Uint16Array.from(trays, (json) => {
+    const facts = JSON.parse(json) as TrayFacts;
+    const name = `${facts.species}|${facts.variant}`;
     const at = groups.findIndex((group) => group.name === name);
     return at >= 0 ? at : groups.push({ name, facts }) - 1;
   });
