@@ -11,11 +11,17 @@ interface Log {
   readonly until: number;
 }
 
+interface WasRead {
+  /** How many events (of a buffer: bytes) were read. */
+  readonly found: number;
+  /** Works out what each event does, as a question about the whole log needs it. */
+  readonly makeReady?: () => unknown;
+}
+
 /** Ways to keep a log, and to read it. */
 interface Keeper {
   readonly fill: (log: Log) => Promise<void>;
-  /** Gives how many events (of a buffer: bytes) were read. */
-  readonly read: () => Promise<number>;
+  readonly read: () => Promise<WasRead>;
 }
 
 const name = 'log';
@@ -32,8 +38,10 @@ const keepers: Readonly<Record<'ours' | 'records' | 'buffer', Keeper>> = {
     async read() {
       const store = await openLog(name);
       const { runs, entries } = await store.parcel();
-      const columns = logColumns(runs.map((run) => ({ run })));
-      return columns.runs.reduce((sum, { run }) => sum + run.entries, entries.length);
+      return {
+        found: runs.reduce((sum, run) => sum + run.entries, entries.length),
+        makeReady: () => logColumns(runs.map((run) => ({ run }))),
+      };
     },
   },
   records: {
@@ -52,7 +60,7 @@ const keepers: Readonly<Record<'ours' | 'records' | 'buffer', Keeper>> = {
         const records: { station: string; seq: number }[] = await answered(store.getAll(rest, piece));
         count += records.length;
         const last = records.at(-1);
-        if (!last || records.length < piece) return count;
+        if (!last || records.length < piece) return { found: count };
         rest = IDBKeyRange.lowerBound([last.station, last.seq], true);
       }
     },
@@ -73,7 +81,7 @@ const keepers: Readonly<Record<'ours' | 'records' | 'buffer', Keeper>> = {
     async read() {
       const db = await openPlainStore({ name });
       const buffer: ArrayBuffer = await answered(db.transaction('kept').objectStore('kept').get(name));
-      return new Uint8Array(buffer).length;
+      return { found: new Uint8Array(buffer).length };
     },
   },
 };
@@ -83,9 +91,11 @@ export async function fill({ keeper, ...log }: Log & { keeper: KeeperName }): Pr
   await keepers[keeper].fill(log);
 }
 
-/** Milliseconds from before the database is opened until all is there, and how much that is. */
-export async function read({ keeper }: { keeper: KeeperName }): Promise<{ took: number; found: number }> {
+/** Milliseconds from before the database is opened until all is there, and until it is ready for questions; how much it is. */
+export async function read({ keeper }: { keeper: KeeperName }) {
   const start = performance.now();
-  const found = await keepers[keeper].read();
-  return { took: performance.now() - start, found };
+  const { found, makeReady } = await keepers[keeper].read();
+  const took = performance.now() - start;
+  makeReady?.();
+  return { took, ready: performance.now() - start, found };
 }
