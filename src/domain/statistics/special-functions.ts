@@ -10,6 +10,7 @@ import psi from '@stdlib/math-base-special-digamma';
 import erfc from '@stdlib/math-base-special-erfc';
 import erfcinv from '@stdlib/math-base-special-erfcinv';
 import gammaln from '@stdlib/math-base-special-gammaln';
+import psi1 from '@stdlib/math-base-special-trigamma';
 
 /** Throws RangeError unless `holds`: the text names the argument and its range. */
 function demand(holds: boolean, text: string): void {
@@ -34,6 +35,12 @@ export function logGamma(x: number): number {
 export function digamma(x: number): number {
   demand(isPositive(x), `digamma wants a positive number, not ${x}`);
   return psi(x);
+}
+
+/** ψ′(x), the slope of digamma, for x > 0. */
+export function trigamma(x: number): number {
+  demand(isPositive(x), `trigamma wants a positive number, not ${x}`);
+  return psi1(x);
 }
 
 /** ln B(a, b) = ln Γ(a) + ln Γ(b) − ln Γ(a + b) without its cancellation, for a, b > 0. */
