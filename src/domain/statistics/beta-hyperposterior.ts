@@ -2,9 +2,11 @@
  * What the counts of several groups say about the population that their rates are drawn from, with its own doubt:
  * weights over the precision s = alpha + beta, and for each the mean and variance of the population's mean m.
  *
- * Prior: m and s^(−½) uniform on (0, 1), which is p(alpha, beta) ∝ (alpha + beta)^(−5/2) (A. Gelman et al., Bayesian
- * Data Analysis, 3rd ed., section 5.3, from memory), cut at s ≥ 1 so that it is proper also where all pieces of all
- * groups went the same way.
+ * Prior: m is uniform on (0, 1), and so is 10 ÷ (10 + s), the weight that a group of ten pieces gives to itself against
+ * the population: p(s) = 10 ÷ (s + 10)² (a uniform shrinkage prior: M. J. Daniels, Canadian J. of Statistics 27 (1999)
+ * 567-578, from memory), cut at s ≥ 1. Unlike p(alpha, beta) ∝ (alpha + beta)^(−5/2) (A. Gelman et al., Bayesian Data
+ * Analysis, 3rd ed., section 5.3, from memory) it is proper also where all pieces of all groups went the same way, and in
+ * simulated shops of 5 to 8 groups with 20 to 60 pieces it was nearer to the truth at the same coverage.
  */
 import { logMarginal } from './beta-population.ts';
 import type { Count } from './counts.ts';
@@ -20,6 +22,8 @@ export interface PrecisionBelief {
 
 /** Points of the trapezoid over the mean; the integrand is smooth and fades at both ends, so few are many. */
 const MEAN_POINTS = 32;
+/** Size of the group of which the prior says that all its weights are alike. */
+const PRIOR_PIECES = 10;
 /** Step of the trapezoid over ln s: at most this, and less with many groups, whose belief is narrower. */
 const WIDEST_STEP = 0.8;
 /** Beliefs of less weight than this share do not move a limit that is read in per cent. */
@@ -36,7 +40,7 @@ export function hyperposterior(groups: readonly Count[]): PrecisionBelief[] {
   const last = Math.log(100 * largest);
   const steps = Math.ceil(last / Math.min(WIDEST_STEP, 2 / Math.sqrt(1 + groups.length)));
   const beliefs = Array.from({ length: steps + 1 }, (_, step) =>
-    beliefAt(Math.exp((last * step) / steps), groups, endWeight(step, steps, last)),
+    beliefAt(Math.exp((last * step) / steps), groups, priorAt(step, steps, last)),
   );
   const highest = beliefs.reduce(
     (most, { logWeight }) => Math.max(most, logWeight),
@@ -50,17 +54,19 @@ export function hyperposterior(groups: readonly Count[]): PrecisionBelief[] {
 }
 
 /**
- * Weight of a point of the trapezoid in ln s. The prior falls as s^(−½), so all that lies beyond the last point adds
- * up to 2 of the last density, and is counted there.
+ * Share of the prior that a point of the trapezoid in ln s stands for, up to a constant. The last one also stands for
+ * all that lies beyond it, where the counts tell precisions no longer apart.
  */
-function endWeight(step: number, steps: number, last: number): number {
+function priorAt(step: number, steps: number, last: number): number {
   const width = last / steps;
-  if (step === 0) return width / 2;
-  return step === steps ? width / 2 + 2 : width;
+  const precision = Math.exp(step * width);
+  const density = (PRIOR_PIECES * precision) / (precision + PRIOR_PIECES) ** 2;
+  if (step === 0) return (density * width) / 2;
+  return step === steps ? (density * width) / 2 + PRIOR_PIECES / (precision + PRIOR_PIECES) : density * width;
 }
 
 /** Integrates the mean out at one precision. */
-function beliefAt(precision: number, groups: readonly Count[], width: number): Belief {
+function beliefAt(precision: number, groups: readonly Count[], prior: number): Belief {
   const [low, high] = logitRange(precision, groups);
   const points = Array.from({ length: MEAN_POINTS }, (_, index) => {
     const odds = Math.exp(low + ((high - low) * index) / (MEAN_POINTS - 1));
@@ -86,7 +92,7 @@ function beliefAt(precision: number, groups: readonly Count[], width: number): B
     precision,
     mean,
     variance: second / mass,
-    logWeight: highest + Math.log(mass * (high - low)) + Math.log(width) - Math.log(precision) / 2,
+    logWeight: highest + Math.log(mass * (high - low)) + Math.log(prior),
   };
 }
 

@@ -69,59 +69,62 @@ function likeliest(groups: readonly Count[], candidates: readonly Beta[]): Beta 
   return ranked[0]?.beta ?? { alpha: 1, beta: 1 };
 }
 
-/** Newton's method in (ln alpha, ln beta), each step halved until it climbs. */
+/** Newton's method in the logit of the mean and the ln of the precision, each step halved until it climbs. */
 function climb(groups: readonly Count[], start: Beta): Beta {
   let at = start;
   for (let step = 0; step < STEPS; step++) {
-    const [a, b] = newtonStep(groups, at);
-    const next = climbed(groups, at, [a, b]);
+    const way = newtonStep(groups, at);
+    const next = climbed(groups, at, way);
     if (next === undefined) return at;
     at = next;
-    if (Math.abs(a) + Math.abs(b) < 1e-12) return at;
+    if (Math.hypot(...way) < 1e-12) return at;
   }
   return at;
 }
 
+/** A step by the logit of the mean and by the ln of the precision. */
+type Step = readonly [mean: number, precision: number];
+
 /** The point a step away, or as much of it as climbs; absent where none does: that is the top. */
-function climbed(
-  groups: readonly Count[],
-  { alpha, beta }: Beta,
-  [a, b]: readonly [number, number],
-): Beta | undefined {
-  const height = logMarginal(groups, { alpha, beta });
+function climbed(groups: readonly Count[], at: Beta, step: Step): Beta | undefined {
   // So near the top heights no longer tell points apart, and a full step is what brings the slope to 0.
-  if (Math.abs(a) + Math.abs(b) < 1e-5) return { alpha: alpha * Math.exp(a), beta: beta * Math.exp(b) };
+  if (Math.hypot(...step) < 1e-5) return moved(at, step, 1);
+  const height = logMarginal(groups, at);
   for (let share = 1; share > 1e-6; share /= 2) {
-    const next = bounded({ alpha: alpha * Math.exp(share * a), beta: beta * Math.exp(share * b) });
+    const next = moved(at, step, share);
     if (logMarginal(groups, next) > height) return next;
   }
   return undefined;
 }
 
-function bounded({ alpha, beta }: Beta): Beta {
-  const precision = alpha + beta;
-  const allowed = Math.min(FULL_POOLING, Math.max(NO_POOLING, precision));
-  return allowed === precision ? { alpha, beta } : withPrecision(allowed, alpha / precision);
+function moved({ alpha, beta }: Beta, [mean, precision]: Step, share: number): Beta {
+  const odds = (alpha / beta) * Math.exp(share * mean);
+  const whole = (alpha + beta) * Math.exp(share * precision);
+  const bounded = Math.min(FULL_POOLING, Math.max(NO_POOLING, whole));
+  return { alpha: (bounded * odds) / (1 + odds), beta: bounded / (1 + odds) };
 }
 
-/** Longest single step on the log scale: far from the top the curvature promises too much. */
+/** Longest single step, in either: far from the top the curvature promises too much. */
 const LONGEST = 2;
 
-function newtonStep(groups: readonly Count[], { alpha, beta }: Beta): readonly [number, number] {
-  const slope = slopes(groups, { alpha, beta });
-  const a = alpha * slope.a;
-  const b = beta * slope.b;
-  const aa = alpha ** 2 * slope.aa + a;
-  const bb = beta ** 2 * slope.bb + b;
-  const ab = alpha * beta * slope.ab;
-  const determinant = aa * bb - ab * ab;
-  // Only at a place that is curved like a top does Newton's step lead up; elsewhere the slope itself does.
-  const isTop = aa < 0 && determinant > 0;
-  const step: [number, number] = isTop
-    ? [(ab * b - bb * a) / determinant, (ab * a - aa * b) / determinant]
-    : [a, b];
-  const length = Math.hypot(...step);
-  return length > LONGEST ? [(step[0] * LONGEST) / length, (step[1] * LONGEST) / length] : step;
+function newtonStep(groups: readonly Count[], { alpha, beta }: Beta): Step {
+  const { a, b, aa, bb, ab } = slopes(groups, { alpha, beta });
+  const mean = alpha / (alpha + beta);
+  const width = alpha * (1 - mean);
+  // By the chain rule: d alpha = width d logit + alpha d ln s, d beta = −width d logit + beta d ln s.
+  const m = width * (a - b);
+  const s = alpha * a + beta * b;
+  const mm = width ** 2 * (aa - 2 * ab + bb) + (1 - 2 * mean) * m;
+  const ss = alpha ** 2 * aa + 2 * alpha * beta * ab + beta ** 2 * bb + s;
+  const ms = width * (alpha * (aa - ab) + beta * (ab - bb)) + m;
+  const determinant = mm * ss - ms * ms;
+  // Only at a place that is curved like a top does Newton's step lead up. Elsewhere each slope does, but not how far.
+  const isTop = mm < 0 && determinant > 0;
+  const step: Step = isTop
+    ? [(ms * s - ss * m) / determinant, (ms * m - mm * s) / determinant]
+    : [mm < 0 ? -m / mm : Math.sign(m), Math.sign(s)];
+  const share = Math.min(1, LONGEST / Math.max(Math.abs(step[0]), Math.abs(step[1])));
+  return [share * step[0], share * step[1]];
 }
 
 /** First and second derivatives of logMarginal by alpha and beta. */

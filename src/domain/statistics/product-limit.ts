@@ -74,7 +74,7 @@ function after({ survival, hazard, fewest }: Sum, { atRisk, lost }: SurvivalStep
   const left = atRisk - lost;
   if (left === 0) return { survival: 0, hazard, fewest: atRisk };
   return {
-    survival: (survival * left) / atRisk,
+    survival: survival * (left / atRisk),
     hazard: hazard + lost / atRisk / left,
     fewest: Math.min(fewest, atRisk),
   };
