@@ -1,0 +1,27 @@
+import { readFileSync } from 'node:fs';
+import { expect } from 'vitest';
+
+/**
+ * The cases of one block of a file that a reference implementation wrote; the scripts beside this file say how.
+ * `Row` is what the block's `columns` name, in that order.
+ */
+export function referenceCases<Row>(file: 'r-reference' | 'scipy-reference', block: string): readonly Row[] {
+  const text = readFileSync(new URL(`./${file}.json`, import.meta.url), 'utf8');
+  const rows: readonly Row[] = JSON.parse(text)[block].cases;
+  // A block that came out short would hold the functions to less than was asked for.
+  expect(rows.length).toBeGreaterThanOrEqual(200);
+  return rows;
+}
+
+/** What the found values are away from the expected ones at most, as a share of these: beside 0 the absolute distance. */
+export function farthest(pairs: Iterable<readonly [found: number, expected: number]>): number {
+  let most = 0;
+  for (const [found, expected] of pairs) {
+    const distance = Math.abs(found - expected);
+    const relative = expected === 0 ? distance : distance / Math.abs(expected);
+    // Written so that NaN counts as far.
+    if (!(relative <= most)) most = relative;
+    if (Number.isNaN(relative)) return Number.POSITIVE_INFINITY;
+  }
+  return most;
+}
