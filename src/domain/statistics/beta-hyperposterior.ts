@@ -36,7 +36,7 @@ interface Belief extends Omit<PrecisionBelief, 'weight'> {
 /** The belief about the population, from groups with n > 0; the weights sum to 1. */
 export function hyperposterior(groups: readonly Count[]): PrecisionBelief[] {
   const largest = groups.reduce((most, { n }) => Math.max(most, n), 1);
-  // Beyond a hundred times the largest group more precision changes no group's share by more than one part in a hundred.
+  // What lies beyond a hundred times the largest group is left out: it would change no group's share by a hundredth.
   const last = Math.log(100 * largest);
   const steps = Math.ceil(last / Math.min(WIDEST_STEP, 2 / Math.sqrt(1 + groups.length)));
   const beliefs = Array.from({ length: steps + 1 }, (_, step) =>
@@ -53,16 +53,11 @@ export function hyperposterior(groups: readonly Count[]): PrecisionBelief[] {
   return weighed.map((belief) => ({ ...belief, weight: belief.weight / total }));
 }
 
-/**
- * Share of the prior that a point of the trapezoid in ln s stands for, up to a constant. The last one also stands for
- * all that lies beyond it, where the counts tell precisions no longer apart.
- */
+/** Share of the prior that a point of the trapezoid in ln s stands for, up to a constant. */
 function priorAt(step: number, steps: number, last: number): number {
-  const width = last / steps;
-  const precision = Math.exp(step * width);
-  const density = (PRIOR_PIECES * precision) / (precision + PRIOR_PIECES) ** 2;
-  if (step === 0) return (density * width) / 2;
-  return step === steps ? (density * width) / 2 + PRIOR_PIECES / (precision + PRIOR_PIECES) : density * width;
+  const precision = Math.exp((last * step) / steps);
+  const density = precision / (precision + PRIOR_PIECES) ** 2;
+  return step === 0 || step === steps ? density / 2 : density;
 }
 
 /** Integrates the mean out at one precision. */

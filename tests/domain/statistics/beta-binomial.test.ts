@@ -69,6 +69,16 @@ describe('the laws of the beta-binomial', () => {
     );
   });
 
+  test('at a flat chance every number is a quantile of its share, though a share is seldom a round binary number', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 2000 }), fc.nat(), (n, draw) => {
+        const k = draw % (n + 1);
+        expect(quantile((k + 1) / (n + 1), n, 1, 1)).toBe(k);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
   test('a sure chance makes it the binomial: 3 of 10 at one half', () => {
     expect(pmf(3, 10, 1e9, 1e9)).toBeCloseTo(120 / 1024, 7);
   });

@@ -116,6 +116,17 @@ describe('the laws of the special functions', () => {
     );
   });
 
+  test("with one degree of freedom Student's t is Cauchy's: tan π(p − ½), from the middle to far out", () => {
+    for (const away of [1e-9, 1e-4, 0.1, 0.24, 0.26, 0.45]) {
+      const found = [studentQuantile(0.5 + away, 1), studentQuantile(0.5 - away, 1)];
+      // The chance itself is known only to rounding, which is all that it may cost.
+      const step = 2e-16 / away + 1e-13;
+      expect(farthest(found.map((t, turn) => [turn === 0 ? t : -t, Math.tan(Math.PI * away)]))).toBeLessThan(
+        step,
+      );
+    }
+  });
+
   test('beside its range a distribution is 0 or 1', () => {
     expect([betaCdf(-1, 2, 3), betaCdf(2, 2, 3)]).toEqual([0, 1]);
     expect([betaUpperTail(-1, 2, 3), betaUpperTail(2, 2, 3)]).toEqual([1, 0]);
