@@ -1,4 +1,4 @@
-import { type Count, demandCount } from './counts.ts';
+import { type Count, demandWorth } from './counts.ts';
 
 /** The beta distribution of a rate, by its two shapes; alpha ÷ (alpha + beta) is its mean. */
 export interface Beta {
@@ -26,11 +26,11 @@ export function betaOfMoments(mean: number, variance: number): Beta | undefined 
  * A beta population from the raw rates of groups, by the mean and variance of those rates. It takes the spread of
  * small numbers for a spread of rates, so it pools less than `empiricalBayes`; it serves as a start and as a check.
  * Groups with n = 0 are left out; absent with fewer than two others or where no beta has these moments. Throws
- * RangeError unless 0 ≤ k ≤ n are whole.
+ * RangeError unless 0 ≤ k ≤ n.
  * Source: A. Gelman et al., Bayesian Data Analysis, 3rd ed., section 5.1.
  */
 export function betaMoments(groups: readonly Count[]): BetaMoments | undefined {
-  groups.forEach(demandCount);
+  groups.forEach(demandWorth);
   const rates = groups.filter(({ n }) => n > 0).map(({ k, n }) => k / n);
   if (rates.length < 2) return undefined;
   const mean = rates.reduce((sum, rate) => sum + rate, 0) / rates.length;

@@ -37,7 +37,7 @@ function isSpread(groups: readonly Count[], mean: number): boolean {
 }
 
 /**
- * The likeliest population of the rates of `groups` (0 ≤ k ≤ n, whole).
+ * The likeliest population of the rates of `groups` (0 ≤ k ≤ n).
  *
  * - Without a piece at all it is the flat Beta(1, 1).
  * - Where the rates do not differ more than chance lets them, or all pieces went the same way, there is no spread to

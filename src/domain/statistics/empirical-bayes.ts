@@ -2,10 +2,10 @@ import { hyperposterior } from './beta-hyperposterior.ts';
 import { type BetaMixture, betaHyperMixture, mixtureInterval, mixtureMean } from './beta-mixture.ts';
 import type { Beta } from './beta-moments.ts';
 import { likeliestPopulation } from './beta-population.ts';
-import { type Count, demandCount, demandLevel, type Interval } from './counts.ts';
+import { type Count, demandLevel, demandWorth, type Interval } from './counts.ts';
 
 /** One group after pooling. All are fractions. */
-export interface PooledGroup {
+interface PooledGroup {
   /** k ÷ n; absent while n = 0. */
   readonly raw: number | undefined;
   /** Posterior mean of the group's own rate. */
@@ -29,11 +29,12 @@ export interface EmpiricalBayes extends Beta {
  * precision the group's posterior, a mixture over the population's mean, is replaced by the beta of the same mean and
  * variance; the mixture over the precision is kept whole.
  *
- * A group with n = 0 gets the population itself. Throws RangeError unless 0 ≤ k ≤ n are whole and 0 < level < 1.
+ * A group with n = 0 gets the population itself. Counts may be fractions, as survivalPosterior gives them for pieces in
+ * flight. Throws RangeError unless 0 ≤ k ≤ n and 0 < level < 1.
  * Source: A. Gelman et al., Bayesian Data Analysis, 3rd ed., sections 5.1 and 5.3.
  */
 export function empiricalBayes(groups: readonly Count[], level = 0.9): EmpiricalBayes {
-  groups.forEach(demandCount);
+  groups.forEach(demandWorth);
   demandLevel(level);
   const beliefs = hyperposterior(groups.filter(({ n }) => n > 0));
   return {

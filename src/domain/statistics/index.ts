@@ -6,5 +6,6 @@ export { empiricalBayes } from './empirical-bayes.ts';
 export { fisherExact } from './fisher-exact.ts';
 export { productLimit } from './product-limit.ts';
 export { clopperPearson, jeffreys, wilson } from './proportion-intervals.ts';
+export { survivalPosterior } from './survival-posterior.ts';
 export { twoProportions } from './two-proportions.ts';
 export { firstPassYield, normalizedYield, rolledThroughputYield } from './yields.ts';

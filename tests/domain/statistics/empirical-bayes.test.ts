@@ -201,6 +201,18 @@ describe('the edges', () => {
     ]);
   });
 
+  test('fractions of a piece count as such', () => {
+    const found = [1.5, 2, 2.5].map(
+      (k) =>
+        empiricalBayes([
+          { k, n: 3.7 },
+          { k: 18.2, n: 20.4 },
+        ]).groups[0]?.mean,
+    );
+    expect(found).toEqual(found.toSorted());
+    expect(new Set(found).size).toBe(3);
+  });
+
   test('moments are absent where there are none', () => {
     expect(betaMoments([{ k: 1, n: 2 }])).toBeUndefined();
     expect(
@@ -220,7 +232,8 @@ describe('the edges', () => {
 
   test.each([
     [[{ k: 3, n: 2 }], 0.9],
-    [[{ k: 0.5, n: 2 }], 0.9],
+    [[{ k: -0.5, n: 2 }], 0.9],
+    [[{ k: 1, n: Number.NaN }], 0.9],
     [[{ k: 1, n: 2 }], 0],
   ])('%j at %d is refused', (groups, level) => {
     expect(() => empiricalBayes(groups, level)).toThrow(RangeError);

@@ -84,6 +84,8 @@ describe('the published values', () => {
 
 describe('the laws of the special functions', () => {
   const shape = fc.double({ min: 0.01, max: 1e4, noNaN: true });
+  /** Not so small that a beta keeps most of itself nearer to 0 and 1 than a number can say. */
+  const blunt = fc.double({ min: 0.5, max: 1e4, noNaN: true });
   const share = fc.double({ min: 0, max: 1, noNaN: true });
 
   test('a beta and its mirror are each other, and both tails make 1', () => {
@@ -99,7 +101,7 @@ describe('the laws of the special functions', () => {
 
   test('a quantile is where the probability is reached', () => {
     fc.assert(
-      fc.property(share, fc.double({ min: 0.5, max: 1e4, noNaN: true }), shape, (p, a, b) => {
+      fc.property(share, blunt, blunt, (p, a, b) => {
         expect(betaCdf(betaQuantile(p, a, b), a, b)).toBeCloseTo(p, 6);
       }),
     );
