@@ -1,9 +1,5 @@
-/** Flawed pieces so far that count as strange once `pieces` are done: `low` and fewer, `high` and more. */
-export interface Gate {
-  readonly pieces: number;
-  readonly low: number;
-  readonly high: number;
-}
+import type { Gate } from './strange-counts.ts';
+import type { Part } from './tally.ts';
 
 /**
  * The chance that a random order of the pieces is strange at one gate or more, exactly: piece by piece, the number of
@@ -13,10 +9,7 @@ export interface Gate {
  * @param whole flawed pieces, and pieces, of the whole
  * @param gates in order of their pieces
  */
-export function chanceToLeave(
-  { flawed, pieces }: { readonly flawed: number; readonly pieces: number },
-  gates: readonly Gate[],
-): number {
+export function chanceToLeave({ flawed, pieces }: Part, gates: readonly Gate[]): number {
   const chances = new Float64Array(flawed + 2);
   chances[0] = 1;
   let least = 0;

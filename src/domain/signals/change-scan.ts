@@ -1,6 +1,7 @@
-import { chanceToLeave, type Gate } from './chance-to-leave.ts';
-import { type Drawn, drawnFrom, logFactorials } from './drawn-without-return.ts';
-import { newestRun, type Part, type Run, type Tally } from './tally.ts';
+import { chanceToLeave } from './chance-to-leave.ts';
+import { drawnFrom, logFactorials } from './drawn-without-return.ts';
+import { gatesAt } from './strange-counts.ts';
+import type { Part, Run } from './tally.ts';
 
 export interface Change {
   /** `worse`: a larger share is flawed since. */
@@ -11,12 +12,17 @@ export interface Change {
   readonly after: Part;
   /** The chance of a split as strange as this one, anywhere in a series in which nothing changes. */
   readonly p: number;
+}
+
+export interface Scanned extends Change {
+  /** The tail of Fisher's exact test at the split: how strange it looks alone. */
+  readonly tail: number;
   /** The smallest `p` that as many flawed pieces in groups of these sizes could have given. */
   readonly leastP: number;
 }
 
-/** What rounding may add to a tail: two splits that are equally strange must count as such. */
-const rounding = 1 + 1e-9;
+/** A tail is only smaller where more than rounding makes it so; then the earlier split stands. */
+const less = 1 - 1e-9;
 
 /**
  * Has the share of flawed pieces changed, and where? Every split of the series into before and since is judged by the
@@ -27,56 +33,40 @@ const rounding = 1 + 1e-9;
  * The conditional test of a change point is that of K. J. Worsley, The power of likelihood ratio and cumulative sum
  * tests for a change in a binomial probability, Biometrika 70 (1983) 455-464; the exact recursion in the manner of his
  * paper, here with Fisher tails instead of likelihood ratios (from memory). It supposes that pieces fail one by one:
- * when whole planks or trays differ by nature, it takes that for change more often than it says.
+ * when trays differ by nature, it takes that for a change more often than it says; see `chanceOfShuffled`.
  *
- * @param tally groups between which a change may lie
- * @param options.mostPieces older pieces are left out; 3000 when left out
  * @returns undefined while there is nothing to compare: fewer than two groups, or nothing or everything flawed
- * @throws {RangeError} see `newestRun`
  */
-export function changeScan(
-  tally: Tally,
-  { mostPieces = 3000 }: { readonly mostPieces?: number } = {},
-): Change | undefined {
-  const run = newestRun(tally, mostPieces);
+export function changeScan(run: Run): Scanned | undefined {
   if (run.groups.length < 2 || run.flawed === 0 || run.flawed === run.pieces) return undefined;
   const logs = logFactorials(run.pieces);
-  const splits = run.groups.slice(0, -1).map((before, at) => ({
-    before,
-    since: run.groups[at + 1]?.index ?? 0,
-    drawn: drawnFrom(run, { drawn: before.pieces, logs }),
-  }));
-  let found: Omit<Change, 'p' | 'leastP'> | undefined;
-  let tail = Number.POSITIVE_INFINITY;
+  const splits = run.groups.slice(0, -1);
+  let found = { at: 0, tail: Number.POSITIVE_INFINITY, isWorse: false };
   let leastTail = 1;
-  for (const { before, since, drawn } of splits) {
-    const worse = drawn.atMost(before.flawed);
-    const better = drawn.atLeast(before.flawed);
-    leastTail = Math.min(leastTail, drawn.atMost(drawn.least), drawn.atLeast(drawn.most));
-    if (Math.min(worse, better) * rounding >= tail) continue;
-    tail = Math.min(worse, better);
-    found = { direction: worse < better ? 'worse' : 'better', since, ...bothSides(run, before) };
+  for (const [at, { flawed, pieces }] of splits.entries()) {
+    const { least, most, atMost, atLeast } = drawnFrom(run, { drawn: pieces, logs });
+    leastTail = Math.min(leastTail, atMost(least), atLeast(most));
+    const worse = atMost(flawed);
+    const better = atLeast(flawed);
+    const tail = Math.min(worse, better);
+    if (tail < found.tail * less) found = { at, tail, isWorse: worse < better };
   }
-  if (!found) return undefined;
-  const chanceOf = (bound: number) => chanceToLeave(run, gatesAt(splits, bound * rounding));
-  return { ...found, p: chanceOf(tail), leastP: chanceOf(leastTail) };
-}
-
-function bothSides(run: Run, { flawed, pieces }: Part): { before: Part; after: Part } {
-  return {
-    before: { flawed, pieces },
-    after: { flawed: run.flawed - flawed, pieces: run.pieces - pieces },
+  const before = run.groups[found.at];
+  if (!before) return undefined;
+  const chanceOf = (tail: number) => {
+    const gateAt = gatesAt(run, { tail, logs });
+    return chanceToLeave(
+      run,
+      splits.map(({ pieces }) => gateAt(pieces)),
+    );
   };
-}
-
-/** The counts at each split whose tail is no larger than `bound`. */
-function gatesAt(splits: readonly { readonly before: Part; readonly drawn: Drawn }[], bound: number): Gate[] {
-  // Counts so far can only grow, and so do the bounds of what is strange: each search begins where the last one ended.
-  let low = -1;
-  let high = 0;
-  return splits.map(({ before, drawn }) => {
-    while (drawn.atMost(low + 1) <= bound) low += 1;
-    while (drawn.atLeast(high) > bound) high += 1;
-    return { pieces: before.pieces, low, high };
-  });
+  return {
+    direction: found.isWorse ? 'worse' : 'better',
+    since: run.groups[found.at + 1]?.index ?? 0,
+    before: { flawed: before.flawed, pieces: before.pieces },
+    after: { flawed: run.flawed - before.flawed, pieces: run.pieces - before.pieces },
+    p: chanceOf(found.tail),
+    tail: found.tail,
+    leastP: chanceOf(leastTail),
+  };
 }
