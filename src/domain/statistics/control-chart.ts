@@ -50,7 +50,9 @@ export function shewhartChart(
   }: ChartOptions & { readonly least?: number; readonly most?: number },
 ): ControlChart {
   if (centre === undefined || measured.length === 0) return { centre, points: [], signals: [] };
-  const deviations = measured.map(({ value, sigma }) => deviation(value - centre, (sigma * sigmas) / 3));
+  const deviations = measured.map(({ value, sigma }) =>
+    deviation(value, { centre, sigma: (sigma * sigmas) / 3 }),
+  );
   return {
     centre,
     points: measured.map(({ index, value, sigma }) => ({
@@ -66,9 +68,16 @@ export function shewhartChart(
   };
 }
 
-/** Where chance leaves no room at all, any distance is beyond every limit and none is none. */
-export function deviation(distance: number, sigma: number): number {
-  return distance === 0 ? 0 : distance / sigma;
+/**
+ * Distance from the centre in standard deviations. Where chance leaves no room at all, any distance is beyond every limit;
+ * what rounding makes of none is none.
+ */
+export function deviation(
+  value: number,
+  { centre, sigma }: { readonly centre: number; readonly sigma: number },
+): number {
+  const distance = value - centre;
+  return Math.abs(distance) <= 1e-12 * Math.max(Math.abs(value), Math.abs(centre)) ? 0 : distance / sigma;
 }
 
 /** Mean absolute difference of neighbours; not yet known with fewer than two. */

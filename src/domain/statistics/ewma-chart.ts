@@ -51,7 +51,9 @@ export function ewmaChart(
     const width = k * widthAt(index);
     return { index, value: average, low: centre - width, high: centre + width };
   });
-  const deviations = points.map(({ value, index }) => deviation(value - centre, (k * widthAt(index)) / 3));
+  const deviations = points.map(({ value, index }) =>
+    deviation(value, { centre, sigma: (k * widthAt(index)) / 3 }),
+  );
   return {
     centre,
     points,

@@ -25,7 +25,7 @@ export function falseDiscovery(pValues: readonly number[]): number[] {
   const adjusted = pValues.map(() => 1);
   let least = 1;
   for (const { index, p, rank } of ranked(pValues).reverse()) {
-    least = Math.min(least, (p * pValues.length) / rank);
+    least = Math.min(least, p * (pValues.length / rank));
     adjusted[index] = least;
   }
   return adjusted;

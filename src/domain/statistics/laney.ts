@@ -9,7 +9,7 @@ import { d2, deviation, type Measured, meanMovingRange } from './control-chart.t
  */
 export function laneySigma(measured: readonly Measured[], centre: number): Measured[] {
   if (measured.some(({ sigma }) => sigma === 0)) return [...measured];
-  const range = meanMovingRange(measured.map(({ value, sigma }) => deviation(value - centre, sigma)));
+  const range = meanMovingRange(measured.map(({ value, sigma }) => deviation(value, { centre, sigma })));
   const wider = range === undefined ? 1 : range / d2;
   return measured.map((each) => ({ ...each, sigma: each.sigma * wider }));
 }
