@@ -54,7 +54,7 @@ export function signalsOf(
   });
   const judged = random ? alsoByTrays(scans, { falseAlarm, random }) : scans;
   const adjusted = adjustedOf(judged);
-  const signals = judged.flatMap(({ run: _, tail: __, leastP: ___, ...change }, at) => {
+  const signals = judged.flatMap(({ run: _run, tail: _tail, leastP: _least, ...change }, at) => {
     const adjustedP = adjusted[at] ?? 1;
     return adjustedP <= falseAlarm ? [{ ...change, adjustedP }] : [];
   });
