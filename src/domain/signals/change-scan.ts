@@ -1,25 +1,8 @@
 import { chanceToLeave } from './chance-to-leave.ts';
+import { partsAt, type Scanned } from './change.ts';
 import { drawnFrom, logFactorials } from './drawn-without-return.ts';
 import { gatesAt } from './strange-counts.ts';
-import type { Part, Run } from './tally.ts';
-
-export interface Change {
-  /** `worse`: a larger share is flawed since. */
-  readonly direction: 'worse' | 'better';
-  /** The first group after the likely change. */
-  readonly since: number;
-  readonly before: Part;
-  readonly after: Part;
-  /** The chance of a split as strange as this one, anywhere in a series in which nothing changes. */
-  readonly p: number;
-}
-
-export interface Scanned extends Change {
-  /** The tail of Fisher's exact test at the split: how strange it looks alone. */
-  readonly tail: number;
-  /** The smallest `p` that as many flawed pieces in groups of these sizes could have given. */
-  readonly leastP: number;
-}
+import type { Run } from './tally.ts';
 
 /** A tail is only smaller where more than rounding makes it so; then the earlier split stands. */
 const less = 1 - 1e-9;
@@ -37,7 +20,7 @@ const less = 1 - 1e-9;
  *
  * @returns undefined while there is nothing to compare: fewer than two groups, or nothing or everything flawed
  */
-export function changeScan(run: Run): Scanned | undefined {
+export function changeScan(run: Run): (Scanned & { readonly tail: number }) | undefined {
   if (run.groups.length < 2 || run.flawed === 0 || run.flawed === run.pieces) return undefined;
   const logs = logFactorials(run.pieces);
   const splits = run.groups.slice(0, -1);
@@ -51,8 +34,6 @@ export function changeScan(run: Run): Scanned | undefined {
     const tail = Math.min(worse, better);
     if (tail < found.tail * less) found = { at, tail, isWorse: worse < better };
   }
-  const before = run.groups[found.at];
-  if (!before) return undefined;
   const chanceOf = (tail: number) => {
     const gateAt = gatesAt(run, { tail, logs });
     return chanceToLeave(
@@ -60,11 +41,11 @@ export function changeScan(run: Run): Scanned | undefined {
       splits.map(({ pieces }) => gateAt(pieces)),
     );
   };
+  const parts = partsAt(run, found.at);
   return {
     direction: found.isWorse ? 'worse' : 'better',
-    since: run.groups[found.at + 1]?.index ?? 0,
-    before: { flawed: before.flawed, pieces: before.pieces },
-    after: { flawed: run.flawed - before.flawed, pieces: run.pieces - before.pieces },
+    ...parts,
+    expected: (run.flawed * parts.after.pieces) / run.pieces,
     p: chanceOf(found.tail),
     tail: found.tail,
     leastP: chanceOf(leastTail),
