@@ -1,5 +1,4 @@
 /** Charts, chains, curves and scans beside what R, scipy and statsmodels compute: see the folder reference. */
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { changeScan } from '../../../src/domain/signals/change-scan.ts';
 import { newestRun } from '../../../src/domain/signals/tally.ts';
@@ -23,24 +22,7 @@ import {
 } from '../../../src/domain/statistics/index.ts';
 import type { RunRule } from '../../../src/domain/statistics/run-rules.ts';
 import { theilSen } from '../../../src/domain/statistics/straight-line.ts';
-
-interface Block {
-  readonly columns: string;
-  readonly cases: readonly (readonly unknown[])[];
-}
-
-function readBlocks(name: string): Readonly<Record<string, Block>> {
-  return JSON.parse(readFileSync(new URL(`reference/${name}`, import.meta.url), 'utf8'));
-}
-
-const blocks = { ...readBlocks('charts-reference.json'), ...readBlocks('robust-reference.json') };
-
-/** Each case of a block in the shape that its columns name. */
-function casesOf<Row extends readonly unknown[]>(block: string): readonly Row[] {
-  const cases = blocks[block]?.cases ?? [];
-  expect(cases.length).toBeGreaterThanOrEqual(200);
-  return cases as unknown as readonly Row[];
-}
+import { referenceCases } from './reference/read-reference.ts';
 
 /** Within 1e-9 of the size of the value, or of `scale` where values cancel. */
 function near(found: number | undefined, value: number | undefined, scale = 0): void {
@@ -66,9 +48,9 @@ describe('charts, as the textbook formulas in R', () => {
     ['pChart', pChart],
     ['uChart', uChart],
   ] as const)('%s', (name, chartOf) => {
-    for (const [counts, sizes, laney, centre, low, high, signals] of casesOf<
+    for (const [counts, sizes, laney, centre, low, high, signals] of referenceCases<
       [Numbers, Numbers, 0 | 1, number, Ends, Ends, Numbers]
-    >(name)) {
+    >('charts-reference', name)) {
       const chart = chartOf(counts, sizes, { laney: laney === 1 });
       near(chart.centre, centre);
       nearEnds(chart, { low, high, scale: centre });
@@ -77,9 +59,9 @@ describe('charts, as the textbook formulas in R', () => {
   });
 
   test('cChart', () => {
-    for (const [counts, centre, low, high, signals] of casesOf<[Numbers, number, number, number, Numbers]>(
-      'cChart',
-    )) {
+    for (const [counts, centre, low, high, signals] of referenceCases<
+      [Numbers, number, number, number, Numbers]
+    >('charts-reference', 'cChart')) {
       const chart = cChart(counts);
       near(chart.centre, centre);
       nearEnds(chart, { low: [low, low], high: [high, high], scale: centre });
@@ -88,9 +70,9 @@ describe('charts, as the textbook formulas in R', () => {
   });
 
   test('gChart, by 3 sigma and by the tails of the geometric distribution', () => {
-    for (const [gaps, falseAlarm, centre, high, bySigma, byChance] of casesOf<
+    for (const [gaps, falseAlarm, centre, high, bySigma, byChance] of referenceCases<
       [Numbers, number, number, number, Numbers, Numbers]
-    >('gChart')) {
+    >('charts-reference', 'gChart')) {
       const chart = gChart(gaps);
       near(chart.centre, centre);
       nearEnds(chart, { low: [0, 0], high: [high, high], scale: 0 });
@@ -100,9 +82,9 @@ describe('charts, as the textbook formulas in R', () => {
   });
 
   test('individualsChart', () => {
-    for (const [values, centre, range, low, high, signals] of casesOf<
+    for (const [values, centre, range, low, high, signals] of referenceCases<
       [Numbers, number, number, number, number, Numbers]
-    >('individualsChart')) {
+    >('charts-reference', 'individualsChart')) {
       const chart = individualsChart(values);
       const scale = Math.max(...values.map(Math.abs));
       near(chart.centre, centre, scale);
@@ -113,9 +95,9 @@ describe('charts, as the textbook formulas in R', () => {
   });
 
   test('ewmaChart', () => {
-    for (const [values, lambda, k, averages, high, asymptotic, signals] of casesOf<
+    for (const [values, lambda, k, averages, high, asymptotic, signals] of referenceCases<
       [Numbers, number, number, Numbers, Ends, number, Numbers]
-    >('ewmaChart')) {
+    >('charts-reference', 'ewmaChart')) {
       const chart = ewmaChart(values, { lambda, k, target: 50, sigma: 2 });
       for (const [at, average] of averages.entries()) near(chart.points[at]?.value, average);
       nearEnds(chart, { high, scale: 0 });
@@ -125,7 +107,10 @@ describe('charts, as the textbook formulas in R', () => {
   });
 
   test('cusum', () => {
-    for (const [values, k, highs, lows] of casesOf<[Numbers, number, Numbers, Numbers]>('cusum')) {
+    for (const [values, k, highs, lows] of referenceCases<[Numbers, number, Numbers, Numbers]>(
+      'charts-reference',
+      'cusum',
+    )) {
       const { sums } = cusum(values, { k, target: 50, sigma: 2 });
       // Sums of some tens are differences of longer ones there.
       for (const [at, high] of highs.entries()) near(sums[at]?.high, high, 50);
@@ -146,7 +131,10 @@ describe('charts, as the textbook formulas in R', () => {
       'eight-beyond-one-sigma',
     ];
     const seen = new Set<RunRule>();
-    for (const [deviations, ...hits] of casesOf<[Numbers, ...Numbers[]]>('runRules')) {
+    for (const [deviations, ...hits] of referenceCases<[Numbers, ...Numbers[]]>(
+      'charts-reference',
+      'runRules',
+    )) {
       for (const [at, rule] of rules.entries()) {
         const found = runRules(deviations, [rule]).map(({ index }) => index);
         expect([rule, found]).toEqual([rule, hits[at]]);
@@ -159,15 +147,18 @@ describe('charts, as the textbook formulas in R', () => {
 
 describe('chances', () => {
   test('shewhartArl, as pnorm', () => {
-    for (const [shift, sigmas, arl] of casesOf<[number, number, number]>('shewhartArl')) {
+    for (const [shift, sigmas, arl] of referenceCases<[number, number, number]>(
+      'charts-reference',
+      'shewhartArl',
+    )) {
       near(shewhartArl(shift, { sigmas }), arl);
     }
   });
 
   test('the chain of a Bernoulli CUSUM, as matrices', () => {
-    for (const [p0, p1, threshold, flawed, within, weight, arl, alarm] of casesOf<
+    for (const [p0, p1, threshold, flawed, within, weight, arl, alarm] of referenceCases<
       [number, number, number, number, number, number, number, number]
-    >('bernoulliCusum')) {
+    >('charts-reference', 'bernoulliCusum')) {
       expect(flawWeight({ p0, p1 })).toBe(weight);
       const chain = { p0, p1, threshold, flawed };
       near(bernoulliCusumAlarm(chain, within), alarm);
@@ -178,7 +169,8 @@ describe('chances', () => {
   });
 
   test('changeScan, as all orders and phyper', () => {
-    for (const [counts, sizes, tail, p, leastP] of casesOf<[Numbers, Numbers, number, number, number]>(
+    for (const [counts, sizes, tail, p, leastP] of referenceCases<[Numbers, Numbers, number, number, number]>(
+      'charts-reference',
       'changeScan',
     )) {
       const found = changeScan(newestRun({ counts, sizes }, 3000));
@@ -189,7 +181,10 @@ describe('chances', () => {
   });
 
   test('falseDiscovery and holm, as statsmodels', () => {
-    for (const [p, shares, whole] of casesOf<[Numbers, Numbers, Numbers]>('adjusted')) {
+    for (const [p, shares, whole] of referenceCases<[Numbers, Numbers, Numbers]>(
+      'robust-reference',
+      'adjusted',
+    )) {
       for (const [at, share] of falseDiscovery(p).entries()) near(share, shares[at]);
       for (const [at, each] of holm(p).entries()) near(each, whole[at]);
     }
@@ -198,9 +193,9 @@ describe('chances', () => {
 
 describe('curves', () => {
   test('learningCurve, as lm and confint', () => {
-    for (const [times, average, level, exponent, rate, firstUnit, bounds] of casesOf<
+    for (const [times, average, level, exponent, rate, firstUnit, bounds] of referenceCases<
       [Numbers, 0 | 1, number, number, number, number, readonly (number | null)[]]
-    >('learningCurve')) {
+    >('charts-reference', 'learningCurve')) {
       const curve = learningCurve(times, { model: average === 1 ? 'cumulativeAverage' : 'unit', level });
       near(curve?.exponent, exponent, 1);
       near(curve?.rate, rate);
@@ -214,9 +209,9 @@ describe('curves', () => {
   });
 
   test('theilSen, as scipy', () => {
-    for (const [times, level, slope, intercept, low, high] of casesOf<
+    for (const [times, level, slope, intercept, low, high] of referenceCases<
       [Numbers, number, number, number, number, number]
-    >('theilSen')) {
+    >('robust-reference', 'theilSen')) {
       const points = times.map((time, at) => ({ x: Math.log(at + 1), y: Math.log(time) }));
       const line = theilSen(points, level);
       near(line?.slope, slope, 1);

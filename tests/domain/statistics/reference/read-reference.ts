@@ -1,11 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { expect } from 'vitest';
 
+export type ReferenceFile = 'r-reference' | 'scipy-reference' | 'charts-reference' | 'robust-reference';
+
 /**
  * The cases of one block of a file that a reference implementation wrote; the scripts beside this file say how.
  * `Row` is what the block's `columns` name, in that order.
  */
-export function referenceCases<Row>(file: 'r-reference' | 'scipy-reference', block: string): readonly Row[] {
+export function referenceCases<Row>(file: ReferenceFile, block: string): readonly Row[] {
   const text = readFileSync(new URL(`./${file}.json`, import.meta.url), 'utf8');
   const rows: readonly Row[] = JSON.parse(text)[block].cases;
   // A block that came out short would hold the functions to less than was asked for.
