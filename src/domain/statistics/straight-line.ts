@@ -55,8 +55,8 @@ export function theilSen(points: readonly Point[], level: number): Line | undefi
   if (slope === undefined || middleX === undefined || middleY === undefined) return undefined;
   const sigma = Math.sqrt(kendallVariance(points));
   const half = normalQuantile((1 + level) / 2) * sigma;
-  const upper = Math.min(roundToEven((sorted.length + half) / 2), sorted.length - 1);
-  const lower = Math.max(roundToEven((sorted.length - half) / 2) - 1, 0);
+  const upper = Math.min(Math.round((sorted.length + half) / 2), sorted.length - 1);
+  const lower = Math.max(Math.round((sorted.length - half) / 2) - 1, 0);
   const low = sorted[lower];
   const high = sorted[upper];
   return {
@@ -86,11 +86,4 @@ function kendallVariance(points: readonly Point[]): number {
     return [...times.values()].reduce((sum, n) => sum + of(n), 0);
   };
   return Math.max(0, of(points.length) - ties(points.map(({ x }) => x)) - ties(points.map(({ y }) => y)));
-}
-
-/** Halves to the even neighbour, as the reference rounds. */
-function roundToEven(value: number): number {
-  const floor = Math.floor(value);
-  if (value - floor !== 0.5) return Math.round(value);
-  return floor % 2 === 0 ? floor : floor + 1;
 }

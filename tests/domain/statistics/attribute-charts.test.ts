@@ -87,6 +87,11 @@ describe('samples of varying size', () => {
     expect(point).toEqual({ index: 0, value: 0.02, low: 0.4, high: 0.6 });
   });
 
+  test('what is beyond two standard deviations is a signal where limits stand there', () => {
+    expect(pChart([62], [100], { centre: 0.5, sigmas: 2 }).signals).toHaveLength(1);
+    expect(pChart([62], [100], { centre: 0.5 }).signals).toHaveLength(0);
+  });
+
   test('run rules are signals when asked for', () => {
     const counts = [5, 5, 5, 5, 5, 5, 5, 5, 4, 4, 4, 4, 4, 4, 4, 4];
     const chart = pChart(

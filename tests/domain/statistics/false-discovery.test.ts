@@ -20,6 +20,7 @@ describe('adjusted p values', () => {
 
   test('a test that could never come so low costs the others nothing', () => {
     expect(taroneHolm([0.01, 1, 1], [0.001, 0.02, 0.5])).toEqual([0.01, 1, 1]);
+    expect(taroneHolm([0.02, 1, 1], [0.001, 0.02, 0.5])).toEqual([0.04, 1, 1]);
     expect(taroneHolm([0.03, 1, 1], [0.001, 0.02, 0.5])).toEqual([0.06, 1, 1]);
   });
 

@@ -99,24 +99,28 @@ describe('with one tap in ten in bulk and three in a hundred after a forgotten p
   test.each(works)('$cv of scatter, $bulk: mean and median within 5 %% of the truth over shops', (work) => {
     const random = seededRandom(20);
     const shops = 60;
-    const sums = { mean: 0, median: 0, held: 0 };
+    const sums = { mean: 0, median: 0, cv: 0, held: 0 };
     for (let shop = 0; shop < shops; shop += 1) {
       const time = minutesPerPiece(tapsOf(work, { taps: 250, random }));
       sums.mean += (time?.mean ?? 0) / work.mean / shops;
       sums.median += ((time?.median ?? 0) / work.mean / shops) * Math.sqrt(1 + work.cv ** 2);
+      sums.cv += (time?.cv ?? 0) / work.cv / shops;
       const [low, high] = time?.meanInterval ?? [1, 0];
       if (low <= work.mean && work.mean <= high) sums.held += 1 / shops;
     }
     // Of the average over 60 shops: the standard error is 0.5 % at a CV of 0.6.
     expect(Math.abs(sums.mean - 1)).toBeLessThan(0.025);
     expect(Math.abs(sums.median - 1)).toBeLessThan(0.025);
+    expect(Math.abs(sums.cv - 1)).toBeLessThan(0.04);
+    // Nine in ten are meant; a pause now and then that is no longer than a slow piece costs some.
     expect(sums.held).toBeGreaterThan(0.75);
+    expect(sums.held).toBeLessThan(0.99);
   });
 
   test('a long row of taps comes within 5 % in each shop', () => {
     const random = seededRandom(21);
     for (const work of works) {
-      const { mean = 0 } = minutesPerPiece(tapsOf(work, { taps: 3000, random })) ?? {};
+      const { mean = 0 } = minutesPerPiece(tapsOf(work, { taps: 1500, random })) ?? {};
       expect(Math.abs(mean / work.mean - 1)).toBeLessThan(0.05);
     }
   });
