@@ -12,7 +12,7 @@ export interface CusumOptions {
   readonly h?: number;
 }
 
-export interface CusumSignal {
+interface CusumSignal {
   readonly index: number;
   readonly side: 'high' | 'low';
   /** Where the sum last rose from 0: the likely first value after the change. */

@@ -62,6 +62,21 @@ describe('the chance that it states is exact', () => {
     });
   });
 
+  test('so it is for hundreds of pieces', () => {
+    const part = fc
+      .integer({ min: 1, max: 900 })
+      .chain((n) => fc.record({ n: fc.constant(n), k: fc.nat(n) }));
+    fc.assert(
+      fc.property(part, part, (first, second) => {
+        const found = scan({ counts: [first.k, second.k], sizes: [first.n, second.n] });
+        if (!found) return;
+        const { less, greater } = fisherExact(first, second);
+        fc.pre(Math.min(less, greater) > 1e-250);
+        expect(found.tail / Math.min(less, greater)).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
   test('a very small chance keeps its digits: 40 good and then 40 flawed are one of C(80, 40) orders, or the other', () => {
     const counts = Array.from({ length: 80 }, (_, at) => (at < 40 ? 0 : 1));
     let orders = 1;

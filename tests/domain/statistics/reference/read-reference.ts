@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect } from 'vitest';
 
-export type ReferenceFile = 'r-reference' | 'scipy-reference' | 'charts-reference' | 'robust-reference';
+type ReferenceFile = 'r-reference' | 'scipy-reference' | 'charts-reference' | 'robust-reference';
 
 /**
  * The cases of one block of a file that a reference implementation wrote; the scripts beside this file say how.
