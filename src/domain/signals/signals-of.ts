@@ -6,7 +6,7 @@ import type { Random } from './orders.ts';
 import { chanceOfShuffled } from './shuffled-trays.ts';
 import { newestRun, type Run, type Tally } from './tally.ts';
 
-export interface ShopSignal extends Change {
+interface ShopSignal extends Change {
   /** Which of the series. */
   readonly series: number;
   /** The chance that a shop without change shows anything as strange as this in any of its series: at most this. */

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { cases as charts } from '../../../shared/check-values/control-charts.json' with { type: 'json' };
 import { cases } from '../../../shared/check-values/pooling.json' with { type: 'json' };
 import { cases as proportions } from '../../../shared/check-values/proportions.json' with { type: 'json' };
 import {
@@ -159,4 +160,11 @@ describe('the laws of the special functions', () => {
   ])('an argument outside its range is refused: %s', (ask) => {
     expect(ask).toThrow(RangeError);
   });
+});
+
+test('the operating characteristic of a sampling plan is the one of the table', () => {
+  const { inputs, expected, tolerance, source } = charts['cc-oc-52-3'];
+  const found = inputs.p.map((p) => binomialCdf(inputs.c, inputs.n, p));
+  for (const [at, value] of expected.Pa.entries())
+    expect(Math.abs((found[at] ?? 2) - value), source).toBeLessThanOrEqual(tolerance);
 });
