@@ -19,9 +19,13 @@ export function withLink({ entries, sum }: Holding, link: Link): Holding {
 }
 
 export function holdingOf(links: Iterable<Link>): Holding {
-  let holding = emptyHolding;
-  for (const link of links) holding = withLink(holding, link);
-  return holding;
+  const words = new Uint32Array(4);
+  let entries = 0;
+  for (const link of links) {
+    entries += 1;
+    addWords(words, link);
+  }
+  return { entries, sum: linkOf(words) };
 }
 
 /** Two holdings that have no entry in common, in one; or a holding without the one that is a part of it. */
@@ -36,12 +40,20 @@ export function isSameHolding(a: Holding, b: Holding): boolean {
   return a.entries === b.entries && a.sum === b.sum;
 }
 
-/** Exclusive or of two links, 32 bits at a time. */
+/** Exclusive or of two links. */
 function added(a: Link, b: Link): Link {
-  let sum = '';
-  for (let at = 0; at < 32; at += 8) {
-    const word = (Number.parseInt(a.slice(at, at + 8), 16) ^ Number.parseInt(b.slice(at, at + 8), 16)) >>> 0;
-    sum += word.toString(16).padStart(8, '0');
-  }
-  return v.parse(linkText, sum);
+  const words = new Uint32Array(4);
+  addWords(words, a);
+  addWords(words, b);
+  return linkOf(words);
+}
+
+/** Adds a link to four words of 32 bits. */
+function addWords(words: Uint32Array, link: Link): void {
+  for (let at = 0; at < 4; at += 1)
+    words[at] = (words[at] ?? 0) ^ Number.parseInt(link.slice(at * 8, at * 8 + 8), 16);
+}
+
+function linkOf(words: Uint32Array): Link {
+  return v.parse(linkText, [...words].map((word) => word.toString(16).padStart(8, '0')).join(''));
 }

@@ -2,7 +2,10 @@ import { concatBytes } from '@noble/hashes/utils.js';
 
 const lineFeed = 0x0a;
 
-/** A line of a file, without its end. `broken`: a gap or the end of the file came before its line feed did. */
+/**
+ * A line of a file, without its end; its bytes may be a part of the piece that came in. `broken`: a gap or the end of the
+ * file came before its line feed did.
+ */
 export type Line =
   | { readonly kind: 'line'; readonly bytes: Uint8Array; readonly broken: boolean }
   | { readonly kind: 'too-long' };
@@ -24,9 +27,7 @@ export function splitLines({
 
   function end(broken: boolean): boolean {
     const line: Line =
-      length > longest(number)
-        ? { kind: 'too-long' }
-        : { kind: 'line', bytes: concatBytes(...parts), broken };
+      length > longest(number) ? { kind: 'too-long' } : { kind: 'line', bytes: inOne(parts), broken };
     parts = [];
     length = 0;
     number += 1;
@@ -55,4 +56,9 @@ export function splitLines({
       return length === 0 || end(true);
     },
   };
+}
+
+function inOne(parts: readonly Uint8Array[]): Uint8Array {
+  const [only] = parts;
+  return only && parts.length === 1 ? only : concatBytes(...parts);
 }
