@@ -1,6 +1,7 @@
-import type { Entry, Link } from '../domain/log/chain.ts';
+import type { Link } from '../domain/log/chain.ts';
 import { packStream } from '../domain/packed/pack-stream.ts';
 import { linksIn, type Parcel } from '../domain/packed/parcel.ts';
+import type { TextEntry } from '../domain/packed/text-entry.ts';
 import { type CopyToKeep, type KeptCopy, keepCopy } from './backup/copies.ts';
 import { linkLedger } from './backup/link-ledger.ts';
 import { type OpenedBackup, openSealed } from './backup/open-sealed.ts';
@@ -93,7 +94,7 @@ function readFile(bytes: Uint8Array, held: ReadonlySet<Link>): FileReading {
   return { ...account, parcel: packing.parcel(hasMet), ...weighed };
 }
 
-function lookAt(bytes: Uint8Array, take: (entry: Entry) => void = () => {}): FileLook {
+function lookAt(bytes: Uint8Array, take: (entry: TextEntry) => void = () => {}): FileLook {
   const account = goThroughBackup(bytes, { take });
   if (account.kind === 'refused') return account;
   const { entries, digestFits, cut, unreadable } = account;

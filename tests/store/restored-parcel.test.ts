@@ -5,6 +5,7 @@ import type { ShopEvent } from '../../src/domain/log/event.ts';
 import { packStream, type RunLengths } from '../../src/domain/packed/pack-stream.ts';
 import { countIn, entriesIn, type Parcel } from '../../src/domain/packed/parcel.ts';
 import { buffersOf } from '../../src/domain/packed/run-buffers.ts';
+import { textEntryOf } from '../../src/domain/packed/text-entry.ts';
 import { readBackup } from '../../src/store/backup/read-backup.ts';
 import { whatItWouldAdd } from '../../src/store/backup/what-it-would-add.ts';
 import { writeBackup } from '../../src/store/backup/write-backup.ts';
@@ -22,7 +23,7 @@ const now = Date.UTC(2026, 2, 2, 9);
 function packed(file: readonly Entry[], held: readonly Entry[], lengths?: RunLengths): Parcel {
   const { weigh, hasMet } = whatItWouldAdd(new Set(held.map(({ link }) => link)));
   const stream = packStream(lengths);
-  for (const entry of file) {
+  for (const entry of file.map(textEntryOf)) {
     const kind = weigh(entry);
     if (kind !== 'again') stream.take(entry, kind);
   }

@@ -1,4 +1,5 @@
 import type { Link } from '../../src/domain/log/chain.ts';
+import { textEntryOf } from '../../src/domain/packed/text-entry.ts';
 import type { BackupReading } from '../../src/store/backup/read-backup.ts';
 import { type Preview, whatItWouldAdd } from '../../src/store/backup/what-it-would-add.ts';
 
@@ -8,6 +9,6 @@ export function previewOf(
   held: ReadonlySet<Link>,
 ): Preview {
   const { weigh, preview } = whatItWouldAdd(held);
-  for (const entry of entries) weigh(entry);
+  for (const entry of entries) weigh(textEntryOf(entry));
   return preview(unreadable.length);
 }

@@ -1,6 +1,7 @@
 import { eventTexts } from './event-texts.ts';
 import type { PackedRun } from './packed-run.ts';
-import { type Hole, type HoleKind, isTextKind, piecesOf, takeApart } from './shape.ts';
+import { type Hole, type HoleKind, isTextKind, piecesOf } from './shape.ts';
+import { shapeOf } from './take-apart.ts';
 
 /** What is wrong with an event, which is given as JSON too; null when nothing is. */
 export type JudgeEvent = (event: unknown, text: string) => string | null;
@@ -25,8 +26,8 @@ export function judgeOfRuns(
         const problem = judge(event, text);
         if (problem !== null) return problem;
         const shape = run.shapes[run.columns.shape[at] ?? -1];
-        // A hole where `takeApart` makes none could hold anything in the events that are not looked at.
-        if (shape !== text && takeApart(event as object, run.base).shape !== shape)
+        // A hole where `cutEvent` makes none could hold anything in the events that are not looked at.
+        if (shape !== text && shapeOf(event as object, run.base) !== shape)
           return 'an event is not packed as it ought to be';
       }
       for (const text of texts) sound.add(text);

@@ -1,8 +1,9 @@
 import { type Entry, type Link, linkOver } from '../log/chain.ts';
 import { holdingOf } from '../log/holding.ts';
 import { eventTexts } from './event-texts.ts';
-import { type ColumnName, type Columns, columnNames, type PackedRun } from './packed-run.ts';
-import { type TakenApart, type TextKind, takeApart } from './shape.ts';
+import type { PackedRun, RunHead } from './packed-run.ts';
+import { newSheet } from './run-sheet.ts';
+import { type TextEntry, textEntryOf } from './text-entry.ts';
 
 /** More entries than this are never in one run: a lost run is to cost little, and a run is written whole. */
 export const mostInRun = 32_768;
@@ -13,112 +14,78 @@ export interface EntryToPack {
   readonly mark?: number | undefined;
 }
 
+/** What tells whether entries follow on from each other. */
+type Linked = Pick<TextEntry, 'station' | 'seq' | 'prev' | 'link'>;
+
+const linked = ({ entry: { prev, link, event } }: EntryToPack): Linked => {
+  const { station, seq } = event;
+  return { station, seq, prev, link };
+};
+
 /** How many of the entries from the first on can be packed in one run: they follow on from each other, link by link. */
-export function runLength(entries: readonly Pick<EntryToPack, 'entry'>[]): number {
+export function runLength(entries: readonly EntryToPack[]): number {
+  return lengthOfRun(entries.map(linked));
+}
+
+function lengthOfRun(entries: readonly Linked[]): number {
   let length = 0;
-  let before: Entry | undefined;
-  for (const { entry } of entries) {
-    if (before && !isNext(entry, before)) break;
-    if (length === mostInRun) break;
+  for (let before: Linked | undefined; length < mostInRun; length += 1) {
+    const entry = entries[length];
+    if (!entry || (before && !isNext(entry, before))) break;
     before = entry;
-    length += 1;
   }
   return length;
 }
 
 /** Whether an entry follows on from the one before it in the chain of its station. */
-export function isNext({ prev, event }: Entry, before: Entry): boolean {
-  return event.station === before.event.station && event.seq === before.event.seq + 1 && prev === before.link;
+export function isNext({ station, seq, prev }: Linked, before: Linked): boolean {
+  return station === before.station && seq === before.seq + 1 && prev === before.link;
 }
 
 /**
- * Packs entries that follow on from each other (see `runLength`). Throws when they do not, or are not as they were written.
- * `readBack` tells how each is read back from the run: by its link; or by its text alone, which costs a fifth and is enough
- * where that text has just been held against its link.
+ * Packs entries that follow on from each other (see `runLength`). Throws when they do not, or are not as they were written:
+ * a run takes their place for good, so each is read back from it, chain and all, before it may.
  */
-export function packRun(
-  entries: readonly EntryToPack[],
-  { readBack = 'links' }: { readonly readBack?: 'links' | 'texts' } = {},
-): PackedRun {
-  const [first, last] = [entries[0]?.entry, entries.at(-1)?.entry];
-  if (!first || !last || runLength(entries) !== entries.length) throw new Error('these entries are no run');
-  const sheet = newSheet(wallOf(first));
-  for (const { entry, mark } of entries) sheet.take(entry, mark);
-  const run: PackedRun = {
-    station: first.event.station,
-    first: first.event.seq,
-    entries: entries.length,
-    prev: first.prev,
-    link: last.link,
-    sum: holdingOf(entries.map(({ entry }) => entry.link)).sum,
-    ...sheet.packed(),
-  };
-  if (!(readBack === 'links' ? sameLinks(run, entries) : sameTexts(run, entries)))
-    throw new Error('a packed run does not say what its entries say');
+export function packRun(entries: readonly EntryToPack[]): PackedRun {
+  const head = headOver(entries.map(linked));
+  const sheet = newSheet();
+  for (const { entry, mark } of entries) sheet.take(textEntryOf(entry), mark);
+  const run = { ...head, ...sheet.packed() };
+  let link: Link = run.prev;
+  for (const { at, text } of eventTexts(run)) {
+    link = linkOver(link, text);
+    if (link !== entries[at]?.entry.link) throw new Error(unlike);
+  }
   return run;
 }
 
-function wallOf({ event }: Entry): number {
-  return 'stamp' in event ? event.stamp.wall : 0;
+/**
+ * Packs entries that have just been held against their links, like `packRun`. Each is read back by its text alone, which
+ * costs a fifth.
+ */
+export function packTexts(entries: readonly TextEntry[]): PackedRun {
+  const head = headOver(entries);
+  const sheet = newSheet();
+  for (const entry of entries) sheet.take(entry);
+  const run = { ...head, ...sheet.packed() };
+  for (const { at, text } of eventTexts(run)) if (text !== entries[at]?.text) throw new Error(unlike);
+  return run;
 }
 
-/** A dictionary in the making. */
-function dictionary() {
-  const indexes = new Map<string, number>();
+const unlike = 'a packed run does not say what its entries say';
+
+/** What is said of a run of these entries. Throws when they are none. */
+function headOver(entries: readonly Linked[]): RunHead {
+  const [first, last] = [entries[0], entries.at(-1)];
+  if (!first || !last || lengthOfRun(entries) !== entries.length) throw new Error('these entries are no run');
   return {
-    indexOf(text: string): number {
-      const index = indexes.get(text) ?? indexes.size;
-      indexes.set(text, index);
-      return index;
-    },
-    texts: () => [...indexes.keys()],
+    station: first.station,
+    first: first.seq,
+    entries: entries.length,
+    prev: first.prev,
+    link: last.link,
+    sum: holdingOf(entries.map(({ link }) => link)).sum,
   };
-}
-
-function newSheet(base: number) {
-  const shapes = dictionary();
-  const kinds = { day: dictionary(), person: dictionary(), tray: dictionary() };
-  const columns = Object.fromEntries(columnNames.map((name) => [name, [] as number[]])) as Record<
-    ColumnName,
-    number[]
-  >;
-  const extras: number[] = [];
-  const indexOf = (kind: TextKind, text: string | undefined) =>
-    text === undefined ? 0 : kinds[kind].indexOf(text);
-
-  return {
-    take({ event }: Entry, mark = 0): void {
-      const apart = fitting(event, base);
-      columns.shape.push(shapes.indexOf(apart.shape));
-      for (const kind of ['wall', 'tick', 'elapsed', 'time'] as const)
-        columns[kind].push(apart.numbers[kind] ?? 0);
-      for (const kind of ['day', 'person', 'tray'] as const)
-        columns[kind].push(indexOf(kind, apart.texts[kind]));
-      columns.act.push(mark);
-      for (const extra of apart.extras)
-        extras.push(typeof extra === 'number' ? extra : indexOf(extra.kind, extra.text));
-    },
-    packed: () => ({
-      base,
-      shapes: shapes.texts(),
-      days: kinds.day.texts(),
-      persons: kinds.person.texts(),
-      trays: kinds.tray.texts(),
-      columns: Object.fromEntries(
-        columnNames.map((name) => [name, Uint32Array.from(columns[name])]),
-      ) as Columns,
-      extras: Float64Array.from(extras),
-    }),
-  };
-}
-
-/** An event whose first number or stamp is not where it is expected is kept as it is, in a shape without holes. */
-function fitting(event: Entry['event'], base: number): TakenApart {
-  const apart = takeApart(event, base);
-  const { seq, wall } = apart.numbers;
-  const stamped = 'stamp' in event && wall === event.stamp.wall - base;
-  if (seq === event.seq && (stamped || wall === undefined)) return apart;
-  return { shape: JSON.stringify(event), numbers: {}, texts: {}, extras: [] };
 }
 
 /** What is left of the name of a tap: enough to look for it, not enough to be sure. Never 0. */
@@ -127,20 +94,4 @@ export function actMark(act: string): number {
   // FNV-1a, 32 bits (G. Fowler, L. C. Noll, K.-P. Vo; draft-eastlake-fnv).
   for (let at = 0; at < act.length; at += 1) mark = Math.imul(mark ^ act.charCodeAt(at), 0x0100_0193);
   return mark >>> 0 || 1;
-}
-
-/** A run takes the place of its entries for good, so each is read back from it, chain and all, before it may. */
-function sameLinks(run: PackedRun, entries: readonly EntryToPack[]): boolean {
-  let link: Link = run.prev;
-  for (const { at, text } of eventTexts(run)) {
-    link = linkOver(link, text);
-    if (link !== entries[at]?.entry.link) return false;
-  }
-  return true;
-}
-
-function sameTexts(run: PackedRun, entries: readonly EntryToPack[]): boolean {
-  for (const { at, text } of eventTexts(run))
-    if (text !== JSON.stringify(entries[at]?.entry.event)) return false;
-  return true;
 }

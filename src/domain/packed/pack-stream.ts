@@ -1,7 +1,8 @@
 import { type Entry, type Link, noLink } from '../log/chain.ts';
-import { type EntryToPack, isNext, mostInRun, packRun } from './pack-run.ts';
+import { isNext, mostInRun, packTexts } from './pack-run.ts';
 import type { PackedRun } from './packed-run.ts';
 import type { Parcel } from './parcel.ts';
+import { entryOfText, type TextEntry } from './text-entry.ts';
 import { entriesOf } from './unpack-run.ts';
 
 /** Packs entries as they come, so that a long log is never held as entries. */
@@ -10,7 +11,7 @@ interface PackStream {
    * Takes an entry that has just been held against its link, none of them twice. A run has entries of one `kind` as far as
    * can be: those that the log has already apart from those that are new to it.
    */
-  readonly take: (entry: Entry, kind: string) => void;
+  readonly take: (entry: TextEntry, kind: string) => void;
   /** All that was taken, once. `hasMet` tells whether an entry with this link was among it. */
   readonly parcel: (hasMet: (link: Link) => boolean) => Parcel;
 }
@@ -38,27 +39,27 @@ interface Piece {
  */
 export function packStream({ shortest, longest }: RunLengths = usualLengths): PackStream {
   const stations = new Map<string, Piece[]>();
-  let open: EntryToPack[] = [];
+  let open: TextEntry[] = [];
   let openKind = '';
 
   function close(): void {
-    const [first, last] = [open[0]?.entry, open.at(-1)?.entry];
+    const [first, last] = [open[0], open.at(-1)];
     if (!first || !last) return;
-    const pieces = stations.get(first.event.station) ?? [];
-    stations.set(first.event.station, pieces);
+    const pieces = stations.get(first.station) ?? [];
+    stations.set(first.station, pieces);
     pieces.push({
-      ...{ first: first.event.seq, last: last.event.seq, prev: first.prev, link: last.link },
-      of: open.length < shortest ? open.map(({ entry }) => entry) : packRun(open, { readBack: 'texts' }),
+      ...{ first: first.seq, last: last.seq, prev: first.prev, link: last.link },
+      of: open.length < shortest ? open.map(entryOfText) : packTexts(open),
     });
     open = [];
   }
 
   return {
     take(entry, kind) {
-      const last = open.at(-1)?.entry;
+      const last = open.at(-1);
       const isCut = open.length === longest || (kind !== openKind && open.length >= shortest);
       if (last && (isCut || !isNext(entry, last))) close();
-      open.push({ entry });
+      open.push(entry);
       openKind = kind;
     },
     parcel(hasMet) {

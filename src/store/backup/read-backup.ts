@@ -2,6 +2,7 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import * as v from 'valibot';
 import type { Entry } from '../../domain/log/chain.ts';
+import { entryOfText, type TextEntry } from '../../domain/packed/text-entry.ts';
 import {
   backupFormat,
   backupMark,
@@ -67,14 +68,14 @@ const newerManifest = v.object({
  */
 export function readBackup(bytes: Uint8Array, limits: Limits = usualLimits): BackupReading {
   const entries: Entry[] = [];
-  const account = goThroughBackup(bytes, { limits, take: (entry) => entries.push(entry) });
+  const account = goThroughBackup(bytes, { limits, take: (entry) => entries.push(entryOfText(entry)) });
   return account.kind === 'refused' ? account : { ...account, entries };
 }
 
 /** Reads a backup like `readBackup` and gives each entry away at once: a long log is never held as entries. */
 export function goThroughBackup(
   bytes: Uint8Array,
-  { take, limits = usualLimits }: { readonly take: (entry: Entry) => void; readonly limits?: Limits },
+  { take, limits = usualLimits }: { readonly take: (entry: TextEntry) => void; readonly limits?: Limits },
 ): BackupAccount {
   if (bytes.length === 0) return refused('empty');
   if (bytes.length > limits.file) return refused('too-big');
@@ -109,7 +110,7 @@ function plain(bytes: Uint8Array, { push }: { push: (chunk: Uint8Array) => boole
 }
 
 /** What comes out of a file, line by line. */
-function newSheet(limits: Limits, give: (entry: Entry) => void) {
+function newSheet(limits: Limits, give: (entry: TextEntry) => void) {
   let entries = 0;
   const unreadable: UnreadableLine[] = [];
   const sum = sha256.create();
@@ -151,7 +152,7 @@ function newSheet(limits: Limits, give: (entry: Entry) => void) {
     else unreadable.push({ line: number, problems: result.problems });
   }
 
-  function take(entry: Entry): void {
+  function take(entry: TextEntry): void {
     entries += 1;
     give(entry);
   }

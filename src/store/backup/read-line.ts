@@ -1,8 +1,8 @@
-import type { Entry } from '../../domain/log/chain.ts';
 import { readEntry } from '../../domain/log/read-entry.ts';
 import { readEvent } from '../../domain/log/read-event.ts';
 import { judgeOfRuns } from '../../domain/packed/judge-run.ts';
 import type { PackedRun } from '../../domain/packed/packed-run.ts';
+import { type TextEntry, textEntryOf } from '../../domain/packed/text-entry.ts';
 import { entriesOf } from '../../domain/packed/unpack-run.ts';
 import { type Limits, latestWall } from './backup-format.ts';
 import { entryInRescue, runInRescue } from './rescued.ts';
@@ -10,8 +10,8 @@ import { entryInRescue, runInRescue } from './rescued.ts';
 export type ReadLine =
   /** A record of the rescue page that is no entry. */
   | { readonly kind: 'other' }
-  | { readonly kind: 'entry'; readonly entry: Entry }
-  | { readonly kind: 'run'; readonly entries: readonly Entry[] }
+  | { readonly kind: 'entry'; readonly entry: TextEntry }
+  | { readonly kind: 'run'; readonly entries: readonly TextEntry[] }
   | { readonly kind: 'unreadable'; readonly problems: readonly string[] };
 
 const strict = new TextDecoder('utf-8', { fatal: true });
@@ -37,7 +37,7 @@ export function readLine(bytes: Uint8Array, limits: Pick<Limits, 'nesting'>): Re
   const read = readEntry(inner);
   if (read.kind === 'damaged') return unreadable(...read.problems);
   const beyond = beyondReason(inner);
-  return beyond === null ? { kind: 'entry', entry: read.entry } : unreadable(beyond);
+  return beyond === null ? { kind: 'entry', entry: textEntryOf(read.entry) } : unreadable(beyond);
 }
 
 /** More characters than this (on average) no events of a run have; a few of them may. */
@@ -56,7 +56,7 @@ function readRun(run: PackedRun, { nesting }: Pick<Limits, 'nesting'>): ReadLine
   const problem = judge(run);
   if (problem !== null) return unreadable(problem);
   try {
-    return { kind: 'run', entries: entriesOf(run) };
+    return { kind: 'run', entries: entriesOf(run).map(textEntryOf) };
   } catch (error) {
     return unreadable(String(error));
   }

@@ -1,6 +1,6 @@
-import type { Entry, Link } from '../../domain/log/chain.ts';
-import type { ShopEvent } from '../../domain/log/event.ts';
+import type { Link } from '../../domain/log/chain.ts';
 import type { StationId } from '../../domain/log/ids.ts';
+import type { TextEntry } from '../../domain/packed/text-entry.ts';
 
 interface Additions {
   /** Entries that the log has not, and those that it has already. */
@@ -25,7 +25,7 @@ export interface Preview extends Additions {
 /** The entries of a file, weighed one by one against a log. */
 interface Weighing {
   /** What an entry is to the log; one that comes twice counts once. */
-  readonly weigh: (entry: Entry) => 'new' | 'here' | 'again';
+  readonly weigh: (entry: Pick<TextEntry, 'link' | 'station' | 'wall'>) => 'new' | 'here' | 'again';
   readonly hasMet: (link: Link) => boolean;
   readonly preview: (unreadable: number) => Preview;
 }
@@ -35,16 +35,15 @@ export function whatItWouldAdd(held: ReadonlySet<Link>): Weighing {
   const stations = new Map<StationId, { adds: number; here: number; newest: number }>();
   const met = new Set<Link>();
   return {
-    weigh({ link, event }) {
+    weigh({ link, station, wall = 0 }) {
       if (met.has(link)) return 'again';
       met.add(link);
-      const sums = stations.get(event.station) ?? { adds: 0, here: 0, newest: 0 };
-      stations.set(event.station, sums);
+      const sums = stations.get(station) ?? { adds: 0, here: 0, newest: 0 };
+      stations.set(station, sums);
       const isHere = held.has(link);
       if (isHere) sums.here += 1;
       else sums.adds += 1;
-      // Events of a newer version are stamped too: every entry that was read has passed the envelope's schema.
-      sums.newest = Math.max(sums.newest, (event as ShopEvent).stamp.wall);
+      sums.newest = Math.max(sums.newest, wall);
       return isHere ? 'here' : 'new';
     },
     hasMet: (link) => met.has(link),

@@ -4,8 +4,9 @@ import { demoShop } from '../../../shared/demo/demo-shop.ts';
 import { chained, type Entry, entryAfter, noLink } from '../../../src/domain/log/chain.ts';
 import { holdingOf } from '../../../src/domain/log/holding.ts';
 import type { LogEvent } from '../../../src/domain/log/read-event.ts';
-import { actMark, mostInRun, packRun, runLength } from '../../../src/domain/packed/pack-run.ts';
+import { actMark, mostInRun, packRun, packTexts, runLength } from '../../../src/domain/packed/pack-run.ts';
 import { openedRun, storedRun } from '../../../src/domain/packed/packed-run.ts';
+import { textEntryOf } from '../../../src/domain/packed/text-entry.ts';
 import { entriesOf, eventsOf } from '../../../src/domain/packed/unpack-run.ts';
 import { histories, play } from '../../support/histories.ts';
 import { packedRuns } from '../../support/run-makers.ts';
@@ -142,10 +143,12 @@ describe('what cannot be packed', () => {
 
   test('entries that were just held against their links are read back by their texts alone, to the same run', () => {
     const entries = own([first, second, third]);
-    expect(packRun(entries, { readBack: 'texts' })).toEqual(packRun(entries));
+    const texts = [first, second, third].map(textEntryOf);
+    expect(packTexts(texts)).toEqual(packRun(entries));
     const note = { toJSON: () => 'said otherwise' };
     const odd = entryAfter(noLink, Object.assign(newerEvent(1, {}), { note }));
-    expect(() => packRun(own([odd]), { readBack: 'texts' })).toThrow('does not say');
+    expect(() => packTexts([textEntryOf(odd)])).toThrow('does not say');
+    expect(() => packTexts(texts.slice(0, 1).concat(texts.slice(2)))).toThrow('no run');
   });
 
   test('a run that does not end in its link is not opened', () => {
