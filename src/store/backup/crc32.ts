@@ -15,8 +15,13 @@ const remainder = (zeros: number, byte: number) => table[zeros * 256 + (byte & 0
 
 /** CRC-32 of gzip (RFC 1952), of bytes that follow those whose sum is `before` (0 at the start). */
 export function crc32(before: number, bytes: Uint8Array): number {
+  return ~restAfter(~before, bytes) >>> 0;
+}
+
+/** A function of its own, that no number in its loop is ever beyond 32 bits with a sign: else it is not kept compiled. */
+function restAfter(before: number, bytes: Uint8Array): number {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  let rest = ~before;
+  let rest = before;
   let at = 0;
   for (; at + 8 <= bytes.length; at += 8) {
     const near = view.getInt32(at, true) ^ rest;
@@ -32,5 +37,5 @@ export function crc32(before: number, bytes: Uint8Array): number {
       remainder(0, far >>> 24);
   }
   for (; at < bytes.length; at += 1) rest = remainder(0, rest ^ (bytes[at] ?? 0)) ^ (rest >>> 8);
-  return ~rest >>> 0;
+  return rest;
 }
