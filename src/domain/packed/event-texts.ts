@@ -69,7 +69,7 @@ function textOf(run: PackedRun, { kind, index }: { kind: TextKind; index: number
 }
 
 /** The id of a tray in its facts. */
-function nameIn(facts: string): string {
+export function nameIn(facts: string): string {
   const { tray } = JSON.parse(facts) as { tray?: unknown };
   return JSON.stringify(tray) ?? '';
 }

@@ -5,15 +5,19 @@ import { type Hole, piecesOf } from './shape.ts';
  * numbers are 1, days the first of 1970, nobody the person.
  */
 export function sampleEvent(shape: string, facts: string): unknown {
-  const { texts, holes } = piecesOf(shape);
   const tray = JSON.stringify((JSON.parse(facts) as { tray?: unknown }).tray) ?? 'null';
-  const filling = (hole: Hole): string => {
+  return filled(shape, (hole) => {
     if (hole.from === 'now') return '1';
     if (hole.from === 'same-tray') return tray;
     if (hole.kind === 'tray') return facts;
     if (hole.kind === 'day') return '"1970-01-01"';
     return hole.kind === 'person' ? 'null' : '1';
-  };
+  });
+}
+
+/** An event of a shape, given what stands in its holes (JSON). */
+export function filled(shape: string, filling: (hole: Hole) => string): unknown {
+  const { texts, holes } = piecesOf(shape);
   return JSON.parse(texts.reduce((text, piece, at) => text + filling(holes[at - 1] as Hole) + piece));
 }
 

@@ -13,7 +13,7 @@ import {
   usualLimits,
 } from './backup-format.ts';
 import { nextMember } from './gzip-members.ts';
-import { parseLine, readLine } from './read-line.ts';
+import { lineReader, parseLine } from './read-line.ts';
 import { rescueMark } from './rescued.ts';
 import { type Line, splitLines } from './split-lines.ts';
 import { type Unpacked, unpack } from './unpack.ts';
@@ -114,6 +114,7 @@ function newSheet(limits: Limits, give: (entry: TextEntry) => void) {
   let entries = 0;
   const unreadable: UnreadableLine[] = [];
   const sum = sha256.create();
+  const readLine = lineReader(limits);
   let manifest: Manifest | null = null;
   let newer = false;
   let marked = false;
@@ -144,7 +145,7 @@ function newSheet(limits: Limits, give: (entry: TextEntry) => void) {
 
   function read({ bytes, broken }: Extract<Line, { kind: 'line' }>, number: number): void {
     if (number === 1 && readManifest(bytes)) return;
-    const result = readLine(bytes, limits);
+    const result = readLine(bytes);
     if (result.kind === 'entry') take(result.entry);
     else if (result.kind === 'run') for (const entry of result.entries) take(entry);
     else if (result.kind === 'other') return;
