@@ -1,7 +1,7 @@
 import { type Entry, type Link, linkOver } from '../log/chain.ts';
 import { holdingOf } from '../log/holding.ts';
 import { eventTexts } from './event-texts.ts';
-import type { PackedRun, RunHead } from './packed-run.ts';
+import type { PackedRun } from './packed-run.ts';
 import { newSheet } from './run-sheet.ts';
 import { type TextEntry, textEntryOf } from './text-entry.ts';
 
@@ -17,22 +17,19 @@ export interface EntryToPack {
 /** What tells whether entries follow on from each other. */
 type Linked = Pick<TextEntry, 'station' | 'seq' | 'prev' | 'link'>;
 
-const linked = ({ entry: { prev, link, event } }: EntryToPack): Linked => {
-  const { station, seq } = event;
+function linked({ prev, link, event: { station, seq } }: Entry): Linked {
   return { station, seq, prev, link };
-};
+}
 
 /** How many of the entries from the first on can be packed in one run: they follow on from each other, link by link. */
 export function runLength(entries: readonly EntryToPack[]): number {
-  return lengthOfRun(entries.map(linked));
-}
-
-function lengthOfRun(entries: readonly Linked[]): number {
   let length = 0;
-  for (let before: Linked | undefined; length < mostInRun; length += 1) {
-    const entry = entries[length];
-    if (!entry || (before && !isNext(entry, before))) break;
-    before = entry;
+  let before: Linked | undefined;
+  for (const { entry } of entries) {
+    const next = linked(entry);
+    if (length === mostInRun || (before && !isNext(next, before))) break;
+    before = next;
+    length += 1;
   }
   return length;
 }
@@ -47,10 +44,19 @@ export function isNext({ station, seq, prev }: Linked, before: Linked): boolean 
  * a run takes their place for good, so each is read back from it, chain and all, before it may.
  */
 export function packRun(entries: readonly EntryToPack[]): PackedRun {
-  const head = headOver(entries.map(linked));
+  const [first, last] = [entries[0]?.entry, entries.at(-1)?.entry];
+  if (!first || !last || runLength(entries) !== entries.length) throw new Error('these entries are no run');
   const sheet = newSheet();
   for (const { entry, mark } of entries) sheet.take(textEntryOf(entry), mark);
-  const run = { ...head, ...sheet.packed() };
+  const run: PackedRun = {
+    station: first.event.station,
+    first: first.event.seq,
+    entries: entries.length,
+    prev: first.prev,
+    link: last.link,
+    sum: holdingOf(entries.map(({ entry }) => entry.link)).sum,
+    ...sheet.packed(),
+  };
   let link: Link = run.prev;
   for (const { at, text } of eventTexts(run)) {
     link = linkOver(link, text);
@@ -59,34 +65,7 @@ export function packRun(entries: readonly EntryToPack[]): PackedRun {
   return run;
 }
 
-/**
- * Packs entries that have just been held against their links, like `packRun`. Each is read back by its text alone, which
- * costs a fifth.
- */
-export function packTexts(entries: readonly TextEntry[]): PackedRun {
-  const head = headOver(entries);
-  const sheet = newSheet();
-  for (const entry of entries) sheet.take(entry);
-  const run = { ...head, ...sheet.packed() };
-  for (const { at, text } of eventTexts(run)) if (text !== entries[at]?.text) throw new Error(unlike);
-  return run;
-}
-
-const unlike = 'a packed run does not say what its entries say';
-
-/** What is said of a run of these entries. Throws when they are none. */
-function headOver(entries: readonly Linked[]): RunHead {
-  const [first, last] = [entries[0], entries.at(-1)];
-  if (!first || !last || lengthOfRun(entries) !== entries.length) throw new Error('these entries are no run');
-  return {
-    station: first.station,
-    first: first.seq,
-    entries: entries.length,
-    prev: first.prev,
-    link: last.link,
-    sum: holdingOf(entries.map(({ link }) => link)).sum,
-  };
-}
+export const unlike = 'a packed run does not say what its entries say';
 
 /** What is left of the name of a tap: enough to look for it, not enough to be sure. Never 0. */
 export function actMark(act: string): number {

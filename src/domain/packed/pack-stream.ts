@@ -1,8 +1,9 @@
 import { type Entry, type Link, noLink } from '../log/chain.ts';
-import { isNext, mostInRun, packTexts } from './pack-run.ts';
+import { type GrowingRun, growingRun } from './growing-run.ts';
+import { mostInRun } from './pack-run.ts';
 import type { PackedRun } from './packed-run.ts';
 import type { Parcel } from './parcel.ts';
-import { entryOfText, type TextEntry } from './text-entry.ts';
+import type { TextEntry } from './text-entry.ts';
 import { entriesOf } from './unpack-run.ts';
 
 /** Packs entries as they come, so that a long log is never held as entries. */
@@ -39,27 +40,27 @@ interface Piece {
  */
 export function packStream({ shortest, longest }: RunLengths = usualLengths): PackStream {
   const stations = new Map<string, Piece[]>();
-  let open: TextEntry[] = [];
+  let open: GrowingRun | undefined;
   let openKind = '';
 
   function close(): void {
-    const [first, last] = [open[0], open.at(-1)];
-    if (!first || !last) return;
-    const pieces = stations.get(first.station) ?? [];
-    stations.set(first.station, pieces);
-    pieces.push({
-      ...{ first: first.seq, last: last.seq, prev: first.prev, link: last.link },
-      of: open.length < shortest ? open.map(entryOfText) : packTexts(open),
-    });
-    open = [];
+    if (!open) return;
+    const { station, first, last, prev, link } = open.ends();
+    const pieces = stations.get(station) ?? [];
+    stations.set(station, pieces);
+    const of = open.length() < shortest ? open.entries() : open.packed();
+    pieces.push({ first, last, prev, link, of });
+    open = undefined;
   }
 
   return {
     take(entry, kind) {
-      const last = open.at(-1);
-      const isCut = open.length === longest || (kind !== openKind && open.length >= shortest);
-      if (last && (isCut || !isNext(entry, last))) close();
-      open.push(entry);
+      const length = open?.length() ?? 0;
+      const isCut = length === longest || (kind !== openKind && length >= shortest);
+      if (isCut || !open?.take(entry)) {
+        close();
+        open = growingRun(entry);
+      }
       openKind = kind;
     },
     parcel(hasMet) {

@@ -4,7 +4,8 @@ import { demoShop } from '../../../shared/demo/demo-shop.ts';
 import { chained, type Entry, entryAfter, noLink } from '../../../src/domain/log/chain.ts';
 import { holdingOf } from '../../../src/domain/log/holding.ts';
 import type { LogEvent } from '../../../src/domain/log/read-event.ts';
-import { actMark, mostInRun, packRun, packTexts, runLength } from '../../../src/domain/packed/pack-run.ts';
+import { growingRun } from '../../../src/domain/packed/growing-run.ts';
+import { actMark, mostInRun, packRun, runLength } from '../../../src/domain/packed/pack-run.ts';
 import { openedRun, storedRun } from '../../../src/domain/packed/packed-run.ts';
 import { textEntryOf } from '../../../src/domain/packed/text-entry.ts';
 import { entriesOf, eventsOf } from '../../../src/domain/packed/unpack-run.ts';
@@ -143,12 +144,16 @@ describe('what cannot be packed', () => {
 
   test('entries that were just held against their links are read back by their texts alone, to the same run', () => {
     const entries = own([first, second, third]);
-    const texts = [first, second, third].map(textEntryOf);
-    expect(packTexts(texts)).toEqual(packRun(entries));
+    const [one, ...others] = [first, second, third].map(textEntryOf);
+    if (!one) throw new Error('three entries');
+    const run = growingRun(one);
+    expect(others.map(run.take)).toEqual([true, true]);
+    expect(run.take(one)).toBe(false);
+    expect(run.packed()).toEqual(packRun(entries));
+    expect(run.entries()).toEqual([first, second, third]);
     const note = { toJSON: () => 'said otherwise' };
     const odd = entryAfter(noLink, Object.assign(newerEvent(1, {}), { note }));
-    expect(() => packTexts([textEntryOf(odd)])).toThrow('does not say');
-    expect(() => packTexts(texts.slice(0, 1).concat(texts.slice(2)))).toThrow('no run');
+    expect(growingRun(textEntryOf(odd)).packed).toThrow('does not say');
   });
 
   test('a run that does not end in its link is not opened', () => {
