@@ -31,11 +31,6 @@ export function linkOver(prev: Link, json: string): Link {
   return bytesToHex(sha256(utf8ToBytes(prev + json)).subarray(0, 16)) as Link;
 }
 
-/** The same link, of texts that are still bytes (UTF-8). */
-export function linkOverBytes(prev: Uint8Array, json: Uint8Array): Link {
-  return bytesToHex(sha256.create().update(prev).update(json).digest().subarray(0, 16)) as Link;
-}
-
 export function entryAfter<E extends LogEvent>(prev: Link, event: E): Entry<E> {
   return { prev, link: linkAfter(prev, event), event };
 }

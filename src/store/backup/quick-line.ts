@@ -1,4 +1,5 @@
-import { type Link, linkOverBytes } from '../../domain/log/chain.ts';
+import type { Link } from '../../domain/log/chain.ts';
+import { linkOverBytes } from '../../domain/log/link-over-bytes.ts';
 import type { KnownForms } from '../../domain/packed/known-forms.ts';
 import type { TextEntry } from '../../domain/packed/text-entry.ts';
 
@@ -26,5 +27,6 @@ export function quickLine({
   const prevTo = prevFrom + linkLength;
   const link = linkOverBytes(bytes.subarray(prevFrom, prevTo), bytes.subarray(eventFrom, -1));
   if (!text.startsWith(link, linkFrom)) return undefined;
-  return { ...told, prev: text.slice(prevFrom, prevTo) as Link, link, text: event };
+  const { station, seq, wall, cut } = told;
+  return { prev: text.slice(prevFrom, prevTo) as Link, link, station, seq, wall, text: event, cut };
 }

@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { chained, entryAfter, isSound, linkAfter, noLink } from '../../../src/domain/log/chain.ts';
+import { chained, entryAfter, isSound, linkAfter, linkOver, noLink } from '../../../src/domain/log/chain.ts';
+import { linkOverBytes } from '../../../src/domain/log/link-over-bytes.ts';
 import { readEntry } from '../../../src/domain/log/read-entry.ts';
 import { foreignLog } from '../../support/drafts.ts';
 
@@ -27,6 +28,15 @@ describe('a link', () => {
       .digest('hex');
     expect(linkAfter(noLink, named)).toBe(sum.slice(0, 32));
   });
+});
+
+test('a link over bytes is that over their text, time and again', () => {
+  const encode = (text: string) => new TextEncoder().encode(text);
+  fc.assert(
+    fc.property(fc.string({ unit: 'grapheme', maxLength: 200 }), (text) => {
+      expect(linkOverBytes(encode(noLink), encode(text))).toBe(linkOver(noLink, text));
+    }),
+  );
 });
 
 describe('a chain', () => {
