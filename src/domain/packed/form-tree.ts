@@ -11,7 +11,7 @@ interface Fork<Leaf> {
 const newFork = <Leaf>(): Fork<Leaf> => ({ texts: new Map(), holes: [] });
 
 /** Reads the value in a hole, from `at` on. Where it ends; -1 when nothing stands there that may. */
-export type ReadHole = (hole: Hole, at: number) => number;
+type ReadHole = (hole: Hole, at: number) => number;
 
 /**
  * Forms of events, laid out as a tree: those that begin alike have a stem in common. A text is read along it from end to

@@ -4,7 +4,7 @@ import type { SoundTexts } from './sound-texts.ts';
 export type Numbers = Readonly<Record<NumberKind, number>>;
 
 /** What may stand in the holes of an event: numbers from the least to the greatest of their kind, and sound texts. */
-export interface MayStand {
+interface MayStand {
   readonly least: Numbers;
   readonly greatest: Numbers;
   readonly nameOf: SoundTexts;

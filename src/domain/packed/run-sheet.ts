@@ -16,6 +16,10 @@ function dictionary() {
   };
 }
 
+/** The columns that hold numbers, and those that hold indexes of texts. */
+const ofNumbers = ['wall', 'tick', 'elapsed', 'time'] as const;
+const ofTexts = ['day', 'person', 'tray'] as const;
+
 /** A form, and the indexes of the shapes that its events have, by their marks. */
 interface FormInRun {
   readonly pieces: Pieces;
@@ -51,8 +55,8 @@ export function newSheet() {
 
   function fill(shape: number, { numbers, texts, extras: more }: Omit<TakenApart, 'marks'>): void {
     columns.shape.push(shape);
-    for (const kind of ['wall', 'tick', 'elapsed', 'time'] as const) columns[kind].push(numbers[kind] ?? 0);
-    for (const kind of ['day', 'person', 'tray'] as const) columns[kind].push(indexOf(kind, texts[kind]));
+    for (const kind of ofNumbers) columns[kind].push(numbers[kind] ?? 0);
+    for (const kind of ofTexts) columns[kind].push(indexOf(kind, texts[kind]));
     for (const extra of more)
       extras.push(typeof extra === 'number' ? extra : indexOf(extra.kind, extra.text));
   }
