@@ -1,25 +1,28 @@
 import { eventTexts } from './event-texts.ts';
 import type { PackedRun } from './packed-run.ts';
-import { type Hole, type HoleKind, isTextKind, piecesOf } from './shape.ts';
+import { type Hole, type HoleKind, isTextKind, piecesOf, type TextKind } from './shape.ts';
+import { type SoundTexts, soundTexts } from './sound-texts.ts';
 import { shapeOf } from './take-apart.ts';
 
 /** What is wrong with an event, which is given as JSON too; null when nothing is. */
 export type JudgeEvent = (event: unknown, text: string) => string | null;
 
 /**
- * Judges runs that come from outside by some of their events: those that have between them each shape and each text that
- * was in no run before, and the extremes of all numbers. The parts of an event are right or wrong on their own, so that
- * the others are right when these are. `longest` is how many characters the events of a run may have on average. Null when
- * nothing is wrong. Never throws. The chain inside the run is not looked at: see `entriesOf`.
+ * Judges runs that come from outside by some of their events: those that have between them each shape that was in no run
+ * before, and the extremes of all numbers. The parts of an event are right or wrong on their own, so that the others are
+ * right when these are. Texts are judged by themselves; an event with one that may not stand everywhere is judged itself.
+ * `longest` is how many characters the events of a run may have on average. Null when nothing is wrong. Never throws. The
+ * chain inside the run is not looked at: see `entriesOf`.
  */
 export function judgeOfRuns(
   judge: JudgeEvent,
   { longest }: { readonly longest: number },
 ): (run: PackedRun) => string | null {
-  const sound = new Set<string>();
+  const soundShapes = new Set<string>();
+  const nameOf = soundTexts((event) => judge(event, JSON.stringify(event)));
   return (run) => {
     try {
-      const { rows, texts, characters } = tellingRows(run, sound);
+      const { rows, shapes, characters } = tellingRows(run, { soundShapes, nameOf });
       if (characters > longest * run.entries) return 'its events are longer than events are';
       for (const { at, text } of eventTexts(run, (row) => rows.has(row))) {
         const event: unknown = JSON.parse(text);
@@ -30,7 +33,7 @@ export function judgeOfRuns(
         if (shape !== text && shapeOf(event as object, run.base) !== shape)
           return 'an event is not packed as it ought to be';
       }
-      for (const text of texts) sound.add(text);
+      for (const shape of shapes) soundShapes.add(shape);
       return null;
     } catch (error) {
       return String(error);
@@ -42,34 +45,35 @@ export function judgeOfRuns(
 const longestNumber = 16;
 const longestId = 42;
 
-/** Rows that tell of all others, the texts that they tell of, and how many characters the events have in all. */
-function tellingRows(run: PackedRun, sound: ReadonlySet<string>) {
+/** Rows that tell of all others, the shapes that they tell of, and how many characters the events have in all. */
+function tellingRows(
+  run: PackedRun,
+  { soundShapes, nameOf }: { readonly soundShapes: ReadonlySet<string>; readonly nameOf: SoundTexts },
+) {
   const rows = new Set<number>();
-  const texts = new Set<string>();
+  const told = new Set<string>(soundShapes);
   const extremes = extremesOf();
-  const shapes = run.shapes.map(piecesOf);
-  const firsts = {
-    shape: firstsOf('shape', run.shapes),
-    day: firstsOf('day', run.days),
-    person: firstsOf('person', run.persons),
-    tray: firstsOf('tray', run.trays),
+  const pieces = run.shapes.map(piecesOf);
+  const isSound = {
+    day: run.days.map((text) => nameOf('day', text) !== undefined),
+    person: run.persons.map((text) => nameOf('person', text) !== undefined),
+    tray: run.trays.map((text) => nameOf('tray', text) !== undefined),
   };
   let characters = 0;
   let extra = 0;
 
-  /** Takes a row for telling when it is the first with a text; its length. */
-  function firstsOf(kind: string, all: readonly string[]) {
-    const told = all.map((text) => sound.has(kind + text));
-    return (index: number, at: number): number => {
-      const text = all[index];
-      if (text === undefined) throw new Error('a run names what its dictionaries have not');
-      if (!told[index]) {
-        told[index] = true;
-        texts.add(kind + text);
-        rows.add(at);
-      }
-      return text.length;
-    };
+  /** Takes a row for telling when it is the first with a shape; its length. */
+  function lookAtShape(index: number, at: number): number {
+    const shape = given(run.shapes[index]);
+    if (!told.has(shape)) rows.add(at);
+    told.add(shape);
+    return shape.length;
+  }
+
+  /** Takes every row for telling with a text that may not stand everywhere; its length. */
+  function lookAtText(kind: TextKind, { index, at }: { index: number; at: number }): number {
+    if (!isSound[kind][index]) rows.add(at);
+    return given(run[`${kind}s`][index]).length;
   }
 
   function look(hole: Hole, at: number): number {
@@ -77,19 +81,24 @@ function tellingRows(run: PackedRun, sound: ReadonlySet<string>) {
     if (hole.from === 'same-tray') return longestId;
     const value = hole.from === 'column' ? inColumn(run, { kind: hole.kind, at }) : (run.extras[extra] ?? -1);
     if (hole.from === 'extras') extra += 1;
-    if (isTextKind(hole.kind)) return firsts[hole.kind](value, at);
+    if (isTextKind(hole.kind)) return lookAtText(hole.kind, { index: value, at });
     extremes.see(hole.kind, { value, at });
     return longestNumber;
   }
 
   for (let at = 0; at < run.entries; at += 1) {
     const shape = run.columns.shape[at] ?? -1;
-    characters += firsts.shape(shape, at);
-    for (const hole of shapes[shape]?.holes ?? []) characters += look(hole, at);
+    characters += lookAtShape(shape, at);
+    for (const hole of pieces[shape]?.holes ?? []) characters += look(hole, at);
   }
   if (extra !== run.extras.length) throw new Error('a run has more extras than it needs');
   for (const row of extremes.rows()) rows.add(row);
-  return { rows, texts, characters };
+  return { rows, shapes: told, characters };
+}
+
+function given(text: string | undefined): string {
+  if (text === undefined) throw new Error('a run names what its dictionaries have not');
+  return text;
 }
 
 /** The number that a hole stands for, or the index of its text. */

@@ -147,6 +147,29 @@ describe('a run from outside is judged', () => {
     });
   });
 
+  test('by each text wherever it stands: a newer event, of which nobody knows what is right, vouches for none', () => {
+    const good = { tray: 'tablet-a-1', code: 'A1X', variant: 'ash-copper', species: 'ash', batch: 'spring' };
+    const draft = { ...spellDraft('turn'), moves: [], elapsed: null };
+    const blessedAndHeld = (of: object) => {
+      const events = [
+        { ...draft, kind: 'hold-begun', of: good },
+        { ...draft, kind: 'blessed', of },
+        { ...draft, kind: 'hold-begun', of },
+        { ...draft, kind: 'hold-begun', of: good },
+      ].map((event, at) => ({
+        ...event,
+        station: 'tablet-a',
+        seq: at + 1,
+        stamp: { wall: 1000 + at, tick: 0 },
+      }));
+      const [forged] = packedRuns(chained(events as unknown as ShopEvent[]));
+      if (!forged) throw new Error('there is a run');
+      return forged;
+    };
+    expect(problemOfRun(blessedAndHeld({ ...good, tray: 'tablet-a-2' }))).toBe(null);
+    expect(problemOfRun(blessedAndHeld({ ...good, tray: 'tablet-a-2', species: 'a|b' }))).not.toBe(null);
+  });
+
   test('once for what was found sound before, and never by what was found in a run that was not', () => {
     let judged = 0;
     const problem = judgeOfRuns(
