@@ -1,0 +1,130 @@
+import { type Branch, toldApart } from '../log/branch.ts';
+import type { ShopEvent, TrayFacts } from '../log/event.ts';
+import type { PersonId, ShopDay } from '../log/ids.ts';
+import { readEvent } from '../log/read-event.ts';
+import type { EventId } from '../log/version-vector.ts';
+import { eventTexts } from '../packed/event-texts.ts';
+import type { LogRun } from '../packed/log-run.ts';
+import { voidRows } from '../packed/odd-voids.ts';
+import type { PackedRun } from '../packed/packed-run.ts';
+import { noFacts, sampleEvent } from '../packed/sample-event.ts';
+import { piecesOf } from '../packed/shape.ts';
+import { type TapKind, tapKindOf } from './tap-kind.ts';
+import type { TapRows } from './tap-rows.ts';
+
+/** Adds the taps and voids of a run: what is said is read once a shape, the rest from columns. */
+export function addRun(rows: TapRows, of: LogRun): void {
+  const { run, branch } = of;
+  const readings = run.shapes.map(readingOf);
+  const odd = new Set<number>();
+  addPlain(rows, { ...of, readings, odd });
+  for (const { text } of eventTexts(run, (at) => odd.has(at))) {
+    const event = JSON.parse(text) as ShopEvent;
+    if (readEvent(event).kind === 'known') rows.addEvent(branch ? toldApart(event, branch) : event);
+  }
+  for (const { at, station, seq } of voidRows(of)) {
+    if (odd.has(at)) continue;
+    const by = idHere({ station: run.station, seq: run.first + at }, branch);
+    rows.addVoid({ by, target: idHere({ station: station as EventId['station'], seq }, branch) });
+  }
+}
+
+/** How the events of a shape are read: by the columns, one by one, or not at all. */
+type Reading =
+  | {
+      readonly by: 'columns';
+      readonly kind: TapKind | 'begun';
+      readonly hasTray: boolean;
+      readonly isTimed: boolean;
+    }
+  | { readonly by: 'event' }
+  | { readonly by: 'none' };
+
+const none: Reading = { by: 'none' };
+
+function readingOf(shape: string): Reading {
+  const read = readEvent(sampleEvent(shape, noFacts));
+  if (read.kind !== 'known') return none;
+  const kind = tapKindOf(read.event);
+  if (kind === undefined) return none;
+  const labelled = labels(shape);
+  const isPlain =
+    labelled.seq === label('seq') &&
+    labelled.stamp?.wall === label('wall') &&
+    labelled.stamp.tick === label('tick') &&
+    labelled.day === label('day') &&
+    labelled.person === label('person') &&
+    [undefined, label('tray')].includes(labelled.of) &&
+    [undefined, null, label('elapsed')].includes(labelled.elapsed);
+  if (!isPlain) return { by: 'event' };
+  return {
+    by: 'columns',
+    kind,
+    hasTray: labelled.of !== undefined,
+    isTimed: labelled.elapsed === label('elapsed'),
+  };
+}
+
+const label = (kind: string) => `column ${kind}`;
+
+/** The parts of an event, each with the column that it comes from. */
+interface Labelled {
+  readonly seq?: unknown;
+  readonly stamp?: { readonly wall?: unknown; readonly tick?: unknown };
+  readonly day?: unknown;
+  readonly person?: unknown;
+  readonly of?: string;
+  readonly elapsed?: string | null;
+}
+
+/** An event of a shape with the names of the columns in the place of their values. */
+function labels(shape: string): Labelled {
+  const { texts, holes } = piecesOf(shape);
+  const filled = texts.reduce((text, piece, at) => {
+    const hole = holes[at - 1];
+    const name = hole?.from === 'column' ? label(hole.kind) : 'another';
+    return `${text}"${name}"${piece}`;
+  });
+  return JSON.parse(filled) as Labelled;
+}
+
+interface ToRead extends LogRun {
+  readonly readings: readonly Reading[];
+  /** Takes the rows that have to be read one by one. */
+  readonly odd: Set<number>;
+}
+
+function addPlain({ indexes, add }: TapRows, { run, branch, readings, odd }: ToRead): void {
+  const kinds = readings.map((reading) => (reading.by === 'columns' ? indexes.kind(reading.kind) : -1));
+  const trays = parsed<TrayFacts>(run.trays).map(indexes.tray);
+  const days = parsed<ShopDay>(run.days).map(indexes.day);
+  const persons = parsed<PersonId | null>(run.persons).map(indexes.person);
+  const { station, seq } = idHere({ station: run.station, seq: run.first }, branch);
+  const stationAt = indexes.station(station);
+  const { shape, wall, tick, day, person, tray, elapsed } = run.columns;
+  for (let at = 0; at < run.entries; at += 1) {
+    const reading = readings[shape[at] ?? -1] ?? none;
+    if (reading.by === 'event') odd.add(at);
+    if (reading.by !== 'columns') continue;
+    add({
+      kind: kinds[shape[at] ?? -1] ?? -1,
+      tray: reading.hasTray ? (trays[tray[at] ?? -1] ?? -1) : -1,
+      day: days[day[at] ?? -1] ?? -1,
+      person: persons[person[at] ?? -1] ?? -1,
+      station: stationAt,
+      seq: seq + at,
+      wall: run.base + (wall[at] ?? 0),
+      tick: tick[at] ?? 0,
+      elapsed: reading.isTimed ? (elapsed[at] ?? -1) : -1,
+    });
+  }
+}
+
+function parsed<Value>(texts: PackedRun['trays']): Value[] {
+  return texts.map((text) => JSON.parse(text) as Value);
+}
+
+/** The identity that an event has in this log. */
+function idHere({ station, seq }: EventId, branch: Branch | undefined): EventId {
+  return branch ? toldApart({ kind: 'voided', station, seq }, branch) : { station, seq };
+}
