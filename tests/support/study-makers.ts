@@ -1,8 +1,10 @@
 import { chained } from '../../src/domain/log/chain.ts';
 import type { ShopEvent } from '../../src/domain/log/event.ts';
 import { tapTable } from '../../src/domain/study/log-of-taps.ts';
+import type { StudyRoutes } from '../../src/domain/study/study-routes.ts';
 import { type Tap, type TapTable, tapAt } from '../../src/domain/study/tap-table.ts';
 import { packedRuns } from './run-makers.ts';
+import { batch, routeStages, stage } from './workshop.ts';
 
 /** The table of single events. */
 export const studied = (events: readonly ShopEvent[]) => tapTable({ runs: [], events });
@@ -25,3 +27,9 @@ export function paced<E extends ShopEvent>(event: E): E {
     'elapsed' in event ? { elapsed: event.seq % 5 === 0 ? null : (event.seq * 104_729) % 1_000_000 } : {};
   return { ...event, ...own, ...(event.kind === 'voided' && { event: paced(event.event) }) };
 }
+
+/** The routes of the test workshop. */
+export const testRoutes: StudyRoutes = {
+  stages: routeStages.map((name) => stage[name]),
+  byBatch: new Map([[batch.autumn, [stage.turn, stage.sand]]]),
+};

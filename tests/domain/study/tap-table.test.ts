@@ -61,7 +61,7 @@ describe('the table of a log', () => {
         expect(tapsIn(studiedPacked(log))).toEqual(wanted);
         const order = new Map(log.map((event) => [event, numbers.next().value]));
         const shuffled = log.toSorted((a, b) => Number(order.get(a)) - Number(order.get(b)));
-        expect(tapsIn(studied([...shuffled, ...log.slice(0, 9)]))).toEqual(wanted);
+        expect(tapsIn(studied([...shuffled, ...log.slice(-9)]))).toEqual(wanted);
         const [older, young] = [log.filter(isEarly), log.filter((event) => !isEarly(event))];
         const runs = packedRuns(chained(older)).map((run) => ({ run }));
         expect(tapsIn(tapTable({ runs, events: young }))).toEqual(wanted);
@@ -123,12 +123,20 @@ describe('the table of a log', () => {
     expect(taps.map(({ station }) => station)).toEqual([...Array(3).fill(branch.station), 'station-z']);
   });
 
-  test('leaves out nothing of a field that a newer version added, even where it takes the place of a known one', () => {
+  test.each([
+    { seq: 7 },
+    { wall: 7 },
+    { tick: 7 },
+    { day: '2020-01-01' },
+    { person: 'odo' },
+    { of: { tray: 'another' } },
+    { elapsed: 7 },
+  ])('takes %o that a newer version wrote before the rest for no field of the tap', (seen) => {
     const shop = aWorkshop();
     const tray = shop.tray('ash-copper', 3);
     shop.by('edda');
+    shop.pace(90_000);
     shop.pass(tray, 'bore', { pieces: 2 });
-    const seen = { person: 'odo', day: '2020-01-01', elapsed: 4 };
     const log = shop.log.map((event, at) =>
       at < shop.log.length - 1 ? event : (Object.assign({ seen }, event) as ShopEvent),
     );
@@ -187,6 +195,7 @@ describe('a tap in the table', () => {
     one.undo(one.pass(tray, 'bore'));
     one.pass(tray, 'bore');
     one.pass(tray, 'bore');
+    one.act({ kind: 'begin-spell', stage: stage.turn });
     meet(one, other);
     const begun = tapsIn(studied(one.log)).map(({ station, begins }) => `${station} ${begins}`);
     expect(begun.toSorted()).toEqual(['tablet-1 false', 'tablet-1 true', 'tablet-2 false']);
