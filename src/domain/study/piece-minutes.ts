@@ -23,17 +23,20 @@ export interface StageGaps {
 /** The newest gaps of a stage and wood tell how long its pieces take now. */
 const usualMost = 5000;
 
+export interface GapsQuestion {
+  readonly filter?: TapFilter | undefined;
+  /** At most so many gaps of each stage and wood; 5000 when left out. */
+  readonly most?: number | undefined;
+}
+
 /**
  * Gaps between taps by stage × wood, as they were however long: for the robust time per piece, and in their order for
- * learning. Taps of several stations stand side by side by their stamps, but a gap is only ever of its own spell. Of each
- * stage and wood the newest `most` (5000 when left out), by stage and wood.
+ * learning. Taps of several stations stand side by side by their stamps, but a gap is only ever of its own spell. The newest
+ * ones of each, by stage and wood.
  */
 export function stageGaps(
   table: TapTable,
-  {
-    filter = {},
-    most = usualMost,
-  }: { readonly filter?: TapFilter | undefined; readonly most?: number | undefined } = {},
+  { filter = {}, most = usualMost }: GapsQuestion = {},
 ): readonly StageGaps[] {
   const { kind, tray, elapsed, begins } = table.columns;
   const isWanted = tapFilter(table, filter);
@@ -94,8 +97,9 @@ export function medianMinutes(gaps: readonly StageGaps[]): PieceMinutes {
   };
 }
 
+/** Pieces that were made together; undefined where nobody knows in how long, or where there was a break. */
 interface Together {
-  readonly minutes: number;
+  readonly minutes: number | undefined;
   readonly pieces: number;
 }
 
@@ -105,19 +109,29 @@ function together(gaps: readonly Gap[]): readonly Together[] {
   for (const { minutes, pieces, begins } of gaps) {
     const open = groups.at(-1);
     if (open && !begins && minutes !== undefined && minutes <= handSpeed) open.pieces += pieces;
-    else groups.push({ minutes, pieces });
+    else groups.push({ minutes: isWork(minutes) ? minutes : undefined, pieces });
   }
-  return groups.flatMap(({ minutes, pieces }) =>
-    minutes !== undefined && minutes > handSpeed && minutes <= longestStretch / 60_000
-      ? [{ minutes, pieces }]
-      : [],
+  return groups;
+}
+
+function isWork(minutes: number | undefined): boolean {
+  return minutes !== undefined && minutes > handSpeed && minutes <= longestStretch / 60_000;
+}
+
+/**
+ * Minutes of piece after piece in the order of the work, for a learning curve: pieces that were made together share their
+ * time evenly; undefined where there was a break, or no known time. They begin with the oldest gap that is given.
+ */
+export function unitTimes(gaps: readonly Gap[]): readonly (number | undefined)[] {
+  return together(gaps).flatMap(({ minutes, pieces }) =>
+    Array<number | undefined>(pieces).fill(minutes === undefined ? undefined : minutes / pieces),
   );
 }
 
 /** The minutes per piece below and above which half of the pieces lie. */
 function weightedMedian(groups: readonly Together[]): number | undefined {
   const sorted = groups
-    .map(({ minutes, pieces }) => ({ each: minutes / pieces, pieces }))
+    .flatMap(({ minutes, pieces }) => (minutes === undefined ? [] : [{ each: minutes / pieces, pieces }]))
     .sort((a, b) => a.each - b.each);
   const half = sorted.reduce((sum, { pieces }) => sum + pieces, 0) / 2;
   let below = 0;

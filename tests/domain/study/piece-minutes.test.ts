@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { medianMinutes, stageGaps } from '../../../src/domain/study/piece-minutes.ts';
+import { medianMinutes, stageGaps, unitTimes } from '../../../src/domain/study/piece-minutes.ts';
 import { aWorkshop, type TestShop } from '../../support/a-shop.ts';
 import { studied } from '../../support/study-makers.ts';
 import { species, stage } from '../../support/workshop.ts';
@@ -84,4 +84,19 @@ describe('median minutes per piece', () => {
     shop.pass(tray, 'glue', { pieces: 2, held: true });
     expect(minutesIn(shop)(stage.glue, species.ash)).toBe(2.5);
   });
+});
+
+test('times of piece after piece share what was made together, and leave a gap where a time is not known', () => {
+  const gap = (minutes: number | undefined, pieces: number, begins = false) => ({ minutes, pieces, begins });
+  expect(
+    unitTimes([
+      gap(4, 2, true),
+      gap(6, 1),
+      gap(0.01, 2),
+      gap(undefined, 2),
+      gap(16, 1),
+      gap(0.01, 1, true),
+      gap(1, 1),
+    ]),
+  ).toEqual([2, 2, 2, 2, 2, undefined, undefined, undefined, undefined, 1]);
 });
