@@ -2,6 +2,7 @@ import type { Entry } from '../domain/log/chain.ts';
 import type { CopyJobs } from '../store/copy-jobs.ts';
 import type { FileShelf } from '../store/file-shelf.ts';
 import type { FromWorker, JobName, ShelfCall, ToWorker } from '../worker/log-protocol.ts';
+import { linesOf } from './log-lines.ts';
 
 type Job<Name extends JobName> = Parameters<CopyJobs[Name]>[0];
 type Result<Name extends JobName> = Awaited<ReturnType<CopyJobs[Name]>>;
@@ -25,13 +26,11 @@ export interface CopyWork {
   readonly open: CopyJobs['open'];
 }
 
-/** Entries written out at a time (some 10 ms); a tap comes in between. */
-const piece = 2000;
-
 /** Starts a worker that does one job. */
 export type StartWorker = () => Pick<Worker, 'postMessage' | 'terminate' | 'addEventListener'>;
 
-const startWorker: StartWorker | undefined =
+/** Undefined where the browser has no workers. */
+export const startWorker: StartWorker | undefined =
   typeof Worker === 'undefined'
     ? undefined
     : () => new Worker(new URL('../worker/log-worker.ts', import.meta.url), { type: 'module' });
@@ -66,18 +65,6 @@ export function copyWork(shelf: FileShelf | null, start = startWorker): CopyWork
     open: (job) => run('open', job),
   };
 }
-
-/** The log, an entry a line: text goes between threads at a fraction of the cost of objects. */
-async function linesOf(entries: readonly Entry[]): Promise<readonly (readonly string[])[]> {
-  const lines: string[][] = [];
-  for (let at = 0; at < entries.length; at += piece) {
-    lines.push(entries.slice(at, at + piece).map((entry) => JSON.stringify(entry)));
-    await letTapsIn();
-  }
-  return lines;
-}
-
-const letTapsIn = () => new Promise<void>((resume) => setTimeout(resume, 0));
 
 interface Order {
   readonly name: JobName;

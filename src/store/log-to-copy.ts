@@ -1,6 +1,6 @@
 import type { Entry } from '../domain/log/chain.ts';
 import { countIn, type Parcel } from '../domain/packed/parcel.ts';
-import { openToRead } from './open-to-read.ts';
+import { readInStore } from './open-to-read.ts';
 import { wholeParcel } from './reads-of-sealed.ts';
 
 /** The log that is to be copied, or that a copy is held against: what lies in the store of a name, or these entries, a line of JSON each. */
@@ -16,20 +16,12 @@ export interface CopyOf {
 
 /** The whole log, what is sealed in its runs. Rejects when it cannot be read, or lacks what it ought to have. */
 export async function readLogToCopy({ log, least }: CopyOf): Promise<Parcel> {
-  const parcel = log.kind === 'store' ? await parcelIn(log.name) : { runs: [], entries: parsed(log.lines) };
+  const parcel =
+    log.kind === 'store'
+      ? await readInStore(log.name, wholeParcel)
+      : { runs: [], entries: parsed(log.lines) };
   if (countIn(parcel) < least) throw new Error('the log on disk lacks entries that are shown');
   return parcel;
-}
-
-/** The store is open no longer than it is read: another version of the app may be waiting for it. */
-async function parcelIn(name: string): Promise<Parcel> {
-  const nobody = () => undefined;
-  const db = await openToRead(name, { outdated: nobody, lost: nobody });
-  try {
-    return await wholeParcel(db);
-  } finally {
-    db.close();
-  }
 }
 
 /** Lines that this app has just written. */

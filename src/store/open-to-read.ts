@@ -21,3 +21,17 @@ export function openToRead(name: string, news: Omit<DatabaseNews, 'blocked'>): P
     terminated: news.lost,
   });
 }
+
+/** What can be read in the store of a name. It is open no longer than it is read: another version of the app may be waiting for it. */
+export async function readInStore<Result>(
+  name: string,
+  read: (db: ShopDatabase) => Promise<Result>,
+): Promise<Result> {
+  const nobody = () => undefined;
+  const db = await openToRead(name, { outdated: nobody, lost: nobody });
+  try {
+    return await read(db);
+  } finally {
+    db.close();
+  }
+}

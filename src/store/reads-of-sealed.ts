@@ -1,7 +1,7 @@
 import type { IDBPTransaction } from 'idb';
 import type { TrayId } from '../domain/log/ids.ts';
 import type { Parcel } from '../domain/packed/parcel.ts';
-import { entryOf } from './event-record.ts';
+import { type EventRecord, entryOf } from './event-record.ts';
 import type { Reading } from './log-store.ts';
 import { isSoundRecord, readRecords } from './reading.ts';
 import type { RunRecord } from './run-record.ts';
@@ -43,14 +43,23 @@ export async function ofTray(db: ShopDatabase, tray: TrayId): Promise<Reading> {
 /** A log that changes its runs so often while it is read is broken. */
 const mostReadings = 5;
 
-/** The whole log in pieces, between which taps are saved; over again when entries were sealed meanwhile. */
+/** The whole log. */
 export async function wholeParcel(db: ShopDatabase): Promise<Parcel> {
+  const { sealed, records } = await wholeLogIn(db);
+  return {
+    runs: sealed.flatMap((run) => openSealed(run) ?? []),
+    entries: records.filter(isSoundRecord).map(entryOf),
+  };
+}
+
+/** The whole log as it lies, in pieces, between which taps are saved; over again when entries were sealed meanwhile. */
+export async function wholeLogIn(
+  db: ShopDatabase,
+): Promise<{ readonly sealed: readonly SealedRun[]; readonly records: readonly EventRecord[] }> {
   for (let readings = 1; ; readings += 1) {
     const sealed = await sealedWhere(wholeLog(db), () => true);
-    const entries = await youngEntries(db);
-    if (areSame(await db.getAll('runs'), sealed)) {
-      return { runs: sealed.flatMap((run) => openSealed(run) ?? []), entries };
-    }
+    const records = await youngRecords(db);
+    if (areSame(await db.getAll('runs'), sealed)) return { sealed, records };
     if (readings === mostReadings) throw new Error('the log does not stand still');
   }
 }
@@ -62,14 +71,14 @@ function areSame(now: readonly RunRecord[], before: readonly SealedRun[]): boole
 /** Records read at a time: a tap comes in between two pieces. */
 const piece = 1000;
 
-async function youngEntries(db: ShopDatabase): Promise<Parcel['entries']> {
-  const entries: Parcel['entries'][number][] = [];
+async function youngRecords(db: ShopDatabase): Promise<readonly EventRecord[]> {
+  const found: EventRecord[] = [];
   let rest: IDBKeyRange | undefined;
   for (;;) {
     const records = await db.getAll('events', rest, piece);
-    for (const record of records) if (isSoundRecord(record)) entries.push(entryOf(record));
+    for (const record of records) found.push(record);
     const last = records.at(-1);
-    if (!last || records.length < piece) return entries;
+    if (!last || records.length < piece) return found;
     rest = IDBKeyRange.lowerBound([last.station, last.seq], true);
   }
 }

@@ -1,6 +1,8 @@
 /** What passes between a window and the worker that does one job on the log for it. Types only. */
+import type { StudyOrder } from '../domain/study/study-desk.ts';
 import type { CopyJobs } from '../store/copy-jobs.ts';
 import type { FileShelf } from '../store/file-shelf.ts';
+import type { LogSource } from '../store/log-to-copy.ts';
 
 export type JobName = keyof CopyJobs;
 type Input<Name extends JobName> = Parameters<CopyJobs[Name]>[0];
@@ -20,6 +22,8 @@ export type ToWorker =
     }[JobName]
   /** Seal the old records of the store of this name. */
   | { readonly kind: 'seal'; readonly name: string }
+  /** Answer questions on a log; its lines, if it is given in lines, have come before. One may follow another. */
+  | { readonly kind: 'study'; readonly order: StudyOrder; readonly log: LogSource }
   | { readonly kind: 'answer'; readonly call: number; readonly result: unknown }
   | { readonly kind: 'refusal'; readonly call: number; readonly problem: string };
 

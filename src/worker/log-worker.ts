@@ -1,12 +1,14 @@
 /**
- * Does one job on the log beside the window, which then ends it: it seals old records, or packs, reads or locks up a copy.
- * Each takes seconds that a tap must not wait for. The jobs share a file because they share most of their code.
+ * Does one job on the log beside the window, which then ends it: it seals old records, or packs, reads or locks up a copy,
+ * or answers questions on it for as long as there are any. Each takes seconds that a tap must not wait for. The jobs share
+ * a file because they share most of their code; that of the study is loaded with its first question.
  */
 import { buffersOf } from '../domain/packed/run-buffers.ts';
 import { copyJobs, type FileReading } from '../store/copy-jobs.ts';
 import type { FileShelf } from '../store/file-shelf.ts';
 import { sealOldRecords } from '../store/sealing.ts';
 import { openShopDatabase } from '../store/shop-database.ts';
+import type { StudyJob } from '../store/study-job.ts';
 import type { FromWorker, ToWorker } from './log-protocol.ts';
 
 const worker = globalThis as unknown as DedicatedWorkerGlobalScope;
@@ -73,6 +75,21 @@ async function seal(name: string): Promise<void> {
   }
 }
 
+/** What answers questions on the log. */
+let studying: Promise<StudyJob> | undefined;
+
+async function study({ order, log }: Extract<ToWorker, { kind: 'study' }>): Promise<void> {
+  try {
+    studying ??= import('../store/study-job.ts').then(({ studyJob }) => studyJob());
+    // The lines are of this question: the next one brings its own.
+    const source = log.kind === 'lines' ? { kind: log.kind, lines: lines.splice(0) } : log;
+    const answer = await studying;
+    say({ kind: 'done', result: await answer(order, source) });
+  } catch (error) {
+    say({ kind: 'failed', problem: String(error) });
+  }
+}
+
 worker.addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
   switch (data.kind) {
     case 'lines':
@@ -83,6 +100,9 @@ worker.addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
       break;
     case 'seal':
       void seal(data.name).catch(() => undefined);
+      break;
+    case 'study':
+      void study(data);
       break;
     case 'answer':
       waiting.get(data.call)?.resolve(data.result);
