@@ -1,6 +1,6 @@
 import type { ShopEvent } from '../log/event.ts';
 import type { LogRun } from '../packed/log-run.ts';
-import { addRun } from './packed-taps.ts';
+import { runAdder } from './packed-taps.ts';
 import { inOrder } from './tap-order.ts';
 import { tapRows } from './tap-rows.ts';
 import type { TapTable } from './tap-table.ts';
@@ -21,7 +21,7 @@ export function entriesIn({ runs, events }: LogToStudy): number {
  */
 export function tapTable(log: LogToStudy): TapTable {
   const rows = tapRows(entriesIn(log));
-  for (const run of log.runs) addRun(rows, run);
+  log.runs.forEach(runAdder(rows));
   for (const event of log.events) rows.addEvent(event);
   return inOrder(rows);
 }

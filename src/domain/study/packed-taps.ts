@@ -9,23 +9,35 @@ import { voidRows } from '../packed/odd-voids.ts';
 import type { PackedRun } from '../packed/packed-run.ts';
 import { noFacts, sampleEvent } from '../packed/sample-event.ts';
 import { piecesOf } from '../packed/shape.ts';
-import { type TapKind, tapKindOf } from './tap-kind.ts';
+import { tapKindOf } from './tap-kind.ts';
 import type { TapRows } from './tap-rows.ts';
 
-/** Adds the taps and voids of a run: what is said is read once a shape, the rest from columns. */
-export function addRun(rows: TapRows, of: LogRun): void {
-  const { run, branch } = of;
-  const readings = run.shapes.map(readingOf);
-  const odd = new Set<number>();
-  addPlain(rows, { ...of, readings, odd });
+/** Adds the taps and voids of runs. What is said is read once for each shape, the rest from columns. */
+export function runAdder(rows: TapRows): (of: LogRun) => void {
+  const known = new Map<string, Reading>();
+
+  function reading(shape: string): Reading {
+    const found = known.get(shape) ?? readingOf(shape, rows.indexes);
+    known.set(shape, found);
+    return found;
+  }
+
+  return (of) => {
+    const { run, branch } = of;
+    const odd = new Set<number>();
+    addPlain(rows, { ...of, readings: run.shapes.map(reading), odd });
+    if (odd.size > 0) addOdd(rows, { ...of, odd });
+    for (const { at, station, seq } of voidRows(of)) {
+      const by = idHere({ station: run.station, seq: run.first + at }, branch);
+      rows.addVoid({ by, target: idHere({ station: station as EventId['station'], seq }, branch) });
+    }
+  };
+}
+
+function addOdd(rows: TapRows, { run, branch, odd }: LogRun & { readonly odd: ReadonlySet<number> }): void {
   for (const { text } of eventTexts(run, (at) => odd.has(at))) {
     const event = JSON.parse(text) as ShopEvent;
     if (readEvent(event).kind === 'known') rows.addEvent(branch ? toldApart(event, branch) : event);
-  }
-  for (const { at, station, seq } of voidRows(of)) {
-    if (odd.has(at)) continue;
-    const by = idHere({ station: run.station, seq: run.first + at }, branch);
-    rows.addVoid({ by, target: idHere({ station: station as EventId['station'], seq }, branch) });
   }
 }
 
@@ -33,7 +45,8 @@ export function addRun(rows: TapRows, of: LogRun): void {
 type Reading =
   | {
       readonly by: 'columns';
-      readonly kind: TapKind | 'begun';
+      /** As the dictionary has it. */
+      readonly kind: number;
       readonly hasTray: boolean;
       readonly isTimed: boolean;
     }
@@ -42,7 +55,7 @@ type Reading =
 
 const none: Reading = { by: 'none' };
 
-function readingOf(shape: string): Reading {
+function readingOf(shape: string, indexes: TapRows['indexes']): Reading {
   const read = readEvent(sampleEvent(shape, noFacts));
   if (read.kind !== 'known') return none;
   const kind = tapKindOf(read.event);
@@ -59,7 +72,7 @@ function readingOf(shape: string): Reading {
   if (!isPlain) return { by: 'event' };
   return {
     by: 'columns',
-    kind,
+    kind: indexes.kind(kind),
     hasTray: labelled.of !== undefined,
     isTimed: labelled.elapsed === label('elapsed'),
   };
@@ -95,7 +108,6 @@ interface ToRead extends LogRun {
 }
 
 function addPlain({ indexes, add }: TapRows, { run, branch, readings, odd }: ToRead): void {
-  const kinds = readings.map((reading) => (reading.by === 'columns' ? indexes.kind(reading.kind) : -1));
   const trays = parsed<TrayFacts>(run.trays).map(indexes.tray);
   const days = parsed<ShopDay>(run.days).map(indexes.day);
   const persons = parsed<PersonId | null>(run.persons).map(indexes.person);
@@ -107,7 +119,7 @@ function addPlain({ indexes, add }: TapRows, { run, branch, readings, odd }: ToR
     if (reading.by === 'event') odd.add(at);
     if (reading.by !== 'columns') continue;
     add({
-      kind: kinds[shape[at] ?? -1] ?? -1,
+      kind: reading.kind,
       tray: reading.hasTray ? (trays[tray[at] ?? -1] ?? -1) : -1,
       day: days[day[at] ?? -1] ?? -1,
       person: persons[person[at] ?? -1] ?? -1,

@@ -6,13 +6,8 @@ import { takenBack } from './voids-in-force.ts';
 export function inOrder(rows: TapRows): TapTable {
   const rank = ranksOf(rows);
   const { kept, begins, wall, tick } = oneByOne(rows, rowsInForce(rows, rank));
-  kept.sort(
-    (a, b) =>
-      at(wall, a) - at(wall, b) ||
-      at(tick, a) - at(tick, b) ||
-      at(rank, a) - at(rank, b) ||
-      at(rows.seq, a) - at(rows.seq, b),
-  );
+  // Taps of one stamp stay as they are, by station and number: the sort is stable.
+  kept.sort((a, b) => at(wall, a) - at(wall, b) || at(tick, a) - at(tick, b));
   const { kinds, trays, days, persons, stations } = rows;
   const columns = picked({ ...rows.columns, begins }, kept);
   return { length: kept.length, kinds, trays, days, persons, stations, columns };
