@@ -42,43 +42,47 @@ function addOdd(rows: TapRows, { run, branch, odd }: LogRun & { readonly odd: Re
 }
 
 /** How the events of a shape are read: by the columns, one by one, or not at all. */
-type Reading =
+type Reading = { readonly extras: number } & (
   | {
       readonly by: 'columns';
       /** As the dictionary has it. */
       readonly kind: number;
+      /** Which of the extras is the wall time of the stamp; −1 where that is in its column: it holds 49 days. */
+      readonly wallAt: number;
       readonly hasTray: boolean;
       readonly isTimed: boolean;
     }
   | { readonly by: 'event' }
-  | { readonly by: 'none' };
+  | { readonly by: 'none' }
+);
 
-const none: Reading = { by: 'none' };
+const none: Reading = { by: 'none', extras: 0 };
 
 function readingOf(shape: string, indexes: TapRows['indexes']): Reading {
+  const { extras } = piecesOf(shape);
   const read = readEvent(sampleEvent(shape, noFacts));
-  if (read.kind !== 'known') return none;
-  const kind = tapKindOf(read.event);
-  if (kind === undefined) return none;
+  const kind = read.kind === 'known' ? tapKindOf(read.event) : undefined;
+  if (kind === undefined) return { by: 'none', extras };
   const labelled = labels(shape);
+  const wallAt = extraLabels(extras).indexOf(String(labelled.stamp?.wall));
   const isPlain =
     labelled.seq === label('seq') &&
-    labelled.stamp?.wall === label('wall') &&
-    labelled.stamp.tick === label('tick') &&
+    (labelled.stamp?.wall === label('wall') || wallAt >= 0) &&
+    labelled.stamp?.tick === label('tick') &&
     labelled.day === label('day') &&
     labelled.person === label('person') &&
     [undefined, label('tray')].includes(labelled.of) &&
     [undefined, null, label('elapsed')].includes(labelled.elapsed);
-  if (!isPlain) return { by: 'event' };
+  if (!isPlain) return { by: 'event', extras };
   return {
-    by: 'columns',
-    kind: indexes.kind(kind),
+    ...{ by: 'columns', extras, kind: indexes.kind(kind), wallAt },
     hasTray: labelled.of !== undefined,
     isTimed: labelled.elapsed === label('elapsed'),
   };
 }
 
 const label = (kind: string) => `column ${kind}`;
+const extraLabels = (count: number) => Array.from({ length: count }, (_, at) => `extra ${at}`);
 
 /** The parts of an event, each with the column that it comes from. */
 interface Labelled {
@@ -90,12 +94,13 @@ interface Labelled {
   readonly elapsed?: string | null;
 }
 
-/** An event of a shape with the names of the columns in the place of their values. */
+/** An event of a shape with the names of columns and extras in the place of their values. */
 function labels(shape: string): Labelled {
-  const { texts, holes } = piecesOf(shape);
+  const { texts, holes, extras } = piecesOf(shape);
+  const further = extraLabels(extras).values();
   const filled = texts.reduce((text, piece, at) => {
     const hole = holes[at - 1];
-    const name = hole?.from === 'column' ? label(hole.kind) : 'another';
+    const name = hole?.from === 'extras' ? further.next().value : hole?.from === 'column' && label(hole.kind);
     return `${text}"${name}"${piece}`;
   });
   return JSON.parse(filled) as Labelled;
@@ -114,8 +119,11 @@ function addPlain({ indexes, add }: TapRows, { run, branch, readings, odd }: ToR
   const { station, seq } = idHere({ station: run.station, seq: run.first }, branch);
   const stationAt = indexes.station(station);
   const { shape, wall, tick, day, person, tray, elapsed } = run.columns;
+  let extra = 0;
   for (let at = 0; at < run.entries; at += 1) {
     const reading = readings[shape[at] ?? -1] ?? none;
+    const first = extra;
+    extra += reading.extras;
     if (reading.by === 'event') odd.add(at);
     if (reading.by !== 'columns') continue;
     add({
@@ -125,7 +133,7 @@ function addPlain({ indexes, add }: TapRows, { run, branch, readings, odd }: ToR
       person: persons[person[at] ?? -1] ?? -1,
       station: stationAt,
       seq: seq + at,
-      wall: run.base + (wall[at] ?? 0),
+      wall: reading.wallAt < 0 ? run.base + (wall[at] ?? 0) : (run.extras[first + reading.wallAt] ?? 0),
       tick: tick[at] ?? 0,
       elapsed: reading.isTimed ? (elapsed[at] ?? -1) : -1,
     });

@@ -93,10 +93,11 @@ test('times of piece after piece share what was made together, and leave a gap w
       gap(4, 2, true),
       gap(6, 1),
       gap(0.01, 2),
+      gap(0.01, 1, true),
       gap(undefined, 2),
       gap(16, 1),
       gap(0.01, 1, true),
       gap(1, 1),
     ]),
-  ).toEqual([2, 2, 2, 2, 2, undefined, undefined, undefined, undefined, 1]);
+  ).toEqual([2, 2, 2, 2, 2, undefined, undefined, undefined, undefined, undefined, 1]);
 });

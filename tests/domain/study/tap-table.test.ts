@@ -144,6 +144,16 @@ describe('the table of a log', () => {
   });
 });
 
+test('a run that spans a year, more than its column of times can hold, has the times of its taps', () => {
+  const shop = aWorkshop();
+  const tray = shop.tray('ash-copper', 12);
+  for (let month = 0; month < 12; month += 1) {
+    shop.pass(tray, 'bore');
+    shop.later(30 * 24 * 60);
+  }
+  expect(tapsIn(studiedPacked(shop.log))).toEqual(tapsIn(studied(shop.log)));
+});
+
 const isEarly = ({ seq }: ShopEvent) => seq <= 8;
 
 describe('a tap in the table', () => {
