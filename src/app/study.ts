@@ -9,7 +9,7 @@ import { logSize } from './log-size.ts';
 import type { Session } from './session.ts';
 
 /** Answers with the questions that they are to. */
-export interface Studied extends Answered {
+interface Studied extends Answered {
   readonly questions: StudyQuestions;
 }
 

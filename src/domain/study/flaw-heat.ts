@@ -18,7 +18,7 @@ export interface HeatCell {
   readonly furtherTrays: number;
 }
 
-export interface HeatTray {
+interface HeatTray {
   readonly tray: TrayId;
   readonly code: string;
   readonly judged: number;

@@ -8,7 +8,7 @@ import type { Flaw, Visit } from './tap-kind.ts';
 import type { TapTable } from './tap-table.ts';
 
 /** What one reason has cost. */
-export interface ParetoRow {
+interface ParetoRow {
   readonly reason: ReasonId;
   /** Flawed pieces; a piece with two reasons stands under both. */
   readonly pieces: number;
@@ -16,7 +16,7 @@ export interface ParetoRow {
   readonly minutes: LostMinutes;
 }
 
-export interface LostMinutes {
+interface LostMinutes {
   /** Minutes that had gone into pieces which were scrapped. */
   readonly scrapped: number;
   /** Minutes of the stages that pieces which were sent back go through again. */

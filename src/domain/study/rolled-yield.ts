@@ -3,7 +3,7 @@ import { firstPassYield, rolledThroughputYield } from '../statistics/yields.ts';
 import type { StageTrials } from './stage-trials.ts';
 
 /** One factor of a rolled throughput yield. */
-export interface StageFactor {
+interface StageFactor {
   readonly stage: StageId;
   /** First visits, and those of them that ended in a pass. */
   readonly of: number;

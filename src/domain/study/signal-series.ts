@@ -3,7 +3,7 @@ import { type TapFilter, tapFilter } from './tap-filter.ts';
 import type { TapTable } from './tap-table.ts';
 
 /** A tray at a stage, when its pieces first came to be judged. */
-export interface SeriesTray {
+interface SeriesTray {
   readonly tray: TrayId;
   readonly code: string;
   readonly species: SpeciesId;
@@ -12,7 +12,7 @@ export interface SeriesTray {
 }
 
 /** What a series counts: one reason, or scrap for whatever reason. */
-export type SeriesOf = { readonly kind: 'reason'; readonly reason: ReasonId } | { readonly kind: 'scrap' };
+type SeriesOf = { readonly kind: 'reason'; readonly reason: ReasonId } | { readonly kind: 'scrap' };
 
 /** Trays at one stage in the order of their first judged piece, each with its pieces and how many were flawed. */
 export interface SignalSeries {
@@ -30,7 +30,7 @@ export interface SignalSeries {
 }
 
 /** A signal that was answered: what was before that moment (ms UTC) is no news in its series. */
-export interface AnsweredSignal extends Pick<SignalSeries, 'stage' | 'species' | 'of'> {
+interface AnsweredSignal extends Pick<SignalSeries, 'stage' | 'species' | 'of'> {
   readonly since: number;
 }
 

@@ -38,7 +38,7 @@ export interface Study {
 }
 
 /** What the answers rest on. */
-export interface Reach {
+interface Reach {
   /** Pieces whose visit ended, repeats among them. */
   readonly judged: number;
   /** Those of them that were tapped while a tablet's clock was in doubt: their day may be another. */

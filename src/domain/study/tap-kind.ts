@@ -19,7 +19,7 @@ export interface Visit {
 }
 
 /** Work that ends in no verdict: pieces that were put to a cure, and what is left of a spell after its last tap. */
-export interface Stretch {
+interface Stretch {
   readonly kind: 'loaded' | 'ended';
   readonly stage: StageId;
   readonly pieces: number;
@@ -39,7 +39,7 @@ export interface Flaw {
  * neither lost nor through, and its trial goes on until it has left the stage that sent it back. What becomes of it on
  * its way there again, at whatever stage, decides that trial and no other: it has survived the stages before already.
  */
-export interface Trial {
+interface Trial {
   /** Whose trial it is: the stage that had sent the pieces back, or the one that they are at for the first time. */
   readonly stage: StageId;
   readonly pieces: number;
