@@ -24,7 +24,8 @@ function firstBatches(registers: Registers): readonly BatchFact[] {
   return [...found.values()];
 }
 
-function withRoute(order: readonly StageId[], route: readonly StageId[]): readonly StageId[] {
+/** An order with the stages of a route that it has not yet, each right after the stage that it follows there. */
+export function withRoute(order: readonly StageId[], route: readonly StageId[]): readonly StageId[] {
   const merged = [...order];
   let after = -1;
   for (const stage of route) {

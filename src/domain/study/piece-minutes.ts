@@ -45,7 +45,8 @@ export function stageGaps(
   for (let row = table.length - 1; row >= 0; row -= 1) {
     const what = table.kinds[kind[row] ?? -1];
     const of = table.trays[tray[row] ?? -1];
-    if (!what || !of || what.kind === 'ended' || !isWanted(row)) continue;
+    // The end of a spell is work of no piece.
+    if (!what?.pieces || !of || !isWanted(row)) continue;
     const work = what.kind === 'loaded' ? 'loading' : 'work';
     const key = `${what.stage}|${of.species}|${work}`;
     const known = found.get(key) ?? { stage: what.stage, species: of.species, of: work, gaps: [] };

@@ -1,4 +1,7 @@
 import type { BatchId, StageId } from '../log/ids.ts';
+import { liveStages, withRoute } from '../route/live-stages.ts';
+import { routeOfBatch } from '../route/route.ts';
+import { factsOf, type Registers } from '../shop/registers.ts';
 
 /** Which stages there are, as the set-up has them at the time of the question. */
 export interface StudyRoutes {
@@ -8,14 +11,27 @@ export interface StudyRoutes {
   readonly byBatch: ReadonlyMap<BatchId, readonly StageId[]>;
 }
 
+/** The routes of a shop: those of batches that are done with too, since their pieces have been judged. */
+export function routesIn(registers: Registers): StudyRoutes {
+  const byBatch = new Map<BatchId, readonly StageId[]>();
+  for (const { id } of factsOf(registers, 'batch')) {
+    const route = routeOfBatch(registers, id);
+    if (route) byBatch.set(id, route);
+  }
+  return { stages: liveStages(registers), byBatch };
+}
+
 /**
- * The stages that pieces of some batches go through, in the order of the shop. A stage that has judged a piece of theirs
- * and stands on none of their routes any more is no longer among them.
+ * The stages that pieces of some batches go through, in the order of the shop; a stage that no batch in work has stands
+ * where its own route has it. One that has judged a piece and stands on no route any more is not among them.
  */
 export function stagesOf({ stages, byBatch }: StudyRoutes, batches: Iterable<BatchId>): readonly StageId[] {
-  const wanted = new Set<StageId>();
-  for (const batch of batches) for (const stage of byBatch.get(batch) ?? stages) wanted.add(stage);
-  return [...stages.filter((stage) => wanted.delete(stage)), ...wanted];
+  const routes = [...batches].map((batch) => byBatch.get(batch) ?? stages);
+  const wanted = new Set(routes.flat());
+  return routes.reduce<readonly StageId[]>(
+    withRoute,
+    stages.filter((stage) => wanted.has(stage)),
+  );
 }
 
 /** The stages that a piece of a batch has been through when it leaves a stage, that one with it. */
