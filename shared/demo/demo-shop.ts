@@ -2,6 +2,8 @@ import type { ShopEvent } from '../../src/domain/log/event.ts';
 import type { TrayId } from '../../src/domain/log/ids.ts';
 import { dayAfter, shopDay } from '../../src/domain/log/zone.ts';
 import { stagesOfTray, traysAtStage } from '../../src/domain/rollup/waiting.ts';
+import type { Random } from '../../src/domain/signals/orders.ts';
+import { seededRandom } from '../../src/domain/signals/seeded-random.ts';
 import { type Stretch, workingStretches } from './calendar.ts';
 import {
   batch,
@@ -15,8 +17,8 @@ import {
   stations,
   variants,
 } from './demo-facts.ts';
+import { drawWeighted } from './draw-weighted.ts';
 import { doer, type Hand, rest, tendHolds, workAt, workOn } from './hands.ts';
-import { drawWeighted, type Random, seededRandom } from './seeded-random.ts';
 import { openTeller, type Teller } from './teller.ts';
 
 /** Working days that the demo's batch has run for. */

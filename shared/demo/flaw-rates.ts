@@ -1,7 +1,8 @@
 import type { OutcomeKind } from '../../src/domain/log/event.ts';
 import type { ReasonId, SpeciesId, StageId } from '../../src/domain/log/ids.ts';
+import type { Random } from '../../src/domain/signals/orders.ts';
 import { reasonOf, stageOf, stations } from './demo-facts.ts';
-import { drawWeighted, type Random } from './seeded-random.ts';
+import { drawWeighted } from './draw-weighted.ts';
 
 /** Minutes of handwork per piece at each stage; invented for the demo. */
 export const minutesPerPiece: Readonly<Record<string, number>> = {

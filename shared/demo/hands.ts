@@ -6,9 +6,10 @@ import { heldAt, holds } from '../../src/domain/rollup/holds.ts';
 import { type AtStage, traysAtStage } from '../../src/domain/rollup/waiting.ts';
 import { stagesBefore } from '../../src/domain/route/route.ts';
 import { factOf } from '../../src/domain/shop/registers.ts';
+import type { Random } from '../../src/domain/signals/orders.ts';
 import { parts, stageIds } from './demo-facts.ts';
+import { drawWeighted } from './draw-weighted.ts';
 import { drawFlaw, drawOutcome, minutesPerPiece } from './flaw-rates.ts';
-import { drawWeighted, type Random } from './seeded-random.ts';
 import type { Doer, Teller } from './teller.ts';
 
 /** One person at one station, with the moment (ms UTC) up to which they have worked. */
