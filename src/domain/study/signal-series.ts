@@ -30,7 +30,7 @@ export interface SignalSeries {
 }
 
 /** A signal that was answered: what was before that moment (ms UTC) is no news in its series. */
-interface AnsweredSignal extends Pick<SignalSeries, 'stage' | 'species' | 'of'> {
+export interface AnsweredSignal extends Pick<SignalSeries, 'stage' | 'species' | 'of'> {
   readonly since: number;
 }
 

@@ -1,9 +1,13 @@
 import type { ShopDay, SpeciesId, VariantId } from '../log/ids.ts';
+import { seededRandom } from '../signals/seeded-random.ts';
 import { type ComparedCell, type Comparison, compare } from './comparison.ts';
 import { flawHeat, type HeatCell } from './flaw-heat.ts';
 import { type FlawPareto, flawPareto } from './flaw-pareto.ts';
 import { medianMinutes, stageGaps } from './piece-minutes.ts';
+import { pieceTimes, type StageTime } from './piece-times.ts';
+import type { AnsweredSignal } from './signal-series.ts';
 import type { StudyRoutes } from './study-routes.ts';
+import { type StudySignals, studySignals } from './study-signals.ts';
 import { type GroupSurvival, survivalBySpecies, survivalByVariant } from './survival.ts';
 import { type TapFilter, tapFilter } from './tap-filter.ts';
 import type { TapTable } from './tap-table.ts';
@@ -18,9 +22,11 @@ import {
 /** What is asked of a log. */
 export interface StudyQuestions {
   readonly routes: StudyRoutes;
-  /** Of everything but the comparison, which has filters of its own. */
+  /** Of everything but the comparison, which has filters of its own, and the signals, which are of the whole shop. */
   readonly filter: TapFilter;
   readonly comparison: Comparison | null;
+  /** Signals that a person has answered. */
+  readonly answered: readonly AnsweredSignal[];
   /** Of all intervals; 0.9 when left out. */
   readonly level?: number;
 }
@@ -33,6 +39,8 @@ export interface Study {
   readonly comparison: readonly ComparedCell[] | null;
   readonly flaws: FlawPareto;
   readonly heat: readonly HeatCell[];
+  readonly signals: StudySignals;
+  readonly times: readonly StageTime[];
   readonly worked: { readonly days: readonly WorkedTime[]; readonly weeks: readonly WorkedTime[] };
   readonly scrappedTime: ScrappedTime;
 }
@@ -48,7 +56,10 @@ interface Reach {
 }
 
 /** Answers every question on a table. Throws RangeError for a level that is not between 0 and 1. */
-export function studyOf(table: TapTable, { routes, filter, comparison, level }: StudyQuestions): Study {
+export function studyOf(
+  table: TapTable,
+  { routes, filter, comparison, answered, level }: StudyQuestions,
+): Study {
   // The usual time of a piece is a matter of the shop, not of the few days that may be looked at.
   const pieceMinutes = medianMinutes(stageGaps(table));
   const days = workedByDay(table, filter);
@@ -59,10 +70,15 @@ export function studyOf(table: TapTable, { routes, filter, comparison, level }: 
     comparison: comparison && compare(table, { ...comparison, level }),
     flaws: flawPareto(table, { routes, filter, pieceMinutes }),
     heat: flawHeat(table, { filter }),
+    signals: studySignals(table, { answered, random: seededRandom(sameEverywhere) }),
+    times: pieceTimes(table, { filter, level }),
     worked: { days: newestDays(days), weeks: workedByWeek(days) },
     scrappedTime: scrappedTime(table, { routes, filter, pieceMinutes }),
   };
 }
+
+/** A seed: every tablet with the same log has the same list of signals. */
+const sameEverywhere = 20_260_301;
 
 /** Two months of days are as many as a screen has room for; weeks go further back. */
 const mostDays = 62;

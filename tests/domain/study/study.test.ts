@@ -7,7 +7,7 @@ import { aWorkshop, scrapped } from '../../support/a-shop.ts';
 import { testRoutes as routes, studied } from '../../support/study-makers.ts';
 import { person } from '../../support/workshop.ts';
 
-const questions: StudyQuestions = { routes, filter: {}, comparison: null };
+const questions: StudyQuestions = { routes, filter: {}, comparison: null, answered: [] };
 
 /** Monday: Edda bores three of ash in 2 minutes each. Tuesday: Odo, in doubt of the clock, blows one in 4 minutes. */
 function twoDays() {
@@ -34,6 +34,7 @@ describe('a study', () => {
     expect(study.variants[0]?.group).toBe('ash-copper');
     expect(study.comparison).toBeNull();
     expect(study.flaws).toMatchObject({ pieces: 1, minutes: { scrapped: 2, again: 0, partly: 0 } });
+    expect(study.times).toMatchObject([{ stage: 'bore', species: 'ash', of: 'work', time: { pieces: 4 } }]);
     expect(study.heat).toMatchObject([{ stage: 'bore', species: 'ash', judged: 4, flawed: 1 }]);
     expect(study.worked.weeks).toEqual([{ day: '2026-03-02', stage: 'bore', minutes: 10 }]);
     expect(study.worked.days).toHaveLength(2);
@@ -76,6 +77,7 @@ describe('a study', () => {
         heat: [],
       },
       flaws: { reasons: [], pieces: 0, minutes: { scrapped: 0, again: 0, partly: 0 } },
+      ...{ signals: { signals: [], falseAlarm: 0.05, watched: 0 }, times: [] },
       worked: { days: [], weeks: [] },
       scrappedTime: { scrapped: 0, all: 0, share: undefined },
     });
