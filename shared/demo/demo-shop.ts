@@ -1,9 +1,8 @@
+import { type Random, seededRandom } from '../../src/domain/chance/seeded-random.ts';
 import type { ShopEvent } from '../../src/domain/log/event.ts';
 import type { TrayId } from '../../src/domain/log/ids.ts';
 import { dayAfter, shopDay } from '../../src/domain/log/zone.ts';
 import { stagesOfTray, traysAtStage } from '../../src/domain/rollup/waiting.ts';
-import type { Random } from '../../src/domain/signals/orders.ts';
-import { seededRandom } from '../../src/domain/signals/seeded-random.ts';
 import { type Stretch, workingStretches } from './calendar.ts';
 import {
   batch,

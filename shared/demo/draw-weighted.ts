@@ -1,4 +1,4 @@
-import type { Random } from '../../src/domain/signals/orders.ts';
+import type { Random } from '../../src/domain/chance/seeded-random.ts';
 
 /** One of several, each as likely as its weight; undefined when all weights are 0. */
 export function drawWeighted<Item>(

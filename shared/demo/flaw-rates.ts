@@ -1,6 +1,6 @@
+import type { Random } from '../../src/domain/chance/seeded-random.ts';
 import type { OutcomeKind } from '../../src/domain/log/event.ts';
 import type { ReasonId, SpeciesId, StageId } from '../../src/domain/log/ids.ts';
-import type { Random } from '../../src/domain/signals/orders.ts';
 import { reasonOf, stageOf, stations } from './demo-facts.ts';
 import { drawWeighted } from './draw-weighted.ts';
 

@@ -1,3 +1,4 @@
+import type { Random } from '../../src/domain/chance/seeded-random.ts';
 import type { Command, Spot } from '../../src/domain/command/command.ts';
 import type { Outcome, OutcomeKind } from '../../src/domain/log/event.ts';
 import type { PersonId, StageId, StationId } from '../../src/domain/log/ids.ts';
@@ -6,7 +7,6 @@ import { heldAt, holds } from '../../src/domain/rollup/holds.ts';
 import { type AtStage, traysAtStage } from '../../src/domain/rollup/waiting.ts';
 import { stagesBefore } from '../../src/domain/route/route.ts';
 import { factOf } from '../../src/domain/shop/registers.ts';
-import type { Random } from '../../src/domain/signals/orders.ts';
 import { parts, stageIds } from './demo-facts.ts';
 import { drawWeighted } from './draw-weighted.ts';
 import { drawFlaw, drawOutcome, minutesPerPiece } from './flaw-rates.ts';

@@ -1,7 +1,7 @@
 /** What can befall the files of a browser's database while the browser is shut. */
 import { readdirSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Random } from '../../src/domain/signals/orders.ts';
+import type { Random } from '../../src/domain/chance/seeded-random.ts';
 
 /** The folder in which Chromium keeps IndexedDB of the app at `url`; the profile is of a browser that was shut. */
 export function databaseFolder(profile: string, url: string): string {

@@ -2,8 +2,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { inject } from 'vitest';
-import type { Random } from '../../src/domain/signals/orders.ts';
-import { seededRandom } from '../../src/domain/signals/seeded-random.ts';
+import { type Random, seededRandom } from '../../src/domain/chance/seeded-random.ts';
 import { type Kind, planOf } from './chaos-plan.ts';
 import { closeStations } from './station.ts';
 

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import type { BrowserContext, Page } from 'playwright-core';
 import { inject } from 'vitest';
-import type { Random } from '../../src/domain/signals/orders.ts';
+import type { Random } from '../../src/domain/chance/seeded-random.ts';
 import { installTapper, messages, type TapNews } from '../support/page-tapper.ts';
 import {
   allowToKeep,

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { beforeAll, expect, inject, test } from 'vitest';
-import type { Random } from '../../src/domain/signals/orders.ts';
+import type { Random } from '../../src/domain/chance/seeded-random.ts';
 import { hostControl } from './breakable-host.ts';
 import { compareTaps, whatWasSaid } from './compare.ts';
 import { allKept, runKind, timeBox } from './kind-figures.ts';

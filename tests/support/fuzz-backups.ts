@@ -1,11 +1,10 @@
 import { createHash } from 'node:crypto';
 import { gunzipSync, gzipSync } from 'node:zlib';
+import { type Random, seededRandom } from '../../src/domain/chance/seeded-random.ts';
 import { chained, type Entry } from '../../src/domain/log/chain.ts';
 import type { ShopEvent } from '../../src/domain/log/event.ts';
 import { readEvent } from '../../src/domain/log/read-event.ts';
 import { shopOf } from '../../src/domain/shop/shop.ts';
-import type { Random } from '../../src/domain/signals/orders.ts';
-import { seededRandom } from '../../src/domain/signals/seeded-random.ts';
 import { type Limits, usualLimits } from '../../src/store/backup/backup-format.ts';
 import { type BackupReading, readBackup } from '../../src/store/backup/read-backup.ts';
 import { unpack } from '../../src/store/backup/unpack.ts';

@@ -1,5 +1,6 @@
+import type { Random } from '../chance/seeded-random.ts';
 import { partsAt, type Scanned } from './change.ts';
-import { type Random, shareOfOrders, shuffle } from './orders.ts';
+import { shareOfOrders, shuffle } from './orders.ts';
 import { type Part, type Run, traysOf } from './tally.ts';
 
 /**

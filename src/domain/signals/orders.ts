@@ -1,5 +1,4 @@
-/** Uniform numbers from 0 (included) to 1 (not included). */
-export type Random = () => number;
+import type { Random } from '../chance/seeded-random.ts';
 
 /** So many orders as strange as the one found say how common they are within a quarter or so. */
 const plainlyMany = 20;

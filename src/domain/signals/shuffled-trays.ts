@@ -1,5 +1,6 @@
+import type { Random } from '../chance/seeded-random.ts';
 import { logFactorials } from './drawn-without-return.ts';
-import { type Random, shareOfOrders, shuffle } from './orders.ts';
+import { shareOfOrders, shuffle } from './orders.ts';
 import { gatesAt } from './strange-counts.ts';
 import { type Run, traysOf } from './tally.ts';
 

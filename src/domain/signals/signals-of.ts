@@ -1,8 +1,8 @@
+import type { Random } from '../chance/seeded-random.ts';
 import { taroneHolm } from '../statistics/false-discovery.ts';
 import type { Change, Scanned } from './change.ts';
 import { changeScan } from './change-scan.ts';
 import { mixedScan } from './mixed-scan.ts';
-import type { Random } from './orders.ts';
 import { chanceOfShuffled } from './shuffled-trays.ts';
 import { newestRun, type Run, type Tally } from './tally.ts';
 

@@ -1,5 +1,5 @@
+import type { Random } from '../chance/seeded-random.ts';
 import type { Change } from '../signals/change.ts';
-import type { Random } from '../signals/orders.ts';
 import { signalsOf } from '../signals/signals-of.ts';
 import { type SeriesQuestion, type SignalSeries, signalSeries } from './signal-series.ts';
 import type { TapTable } from './tap-table.ts';

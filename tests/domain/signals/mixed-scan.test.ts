@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { seededRandom } from '../../../src/domain/chance/seeded-random.ts';
 import { mixedScan } from '../../../src/domain/signals/mixed-scan.ts';
-import { seededRandom } from '../../../src/domain/signals/seeded-random.ts';
 import { newestRun, type Tally } from '../../../src/domain/signals/tally.ts';
 
 const scan = (tally: Tally, { seed = 1, most = 2000 } = {}) =>

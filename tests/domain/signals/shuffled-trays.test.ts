@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { seededRandom } from '../../../src/domain/chance/seeded-random.ts';
 import { changeScan } from '../../../src/domain/signals/change-scan.ts';
-import { seededRandom } from '../../../src/domain/signals/seeded-random.ts';
 import { chanceOfShuffled } from '../../../src/domain/signals/shuffled-trays.ts';
 import { newestRun } from '../../../src/domain/signals/tally.ts';
 

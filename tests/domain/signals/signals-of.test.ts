@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { type Random, seededRandom } from '../../../src/domain/chance/seeded-random.ts';
 import { changeScan } from '../../../src/domain/signals/change-scan.ts';
-import type { Random } from '../../../src/domain/signals/orders.ts';
-import { seededRandom } from '../../../src/domain/signals/seeded-random.ts';
 import { signalsOf } from '../../../src/domain/signals/signals-of.ts';
 import { newestRun, type Tally } from '../../../src/domain/signals/tally.ts';
 import { taroneHolm } from '../../../src/domain/statistics/false-discovery.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { seededRandom } from '../../../src/domain/signals/seeded-random.ts';
+import { seededRandom } from '../../../src/domain/chance/seeded-random.ts';
 import { bernoulliCusum, flawWeight } from '../../../src/domain/statistics/bernoulli-cusum.ts';
 import {
   bernoulliCusumAlarm,

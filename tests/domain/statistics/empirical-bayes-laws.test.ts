@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { seededRandom } from '../../../src/domain/signals/seeded-random.ts';
+import { seededRandom } from '../../../src/domain/chance/seeded-random.ts';
 import { FULL_POOLING } from '../../../src/domain/statistics/beta-population.ts';
 import { empiricalBayes } from '../../../src/domain/statistics/empirical-bayes.ts';
 import { betaQuantile } from '../../../src/domain/statistics/special-functions.ts';

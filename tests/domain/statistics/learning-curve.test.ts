@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cases } from '../../../shared/check-values/learning.json' with { type: 'json' };
-import { seededRandom } from '../../../src/domain/signals/seeded-random.ts';
+import { seededRandom } from '../../../src/domain/chance/seeded-random.ts';
 import { learningCurve } from '../../../src/domain/statistics/learning-curve.ts';
 import {
   cumulativeTotal,

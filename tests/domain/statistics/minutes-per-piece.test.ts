@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { seededRandom } from '../../../src/domain/signals/seeded-random.ts';
+import { seededRandom } from '../../../src/domain/chance/seeded-random.ts';
 import { minutesPerPiece } from '../../../src/domain/statistics/minutes-per-piece.ts';
 import { type Tap, tapGroups } from '../../../src/domain/statistics/tap-groups.ts';
 import { type TrueWork, tapsOf } from './tap-makers.ts';

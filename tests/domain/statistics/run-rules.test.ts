@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cases } from '../../../shared/check-values/control-charts.json' with { type: 'json' };
-import { seededRandom } from '../../../src/domain/signals/seeded-random.ts';
+import { seededRandom } from '../../../src/domain/chance/seeded-random.ts';
 import { nelsonRules, type RunRule, runRules } from '../../../src/domain/statistics/run-rules.ts';
 import { shewhartArl } from '../../../src/domain/statistics/shewhart-arl.ts';
 import { normalQuantile } from '../../../src/domain/statistics/special-functions.ts';

@@ -1,4 +1,4 @@
-import type { Random } from '../../../src/domain/signals/orders.ts';
+import type { Random } from '../../../src/domain/chance/seeded-random.ts';
 import { normalQuantile } from '../../../src/domain/statistics/special-functions.ts';
 import type { Tap } from '../../../src/domain/statistics/tap-groups.ts';
 

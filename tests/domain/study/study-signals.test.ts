@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { seededRandom } from '../../../src/domain/signals/seeded-random.ts';
+import { seededRandom } from '../../../src/domain/chance/seeded-random.ts';
 import { studySignals } from '../../../src/domain/study/study-signals.ts';
 import { aWorkshop, scrapped } from '../../support/a-shop.ts';
 import { studied } from '../../support/study-makers.ts';

@@ -1,6 +1,6 @@
 import { createDecipheriv, hkdfSync, pbkdf2Sync } from 'node:crypto';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { seededRandom } from '../../../src/domain/signals/seeded-random.ts';
+import { seededRandom } from '../../../src/domain/chance/seeded-random.ts';
 import { openSealed } from '../../../src/store/backup/open-sealed.ts';
 import { readBackup } from '../../../src/store/backup/read-backup.ts';
 import { type SealedBackup, sealBackup } from '../../../src/store/backup/seal-backup.ts';

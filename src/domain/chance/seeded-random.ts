@@ -1,4 +1,5 @@
-import type { Random } from './orders.ts';
+/** Uniform numbers from 0 (included) to 1 (not included). */
+export type Random = () => number;
 
 /** The same numbers for the same seed. Mulberry32 by Tommy Ettinger, released to the public domain; constants from memory. */
 export function seededRandom(seed: number): Random {
