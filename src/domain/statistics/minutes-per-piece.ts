@@ -1,8 +1,7 @@
+import { demandLevel, type Interval } from './counts.ts';
 import { studentQuantile } from './special-functions.ts';
 import { type Tap, tapGroups, type Worked } from './tap-groups.ts';
 import { isWork, type WorkTime, workTime } from './work-time.ts';
-
-type Interval = readonly [low: number, high: number];
 
 export interface PieceTime {
   /** Minutes of work that a piece takes on average: what cost and forecast reckon with. */
@@ -40,7 +39,7 @@ export function minutesPerPiece(
   taps: readonly Tap[],
   { level = 0.9 }: { readonly level?: number } = {},
 ): PieceTime | undefined {
-  if (!(level > 0 && level < 1)) throw new RangeError(`no level of an interval: ${level}`);
+  demandLevel(level);
   const stretches = tapGroups(taps);
   const time = workTime(stretches);
   if (!time) return undefined;

@@ -1,12 +1,9 @@
+import { mustBeNumbers } from './must-be-numbers.ts';
+
 /**
  * Yields from counts and factors. None checks that good ≤ entered: where two tablets tapped the same last piece, the
  * counts disagree until a recount, and the figure has to show it. What is not yet known is absent, never NaN.
  */
-
-function demandFinite(numbers: readonly number[]): void {
-  const bad = numbers.find((each) => !Number.isFinite(each));
-  if (bad !== undefined) throw new RangeError(`A yield is made of finite numbers, not of ${bad}`);
-}
 
 /**
  * First-pass yield, a fraction: pieces good at their first visit ÷ pieces whose first visit ended; absent while none
@@ -14,7 +11,7 @@ function demandFinite(numbers: readonly number[]): void {
  * Source: ISO 22400-2:2014, first pass yield (good parts without rework ÷ inspected parts).
  */
 export function firstPassYield(good: number, entered: number): number | undefined {
-  demandFinite([good, entered]);
+  mustBeNumbers([good, entered]);
   return entered > 0 ? good / entered : undefined;
 }
 
@@ -24,7 +21,7 @@ export function firstPassYield(good: number, entered: number): number | undefine
  * Source: Six Sigma body of knowledge.
  */
 export function rolledThroughputYield(factors: readonly number[]): number | undefined {
-  demandFinite(factors);
+  mustBeNumbers(factors);
   return factors.length === 0 ? undefined : factors.reduce((product, each) => product * each, 1);
 }
 
@@ -34,7 +31,7 @@ export function rolledThroughputYield(factors: readonly number[]): number | unde
  * Source: Six Sigma body of knowledge.
  */
 export function normalizedYield(rty: number, steps: number): number | undefined {
-  demandFinite([rty]);
+  mustBeNumbers([rty]);
   if (!(Number.isSafeInteger(steps) && steps >= 0)) throw new RangeError(`Steps are whole, not ${steps}`);
   return steps === 0 || rty < 0 ? undefined : rty ** (1 / steps);
 }
