@@ -1,4 +1,4 @@
-import { type Branch, toldApart } from '../domain/log/branch.ts';
+import { type Branch, identityOn, toldApart } from '../domain/log/branch.ts';
 import type { StationId } from '../domain/log/ids.ts';
 import type { LogEvent } from '../domain/log/read-event.ts';
 import type { PackedRun, RunHead } from '../domain/packed/packed-run.ts';
@@ -21,9 +21,9 @@ export interface RunRecord {
 
 export function runRecordOf(run: PackedRun, branch?: Branch): RunRecord {
   const { station, first, entries, prev, link, sum } = run;
-  const seq = branch ? first - branch.after : first;
+  const here = identityOn(branch, { station, seq: first });
   return {
-    ...{ station: branch ? branch.station : station, seq, last: seq + entries - 1 },
+    ...{ ...here, last: here.seq + entries - 1 },
     trays: traysIn(run),
     run: { station, first, entries, prev, link, sum },
     ...(branch && { branch }),

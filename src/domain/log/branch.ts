@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import type { Link } from './chain.ts';
 import { type StationId, stationId } from './ids.ts';
 import type { LogEvent } from './read-event.ts';
+import type { EventId } from './version-vector.ts';
 
 /**
  * A branch of a station's chain. A tablet that was cloned writes on under the station of the other: from some number on
@@ -20,9 +21,15 @@ export function branchAt({ event, link }: { event: LogEvent; link: Link }): Bran
   return { of: event.station, after: event.seq - 1, station };
 }
 
+/** The identity that an event has where it lies, on the chain or on a branch; what came before a branch keeps its own. */
+export function identityOn(branch: Branch | undefined, { station, seq }: EventId): EventId {
+  return branch && station === branch.of && seq > branch.after
+    ? { station: branch.station, seq: seq - branch.after }
+    : { station, seq };
+}
+
 /** The events of a branch under its own station, numbered from 1; what came before it stays as it was. */
 export function toldApart<E extends LogEvent>(event: E, branch: Branch): E {
   const copy = 'event' in event ? { event: toldApart(event.event as LogEvent, branch) } : {};
-  if (event.station !== branch.of || event.seq <= branch.after) return { ...event, ...copy };
-  return { ...event, ...copy, station: branch.station, seq: event.seq - branch.after };
+  return { ...event, ...copy, ...identityOn(branch, event) };
 }

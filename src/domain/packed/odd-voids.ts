@@ -1,3 +1,4 @@
+import type { EventId } from '../log/version-vector.ts';
 import { isVoid } from './effects.ts';
 import type { LogRun, Row } from './log-run.ts';
 import { rowFinder } from './row-finder.ts';
@@ -5,9 +6,7 @@ import { noFacts, sampleEvent } from './sample-event.ts';
 import { piecesOf } from './shape.ts';
 
 /** A void: its row, and the event that it takes back, as its station named it. */
-export interface VoidRow extends Row {
-  readonly station: string;
-  readonly seq: number;
+export interface VoidRow extends Row, EventId {
   /** It takes back another void. */
   readonly nested: boolean;
 }
@@ -43,7 +42,7 @@ function kindOf(shape: string): Kind {
   const { extras, holes } = piecesOf(shape);
   const event = shape.includes('"voided"') ? sampleEvent(shape, noFacts) : undefined;
   if (!event || !isVoid(event)) return { extras, takes: undefined };
-  const { station, seq } = event.event as { readonly station: string; readonly seq: number };
+  const { station, seq } = event.event as EventId;
   const seqAt = holes.filter((hole) => hole.from === 'extras').findIndex((hole) => hole.kind === 'seq');
   return {
     extras,

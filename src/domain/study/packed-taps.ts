@@ -1,8 +1,7 @@
-import { type Branch, toldApart } from '../log/branch.ts';
+import { identityOn, toldApart } from '../log/branch.ts';
 import type { ShopEvent, TrayFacts } from '../log/event.ts';
 import type { PersonId, ShopDay } from '../log/ids.ts';
 import { readEvent } from '../log/read-event.ts';
-import type { EventId } from '../log/version-vector.ts';
 import { eventTexts } from '../packed/event-texts.ts';
 import type { LogRun } from '../packed/log-run.ts';
 import { voidRows } from '../packed/odd-voids.ts';
@@ -28,8 +27,8 @@ export function runAdder(rows: TapRows): (of: LogRun) => void {
     addPlain(rows, { ...of, readings: run.shapes.map(reading), odd });
     if (odd.size > 0) addOdd(rows, { ...of, odd });
     for (const { at, station, seq } of voidRows(of)) {
-      const by = idHere({ station: run.station, seq: run.first + at }, branch);
-      rows.addVoid({ by, target: idHere({ station: station as EventId['station'], seq }, branch) });
+      const by = identityOn(branch, { station: run.station, seq: run.first + at });
+      rows.addVoid({ by, target: identityOn(branch, { station, seq }) });
     }
   };
 }
@@ -116,7 +115,7 @@ function addPlain({ indexes, add }: TapRows, { run, branch, readings, odd }: ToR
   const trays = parsed<TrayFacts>(run.trays).map(indexes.tray);
   const days = parsed<ShopDay>(run.days).map(indexes.day);
   const persons = parsed<PersonId | null>(run.persons).map(indexes.person);
-  const { station, seq } = idHere({ station: run.station, seq: run.first }, branch);
+  const { station, seq } = identityOn(branch, { station: run.station, seq: run.first });
   const stationAt = indexes.station(station);
   const { shape, wall, tick, day, person, tray, elapsed } = run.columns;
   let extra = 0;
@@ -142,9 +141,4 @@ function addPlain({ indexes, add }: TapRows, { run, branch, readings, odd }: ToR
 
 function parsed<Value>(texts: PackedRun['trays']): Value[] {
   return texts.map((text) => JSON.parse(text) as Value);
-}
-
-/** The identity that an event has in this log. */
-function idHere({ station, seq }: EventId, branch: Branch | undefined): EventId {
-  return branch ? toldApart({ kind: 'voided', station, seq }, branch) : { station, seq };
 }
