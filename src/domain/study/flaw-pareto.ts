@@ -36,7 +36,7 @@ export interface FlawPareto {
 export interface ParetoQuestion {
   readonly routes: StudyRoutes;
   readonly filter?: TapFilter | undefined;
-  /** Minutes that a piece takes, see `medianMinutes`. */
+  /** Minutes that a piece takes, see piece-minutes.ts. */
   readonly pieceMinutes: PieceMinutes;
 }
 

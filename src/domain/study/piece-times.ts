@@ -1,5 +1,5 @@
 import { minutesPerPiece, type PieceTime } from '../statistics/minutes-per-piece.ts';
-import { type StageGaps, stageGaps } from './piece-minutes.ts';
+import { type StageGaps, stageGaps } from './stage-gaps.ts';
 import type { TapFilter } from './tap-filter.ts';
 import type { TapTable } from './tap-table.ts';
 
@@ -8,18 +8,15 @@ export interface StageTime extends Pick<StageGaps, 'stage' | 'species' | 'of'> {
   readonly time: PieceTime;
 }
 
-/** More taps than these make an interval narrower than what days and hands differ by. */
-const mostTaps = 1000;
-
 /**
  * Minutes per piece of every stage × wood with a known time, by the robust estimate of `minutesPerPiece` from the newest
- * thousand taps. Throws RangeError for a level that is not between 0 and 1.
+ * taps. Throws RangeError for a level that is not between 0 and 1.
  */
 export function pieceTimes(
   table: TapTable,
   { filter, level = 0.9 }: { readonly filter?: TapFilter | undefined; readonly level?: number | undefined },
 ): readonly StageTime[] {
-  return stageGaps(table, { filter, most: mostTaps }).flatMap(({ stage, species, of, gaps }) => {
+  return stageGaps(table, { filter }).flatMap(({ stage, species, of, gaps }) => {
     const time = minutesPerPiece(gaps, { level });
     return time ? [{ stage, species, of, time }] : [];
   });

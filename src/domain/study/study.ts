@@ -1,11 +1,12 @@
+import { seededRandom } from '../chance/seeded-random.ts';
 import type { ShopDay, SpeciesId, VariantId } from '../log/ids.ts';
-import { seededRandom } from '../signals/seeded-random.ts';
 import { type ComparedCell, type Comparison, compare } from './comparison.ts';
 import { flawHeat, type HeatCell } from './flaw-heat.ts';
 import { type FlawPareto, flawPareto } from './flaw-pareto.ts';
-import { medianMinutes, stageGaps } from './piece-minutes.ts';
+import { pieceMinutes } from './piece-minutes.ts';
 import { pieceTimes, type StageTime } from './piece-times.ts';
 import type { AnsweredSignal } from './signal-series.ts';
+import { stageGaps } from './stage-gaps.ts';
 import type { StudyRoutes } from './study-routes.ts';
 import { type StudySignals, studySignals } from './study-signals.ts';
 import { type GroupSurvival, survivalBySpecies, survivalByVariant } from './survival.ts';
@@ -61,19 +62,19 @@ export function studyOf(
   { routes, filter, comparison, answered, level }: StudyQuestions,
 ): Study {
   // The usual time of a piece is a matter of the shop, not of the few days that may be looked at.
-  const pieceMinutes = medianMinutes(stageGaps(table));
+  const usual = { routes, pieceMinutes: pieceMinutes(stageGaps(table)) };
   const days = workedByDay(table, filter);
   return {
     reach: reachOf(table, filter),
     species: survivalBySpecies(table, { routes, filter, level }),
     variants: survivalByVariant(table, { routes, filter, level }),
     comparison: comparison && compare(table, { ...comparison, level }),
-    flaws: flawPareto(table, { routes, filter, pieceMinutes }),
+    flaws: flawPareto(table, { ...usual, filter }),
     heat: flawHeat(table, { filter }),
     signals: studySignals(table, { answered, random: seededRandom(sameEverywhere) }),
     times: pieceTimes(table, { filter, level }),
     worked: { days: newestDays(days), weeks: workedByWeek(days) },
-    scrappedTime: scrappedTime(table, { routes, filter, pieceMinutes }),
+    scrappedTime: scrappedTime(table, { ...usual, filter }),
   };
 }
 

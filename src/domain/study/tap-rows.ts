@@ -2,7 +2,7 @@ import type { ShopEvent, TrayFacts } from '../log/event.ts';
 import type { PersonId, ShopDay, StationId } from '../log/ids.ts';
 import type { EventId } from '../log/version-vector.ts';
 import { type TapKind, tapKindOf } from './tap-kind.ts';
-import { emptyColumns, longestElapsed, type TapColumns } from './tap-table.ts';
+import { emptyColumns, longestElapsed, type TapTable } from './tap-table.ts';
 
 /** A void, and what it takes back. */
 export interface VoidOf {
@@ -14,14 +14,8 @@ export interface VoidOf {
 export const beginning = 2 ** 32 - 1;
 
 /** Taps as they come, in no order, with what their order and their force depend on. */
-export interface TapRows {
+export interface TapRows extends Omit<TapTable, 'length'> {
   readonly length: () => number;
-  readonly kinds: readonly TapKind[];
-  readonly trays: readonly TrayFacts[];
-  readonly days: readonly ShopDay[];
-  readonly persons: readonly (PersonId | null)[];
-  readonly stations: readonly StationId[];
-  readonly columns: TapColumns;
   readonly seq: Float64Array;
   readonly tick: Float64Array;
   readonly voids: readonly VoidOf[];
