@@ -3,29 +3,13 @@ import { chained, type Entry } from '../../src/domain/log/chain.ts';
 import { emptyParcel } from '../../src/domain/packed/parcel.ts';
 import { addEvent, emptyShop, type Shop } from '../../src/domain/shop/shop.ts';
 import type { LogStore } from '../../src/store/log-store.ts';
-import { aWorkshop } from '../support/a-shop.ts';
+import { clonedTablet } from '../support/cloned-tablet.ts';
 import { spellDraft } from '../support/drafts.ts';
 import { logMakers } from '../support/log-makers.ts';
 
 const now = Date.UTC(2026, 2, 2, 9);
 
-/** The log of a tablet that was cloned after a tray of eight was made, and the two logs that came of it. */
-function clones() {
-  const told = (pieces: number) => {
-    const shop = aWorkshop({ station: 'station-z', letter: 'C' });
-    const tray = shop.tray('ash-copper', 8);
-    const common = shop.log.length;
-    for (let piece = 0; piece < pieces; piece += 1) shop.pass(tray, 'bore');
-    shop.undo(shop.pass(tray, 'bore'));
-    return { entries: chained(shop.log), common };
-  };
-  const [one, other] = [told(1), told(3)];
-  // The same taps would be the same entries: one of the clones has a clock of its own.
-  const shifted = other.entries.map(({ event }, index) =>
-    index < other.common ? event : { ...event, stamp: { wall: now + 7, tick: index } },
-  );
-  return { common: one.common, here: one.entries, there: chained(shifted) };
-}
+const clones = () => clonedTablet({ wall: now + 7 });
 
 const shopIn = async (log: LogStore): Promise<Shop> => {
   const shop = emptyShop();

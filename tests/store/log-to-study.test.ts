@@ -5,6 +5,7 @@ import { chained } from '../../src/domain/log/chain.ts';
 import { entriesIn, tapTable } from '../../src/domain/study/log-of-taps.ts';
 import { readLogToStudy } from '../../src/store/log-to-study.ts';
 import { aWorkshop } from '../support/a-shop.ts';
+import { clonedTablet } from '../support/cloned-tablet.ts';
 import { freshName, openTestLog, sealAll, spoilRecord } from '../support/log-makers.ts';
 import { studied, tapsIn } from '../support/study-makers.ts';
 
@@ -16,24 +17,11 @@ async function longLived() {
   const name = freshName();
   const log = await openTestLog(name);
   await log.merge({ entries: chained(demoShop({ now })), now });
-  const told = (pieces: number) => {
-    const shop = aWorkshop({ station: 'station-z', letter: 'C' });
-    const tray = shop.tray('ash-copper', 50);
-    const common = shop.log.length;
-    for (let piece = 0; piece < pieces; piece += 1) shop.pass(tray, 'bore');
-    shop.undo(shop.pass(tray, 'bore'));
-    return { log: shop.log, common };
-  };
-  const [one, other] = [told(20), told(30)];
-  await log.merge({ entries: chained(one.log), now });
-  const cloned = chained(
-    other.log.map((event, at) =>
-      at < other.common ? event : { ...event, stamp: { wall: now + 7, tick: at } },
-    ),
-  );
-  await log.merge({ entries: cloned.slice(0, -8), now });
+  const { here, there } = clonedTablet({ tray: 50, here: 20, there: 30, wall: now + 7 });
+  await log.merge({ entries: here, now });
+  await log.merge({ entries: there.slice(0, -8), now });
   await sealAll(name, { young: 5, together: 10 });
-  await log.merge({ entries: cloned, now });
+  await log.merge({ entries: there, now });
   return { name, log };
 }
 

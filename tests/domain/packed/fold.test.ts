@@ -1,14 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demoShop } from '../../../shared/demo/demo-shop.ts';
-import { branchAt, toldApart } from '../../../src/domain/log/branch.ts';
 import { chained } from '../../../src/domain/log/chain.ts';
 import type { ShopEvent } from '../../../src/domain/log/event.ts';
 import { foldTables } from '../../../src/domain/packed/fold.ts';
 import { logColumns } from '../../../src/domain/packed/log-columns.ts';
 import { emptyTables, type LogTables } from '../../../src/domain/packed/log-tables.ts';
 import { type Shop, shopOf } from '../../../src/domain/shop/shop.ts';
-import { aWorkshop } from '../../support/a-shop.ts';
+import { clonedTabletInOneLog } from '../../support/cloned-tablet.ts';
 import { histories, play } from '../../support/histories.ts';
 import { packedRuns } from '../../support/run-makers.ts';
 
@@ -59,27 +58,7 @@ describe('a log added up in columns', () => {
   });
 
   test('tells the events of a cloned tablet apart, and what they took back', () => {
-    const told = (pieces: number) => {
-      const shop = aWorkshop({ station: 'station-z', letter: 'C' });
-      const tray = shop.tray('ash-copper', 8);
-      const common = shop.log.length;
-      for (let piece = 0; piece < pieces; piece += 1) shop.pass(tray, 'bore');
-      shop.undo(shop.pass(tray, 'bore'));
-      return { log: shop.log, common };
-    };
-    const [one, other] = [told(1), told(3)];
-    const shifted = chained(
-      other.log.map((event, at) => (at < other.common ? event : { ...event, stamp: { wall: 7, tick: at } })),
-    );
-    const first = shifted[other.common];
-    if (!first) throw new Error('the clone wrote something');
-    const branch = branchAt(first);
-    const own = shifted.slice(other.common);
-    const runs = [
-      ...packedRuns(chained(one.log)).map((run) => ({ run })),
-      ...packedRuns(own).map((run) => ({ run, branch })),
-    ];
-    const events = [...one.log, ...own.map(({ event }) => toldApart(event as ShopEvent, branch))];
+    const { runs, events } = clonedTabletInOneLog();
     expect(foldTables(logColumns(runs))).toEqual(tablesOf(shopOf(events)));
   });
 });

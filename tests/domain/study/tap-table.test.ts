@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demoShop } from '../../../shared/demo/demo-shop.ts';
-import { branchAt, toldApart } from '../../../src/domain/log/branch.ts';
 import { chained } from '../../../src/domain/log/chain.ts';
 import type { ShopEvent } from '../../../src/domain/log/event.ts';
 import { addTo, type Counter } from '../../../src/domain/shop/counter.ts';
@@ -10,6 +9,7 @@ import { type Shop, shopOf } from '../../../src/domain/shop/shop.ts';
 import { tapTable } from '../../../src/domain/study/log-of-taps.ts';
 import type { TapTable } from '../../../src/domain/study/tap-table.ts';
 import { aWorkshop, backTo, lowered, meet, mended, tablets } from '../../support/a-shop.ts';
+import { clonedTabletInOneLog } from '../../support/cloned-tablet.ts';
 import { histories, play } from '../../support/histories.ts';
 import { packedRuns } from '../../support/run-makers.ts';
 import { paced, studied, studiedPacked, tapsIn } from '../../support/study-makers.ts';
@@ -97,27 +97,7 @@ describe('the table of a log', () => {
   });
 
   test('has the taps of a cloned tablet apart, and what each of the two took back', () => {
-    const told = (pieces: number) => {
-      const shop = aWorkshop({ station: 'station-z', letter: 'C' });
-      const tray = shop.tray('ash-copper', 8);
-      const common = shop.log.length;
-      for (let piece = 0; piece < pieces; piece += 1) shop.pass(tray, 'bore');
-      shop.undo(shop.pass(tray, 'bore'));
-      return { log: shop.log, common };
-    };
-    const [one, other] = [told(1), told(3)];
-    const shifted = chained(
-      other.log.map((event, at) => (at < other.common ? event : { ...event, stamp: { wall: 7, tick: at } })),
-    );
-    const first = shifted[other.common];
-    if (!first) throw new Error('the clone wrote something');
-    const branch = branchAt(first);
-    const own = shifted.slice(other.common);
-    const runs = [
-      ...packedRuns(chained(one.log)).map((run) => ({ run })),
-      ...packedRuns(own).map((run) => ({ run, branch })),
-    ];
-    const events = [...one.log, ...own.map(({ event }) => toldApart(event as ShopEvent, branch))];
+    const { branch, runs, events } = clonedTabletInOneLog();
     const taps = tapsIn(tapTable({ runs, events: [] }));
     expect(taps).toEqual(tapsIn(studied(events)));
     expect(taps.map(({ station }) => station)).toEqual([...Array(3).fill(branch.station), 'station-z']);
