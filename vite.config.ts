@@ -5,6 +5,7 @@ import preact from '@preact/preset-vite';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { contentSecurityPolicy } from './.ci/content-security-policy.mjs';
+import { licencesOfParts } from './.ci/licences.mjs';
 
 const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8'));
 /** Set to try an update out. */
@@ -76,6 +77,17 @@ const layersInEverySheet: Plugin = {
   },
 };
 
+const licencesBeside: Plugin = {
+  name: 'licences-beside',
+  apply: 'build',
+  generateBundle() {
+    this.emitFile({ type: 'asset', fileName: 'licences.txt', source: licencesOfParts() });
+  },
+};
+
+/** Legal comments stand in a file of their own (`licences.txt`): a tablet need not read them at each start. */
+const comments = { legal: false };
+
 export default defineConfig({
   // Relative, so that the built folder works under any path of any host.
   base: './',
@@ -99,19 +111,21 @@ export default defineConfig({
       output: {
         entryFileNames: ({ name }) => (name === 'rescue' ? 'rescue.js' : named),
         chunkFileNames: named,
+        comments,
         // The first screen, with all that it imports, is one file: several are larger once they are compressed, and
         // parts import from it what they share with it.
         codeSplitting: { groups: [{ name: 'index', test: /src\/main[.]tsx$/ }] },
       },
     },
   },
-  worker: { format: 'es' },
+  worker: { format: 'es', rolldownOptions: { output: { comments } } },
   plugins: [
     preact(),
     whereItIsBuilt,
     rescueScript,
     policyInBuiltPage,
     layersInEverySheet,
+    licencesBeside,
     VitePWA({
       strategies: 'injectManifest',
       srcDir: 'src/sw',
