@@ -14,7 +14,7 @@ import type { Shop } from '../../domain/shop/shop.ts';
 import { nameOf } from '../../words/names.ts';
 import { numberProblemWords } from '../../words/problem-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
-import { nameProblem, type Reading, readingOf } from './reading.ts';
+import { nameProblem, type Reading, readingOf } from '../parts/form/reading.ts';
 import { piecesOfBatch } from './set-up-view.ts';
 
 /** A batch as it is typed; the day and the numbers are texts until they are saved. */

@@ -3,6 +3,10 @@ import { Field } from '../../ui/field/field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { useShop } from '../parts/app-context.ts';
+import { EditSheet } from '../parts/form/edit-sheet.tsx';
+import { type KeptDrafts, keptDrafts } from '../parts/form/kept-drafts.ts';
+import { NameField } from '../parts/form/name-field.tsx';
+import { type Form, useForm } from '../parts/form/use-form.ts';
 import {
   type BatchDraft,
   batchDraftOf,
@@ -11,11 +15,7 @@ import {
   variantsToWant,
   wantedProblem,
 } from './batch-draft.ts';
-import { EditSheet } from './edit-sheet.tsx';
 import type { FactSheetProps } from './fact-page.tsx';
-import { type KeptDrafts, keptDrafts } from './kept-drafts.ts';
-import { NameField } from './name-field.tsx';
-import { type Form, useForm } from './use-form.ts';
 
 export const keptBatches: KeptDrafts<BatchDraft> = keptDrafts<BatchDraft>();
 

@@ -1,7 +1,7 @@
 import { Field } from '../../ui/field/field.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';
+import type { Form } from '../parts/form/use-form.ts';
 import type { StageDraft } from './stage-draft.ts';
-import type { Form } from './use-form.ts';
 
 /** How long a hold cures, and how many pieces its clamps or racks take. */
 export const CureFields = ({ form: { draft, change, errorAt } }: { form: Form<StageDraft> }) => (

@@ -4,8 +4,8 @@ import type { Session } from '../../app/session.ts';
 import type { FactOf, IdOf, RegisterName } from '../../domain/set-up/register.ts';
 import { type Entry, factsOf } from '../../domain/shop/registers.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
+import type { DraftIds } from '../parts/form/kept-drafts.ts';
 import { FactList } from './fact-list.tsx';
-import type { DraftIds } from './kept-drafts.ts';
 
 export interface FactSheetProps<Name extends RegisterName> {
   readonly id: IdOf<Name>;

@@ -1,3 +1,4 @@
+import '../parts/form/form.css';
 import { useState } from 'preact/hooks';
 import { afterStep, idleMinutes } from '../../app/bench-lock.ts';
 import { systemClock } from '../../app/clock.ts';
@@ -20,7 +21,7 @@ export const LockPanel = () => {
   const [recovery, setRecovery] = useState<string | null>(null);
   return (
     <Panel title={words.panel} lead={words.panelLead} testId="lock-panel">
-      <div class="set-up-form">
+      <div class="form-fields">
         {!canHash() && <Notice tone="warn" title={words.cannot} />}
         {forgets !== 'nothing' && <Notice tone="warn" title={words.forgets} />}
         {recovery !== null && <Recovery digits={recovery} onWritten={() => setRecovery(null)} />}

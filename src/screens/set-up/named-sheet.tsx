@@ -1,10 +1,10 @@
 import type { RegisterSet } from '../../domain/set-up/register.ts';
 import { tidyText } from '../../domain/set-up/text.ts';
-import { EditSheet } from './edit-sheet.tsx';
-import type { KeptDrafts } from './kept-drafts.ts';
-import { NameField } from './name-field.tsx';
-import { nameProblem, readingOf } from './reading.ts';
-import { useForm } from './use-form.ts';
+import { EditSheet } from '../parts/form/edit-sheet.tsx';
+import type { KeptDrafts } from '../parts/form/kept-drafts.ts';
+import { NameField } from '../parts/form/name-field.tsx';
+import { nameProblem, readingOf } from '../parts/form/reading.ts';
+import { useForm } from '../parts/form/use-form.ts';
 
 export interface Named {
   readonly name: string;

@@ -1,6 +1,6 @@
 import type { PartFact } from '../../domain/set-up/facts.ts';
 import { tidyText } from '../../domain/set-up/text.ts';
-import { nameProblem, type Reading, readingOf } from './reading.ts';
+import { nameProblem, type Reading, readingOf } from '../parts/form/reading.ts';
 
 /** A part as it is typed. */
 export interface PartDraft {

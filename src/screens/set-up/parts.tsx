@@ -1,12 +1,12 @@
 import { partId, readId } from '../../domain/log/ids.ts';
 import { ChoiceRow } from '../../ui/field/choice-row.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';
-import { EditSheet } from './edit-sheet.tsx';
+import { EditSheet } from '../parts/form/edit-sheet.tsx';
+import { keptDrafts } from '../parts/form/kept-drafts.ts';
+import { NameField } from '../parts/form/name-field.tsx';
+import { useForm } from '../parts/form/use-form.ts';
 import { FactPage, type FactSheetProps } from './fact-page.tsx';
-import { keptDrafts } from './kept-drafts.ts';
-import { NameField } from './name-field.tsx';
 import { type PartDraft, partDraftOf, partSorts, readPart } from './part-draft.ts';
-import { useForm } from './use-form.ts';
 
 const kept = keptDrafts<PartDraft>();
 

@@ -1,7 +1,7 @@
 import { personId, readId } from '../../domain/log/ids.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
+import { keptDrafts } from '../parts/form/kept-drafts.ts';
 import { FactPage, type FactSheetProps } from './fact-page.tsx';
-import { keptDrafts } from './kept-drafts.ts';
 import { type Named, NamedSheet } from './named-sheet.tsx';
 import { WhoTapsPanel } from './who-taps.tsx';
 

@@ -1,12 +1,13 @@
+import '../parts/form/form.css';
 import { useState } from 'preact/hooks';
 import { afterStep, newPinFault, type Tried, tryPin, waitAfter } from '../../app/bench-lock.ts';
 import { hashPin, newRecovery } from '../../app/pin-hash.ts';
 import { Field } from '../../ui/field/field.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { lockWords as words } from '../../words/lock-words.ts';
+import { useFirstError } from '../parts/form/use-first-error.ts';
 import { useLockDoor } from '../parts/use-lock-door.ts';
 import { useWaitLeft } from '../parts/use-wait-left.ts';
-import { useFirstError } from './use-first-error.ts';
 
 export interface PinFormProps {
   /** Asks for the PIN as it is now. */
@@ -67,7 +68,7 @@ export const PinForm = ({ asks = false, gives = false, onDone, act, testId }: Pi
     testId: `${testId}-${name}`,
   });
   return (
-    <div class="set-up-form" ref={body}>
+    <div class="form-fields" ref={body}>
       {asks && (
         <Field
           {...slot('current')}

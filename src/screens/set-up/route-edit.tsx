@@ -1,3 +1,4 @@
+import '../parts/form/form.css';
 import { useState } from 'preact/hooks';
 import type { RouteId, StageId } from '../../domain/log/ids.ts';
 import type { RouteFact } from '../../domain/set-up/facts.ts';
@@ -9,10 +10,11 @@ import { nameOf } from '../../words/names.ts';
 import { problemWords } from '../../words/problem-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
-import { keptDrafts } from './kept-drafts.ts';
+import { keptDrafts } from '../parts/form/kept-drafts.ts';
+import { NameField } from '../parts/form/name-field.tsx';
+import { nameProblem } from '../parts/form/reading.ts';
+import { useFirstError } from '../parts/form/use-first-error.ts';
 import { LooseParts } from './loose-parts.tsx';
-import { NameField } from './name-field.tsx';
-import { nameProblem } from './reading.ts';
 import {
   answersOf,
   type RouteDraft,
@@ -23,7 +25,6 @@ import {
   unanswered,
 } from './route-draft.ts';
 import { RouteRows } from './route-rows.tsx';
-import { useFirstError } from './use-first-error.ts';
 
 const kept = keptDrafts<RouteDraft>();
 
@@ -75,7 +76,7 @@ export const RouteEdit = ({ id, now }: { id: RouteId; now: RouteFact | undefined
 
   return (
     <Panel title={now?.name ?? words.addRoute} lead={words.routeLead}>
-      <div class="set-up-form" ref={body}>
+      <div class="form-fields" ref={body}>
         <div class="set-up-bar">
           <div class="set-up-acts">
             <PressButton

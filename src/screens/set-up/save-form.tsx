@@ -1,8 +1,9 @@
+import '../parts/form/form.css';
 import type { ComponentChildren } from 'preact';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';
-import { useFirstError } from './use-first-error.ts';
-import type { Form } from './use-form.ts';
+import { useFirstError } from '../parts/form/use-first-error.ts';
+import type { Form } from '../parts/form/use-form.ts';
 
 export interface SaveFormProps {
   readonly form: Pick<Form<object>, 'changed' | 'restore' | 'save' | 'failures' | 'refusal'>;
@@ -12,7 +13,7 @@ export interface SaveFormProps {
 
 /** A few fields in a panel with their own save; the button says when there is nothing to save. */
 export const SaveForm = ({ form, kind, children }: SaveFormProps) => (
-  <div class="set-up-form" ref={useFirstError(form.failures)}>
+  <div class="form-fields" ref={useFirstError(form.failures)}>
     {children}
     {form.refusal && <p role="alert">{form.refusal}</p>}
     <div class="set-up-acts">

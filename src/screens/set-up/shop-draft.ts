@@ -1,7 +1,7 @@
 import { isZoneName, usualDayStart } from '../../domain/log/zone.ts';
 import type { ShopFact } from '../../domain/set-up/facts.ts';
 import { tidyText } from '../../domain/set-up/text.ts';
-import { nameProblem, type Reading, readingOf } from './reading.ts';
+import { nameProblem, type Reading, readingOf } from '../parts/form/reading.ts';
 
 /** The shop as it is typed; the hour is the text of its choice. */
 export interface ShopDraft {

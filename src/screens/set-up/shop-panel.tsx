@@ -4,11 +4,11 @@ import { SelectField } from '../../ui/field/select-field.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { useShop } from '../parts/app-context.ts';
-import { keptDrafts } from './kept-drafts.ts';
-import { NameField } from './name-field.tsx';
+import { keptDrafts } from '../parts/form/kept-drafts.ts';
+import { NameField } from '../parts/form/name-field.tsx';
+import { useForm } from '../parts/form/use-form.ts';
 import { SaveForm } from './save-form.tsx';
 import { dayStartHours, readShop, type ShopDraft, shopDraftOf, zonesToOffer } from './shop-draft.ts';
-import { useForm } from './use-form.ts';
 
 const kept = keptDrafts<ShopDraft>();
 

@@ -5,7 +5,7 @@ import { tidyText } from '../../domain/set-up/text.ts';
 import { factsOf, type Registers } from '../../domain/shop/registers.ts';
 import { numberProblemWords } from '../../words/problem-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
-import { nameProblem, noteProblem, type Reading, readingOf } from './reading.ts';
+import { nameProblem, noteProblem, type Reading, readingOf } from '../parts/form/reading.ts';
 
 /** Where a stage goes on a route: nowhere, at its start, or after another stage. */
 export type Placing =

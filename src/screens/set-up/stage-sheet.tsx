@@ -7,17 +7,17 @@ import { stageKindWords } from '../../words/outcome-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
+import { EditSheet } from '../parts/form/edit-sheet.tsx';
+import { type KeptDrafts, keptDrafts } from '../parts/form/kept-drafts.ts';
+import { NameField } from '../parts/form/name-field.tsx';
+import { useForm } from '../parts/form/use-form.ts';
 import { CautionField } from './caution-field.tsx';
 import { CureFields } from './cure-fields.tsx';
-import { EditSheet } from './edit-sheet.tsx';
 import type { FactSheetProps } from './fact-page.tsx';
 import { FlawButtonsEdit } from './flaw-buttons-edit.tsx';
-import { type KeptDrafts, keptDrafts } from './kept-drafts.ts';
-import { NameField } from './name-field.tsx';
 import { PlacingFields } from './placing-fields.tsx';
 import { curingAt, stagesOnRoutes, whyStageStays } from './set-up-view.ts';
 import { readStage, type StageDraft, stageDraftOf, usualPlacing, withStage } from './stage-draft.ts';
-import { useForm } from './use-form.ts';
 
 export const keptStages: KeptDrafts<StageDraft> = keptDrafts<StageDraft>();
 

@@ -8,12 +8,12 @@ import { Panel } from '../../ui/panel/panel.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { shellWords } from '../../words/shell-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
-import { keptDrafts } from './kept-drafts.ts';
-import { NameField } from './name-field.tsx';
+import { keptDrafts } from '../parts/form/kept-drafts.ts';
+import { NameField } from '../parts/form/name-field.tsx';
+import { nameProblem, readingOf } from '../parts/form/reading.ts';
+import { useForm } from '../parts/form/use-form.ts';
 import type { Named } from './named-sheet.tsx';
-import { nameProblem, readingOf } from './reading.ts';
 import { SaveForm } from './save-form.tsx';
-import { useForm } from './use-form.ts';
 
 const kept = keptDrafts<Named>();
 

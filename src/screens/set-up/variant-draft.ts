@@ -6,8 +6,8 @@ import { factOf, factsOf, type Registers } from '../../domain/shop/registers.ts'
 import { nameOf } from '../../words/names.ts';
 import { numberProblemWords } from '../../words/problem-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
+import { nameProblem, type Reading, readingOf } from '../parts/form/reading.ts';
 import { priceText, readPrice } from './money.ts';
-import { nameProblem, type Reading, readingOf } from './reading.ts';
 
 /** One part of the bill as it is typed. */
 export interface BillLine {

@@ -6,13 +6,13 @@ import { PressButton } from '../../ui/press/press-button.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
+import { EditSheet } from '../parts/form/edit-sheet.tsx';
+import { type KeptDrafts, keptDrafts } from '../parts/form/kept-drafts.ts';
+import { NameField } from '../parts/form/name-field.tsx';
+import { type Form, useForm } from '../parts/form/use-form.ts';
 import { BillEdit } from './bill-edit.tsx';
-import { EditSheet } from './edit-sheet.tsx';
 import type { FactSheetProps } from './fact-page.tsx';
-import { type KeptDrafts, keptDrafts } from './kept-drafts.ts';
-import { NameField } from './name-field.tsx';
 import { hasFerrule } from './set-up-view.ts';
-import { type Form, useForm } from './use-form.ts';
 import { nameInForm, readVariant, type VariantDraft, variantDraftOf, withFerrule } from './variant-draft.ts';
 
 export const keptVariants: KeptDrafts<VariantDraft> = keptDrafts<VariantDraft>();

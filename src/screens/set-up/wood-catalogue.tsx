@@ -1,3 +1,4 @@
+import '../parts/form/form.css';
 import { useEffect, useState } from 'preact/hooks';
 import { type CatalogueWood, loadWoods, lookOf } from '../../app/wood-catalogue.ts';
 import { factsOf } from '../../domain/shop/registers.ts';
@@ -29,7 +30,7 @@ export const WoodCatalogue = ({ onClose, onChoose }: WoodCatalogueProps) => {
       shape="whole"
       testId="wood-catalogue"
     >
-      <div class="set-up-form">
+      <div class="form-fields">
         <div class="set-up-search">
           <Field
             label={words.searchWoods}

@@ -3,7 +3,7 @@ import type { SpeciesFact } from '../../domain/set-up/facts.ts';
 import { sameName, tidyText } from '../../domain/set-up/text.ts';
 import { grainTones } from '../../ui/flow/grain-patterns.ts';
 import { usualCaution, woodCaution } from '../../words/wood-caution-words.ts';
-import { nameProblem, noteProblem, type Reading, readingOf } from './reading.ts';
+import { nameProblem, noteProblem, type Reading, readingOf } from '../parts/form/reading.ts';
 
 /** A wood as it is typed and drawn. */
 export type WoodDraft = Omit<SpeciesFact, 'retired'>;

@@ -4,12 +4,12 @@ import { grainNames, grainTones } from '../../ui/flow/grain-patterns.ts';
 import { GrainSwatch } from '../../ui/flow/grain-swatch.tsx';
 import { grainWords, toneWords } from '../../words/grain-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
+import { EditSheet } from '../parts/form/edit-sheet.tsx';
+import { type KeptDrafts, keptDrafts } from '../parts/form/kept-drafts.ts';
+import { NameField } from '../parts/form/name-field.tsx';
+import { useForm } from '../parts/form/use-form.ts';
 import { CautionField } from './caution-field.tsx';
-import { EditSheet } from './edit-sheet.tsx';
 import type { FactSheetProps } from './fact-page.tsx';
-import { type KeptDrafts, keptDrafts } from './kept-drafts.ts';
-import { NameField } from './name-field.tsx';
-import { useForm } from './use-form.ts';
 import { readWood, type ToneName, toneNames, toneOf, type WoodDraft } from './wood-draft.ts';
 
 export const keptWoods: KeptDrafts<WoodDraft> = keptDrafts<WoodDraft>();

@@ -1,8 +1,9 @@
+import './form.css';
 import type { ComponentChildren } from 'preact';
-import { PressButton } from '../../ui/press/press-button.tsx';
-import { Sheet } from '../../ui/sheet/sheet.tsx';
-import { setUpWords as words } from '../../words/set-up-words.ts';
-import { Unsaved } from '../parts/unsaved.tsx';
+import { PressButton } from '../../../ui/press/press-button.tsx';
+import { Sheet } from '../../../ui/sheet/sheet.tsx';
+import { setUpWords as words } from '../../../words/set-up-words.ts';
+import { Unsaved } from '../unsaved.tsx';
 import { useFirstError } from './use-first-error.ts';
 import type { Form } from './use-form.ts';
 
@@ -60,7 +61,7 @@ export const EditSheet = ({ title, kind, form, onSave, onClose, away, children }
         </>
       }
     >
-      <div class="set-up-form" ref={body}>
+      <div class="form-fields" ref={body}>
         {children}
         {form.refusal && (
           <p role="alert" data-testid={`${kind}-refusal`}>

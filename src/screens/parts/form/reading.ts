@@ -1,5 +1,5 @@
-import { problemOfName, problemOfNote } from '../../domain/set-up/text.ts';
-import { textProblemWords } from '../../words/problem-words.ts';
+import { problemOfName, problemOfNote } from '../../../domain/set-up/text.ts';
+import { textProblemWords } from '../../../words/problem-words.ts';
 
 /** What is wrong in the fields of a form, in words, by field. */
 export type Problems<Draft> = { readonly [Field in keyof Draft]?: string | undefined };

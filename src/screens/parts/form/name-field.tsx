@@ -1,7 +1,7 @@
-import { tidyText } from '../../domain/set-up/text.ts';
-import { longestName } from '../../domain/set-up/text-schema.ts';
-import { Field } from '../../ui/field/field.tsx';
-import { setUpWords as words } from '../../words/set-up-words.ts';
+import { tidyText } from '../../../domain/set-up/text.ts';
+import { longestName } from '../../../domain/set-up/text-schema.ts';
+import { Field } from '../../../ui/field/field.tsx';
+import { setUpWords as words } from '../../../words/set-up-words.ts';
 
 export interface NameFieldProps {
   readonly name: string;

@@ -1,5 +1,5 @@
-import { holdDraft } from '../../app/held-drafts.ts';
-import type { Session } from '../../app/session.ts';
+import { holdDraft } from '../../../app/held-drafts.ts';
+import type { Session } from '../../../app/session.ts';
 
 /** The ids of the things that a draft is kept for. */
 export interface DraftIds {

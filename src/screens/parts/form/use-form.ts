@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
-import type { Problem } from '../../domain/command/problem.ts';
-import type { RegisterSet } from '../../domain/set-up/register.ts';
-import { problemWords } from '../../words/problem-words.ts';
-import { useSession, useShop } from '../parts/app-context.ts';
+import type { Problem } from '../../../domain/command/problem.ts';
+import type { RegisterSet } from '../../../domain/set-up/register.ts';
+import { problemWords } from '../../../words/problem-words.ts';
+import { useSession, useShop } from '../app-context.ts';
 import type { KeptDrafts } from './kept-drafts.ts';
 import type { Reading } from './reading.ts';
 
