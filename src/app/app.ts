@@ -47,6 +47,8 @@ export interface App {
   readonly version: string;
   readonly forgets: Forgets;
   readonly copies: Copies;
+  /** The database that the open shop lies in; null where a worker cannot read it: in memory, or of a newer version. */
+  readonly database: () => string | null;
   /** Opens the demo shop, in a store of its own; made anew when `afresh` is asked for. */
   readonly openDemo: (afresh?: boolean) => Promise<void>;
   readonly leaveDemo: () => Promise<void>;
@@ -178,7 +180,7 @@ export function openApp(parts: AppParts): App {
   }
 
   function writableStore(): string | null {
-    const now = opening.value;
+    const now = opening.peek();
     return now.kind === 'open' && !now.onlyLooking ? storeNames[now.which] : null;
   }
 
@@ -213,6 +215,7 @@ export function openApp(parts: AppParts): App {
     version,
     forgets,
     copies,
+    database: () => (forgets === 'all' ? null : writableStore()),
     async openDemo(afresh = false) {
       await closeNow();
       if (afresh) await removeDatabase(storeNames.demo);

@@ -54,6 +54,7 @@ export async function mount(
     version: '1.2.3',
     forgets: 'nothing',
     copies: shelf === undefined ? noCopies() : await copiesOn({ session, hands }, shelf),
+    database: () => null,
     openDemo: async (afresh = false) => void asked.push(afresh ? 'demo afresh' : 'demo'),
     leaveDemo: note('leave demo'),
     takeRebuilt: async () => undefined,
