@@ -10,7 +10,7 @@ import { aWorkshop } from '../support/a-shop.ts';
 import { testRoutes as routes } from '../support/study-makers.ts';
 import { person } from '../support/workshop.ts';
 
-const questions: StudyQuestions = { routes, filter: {}, comparison: null, answered: [] };
+const questions: StudyQuestions = { routes, filter: {}, comparison: null, answered: [], charted: null };
 const ofEdda: StudyQuestions = { ...questions, filter: { person: person.edda } };
 const ofOdo: StudyQuestions = { ...questions, filter: { person: person.odo } };
 

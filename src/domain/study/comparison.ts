@@ -14,7 +14,7 @@ export interface Comparison {
 }
 
 /** A share of both lots; `of.difference` is a minus b. */
-interface ComparedShare {
+export interface ComparedShare {
   readonly a: Count;
   readonly b: Count;
   readonly of: TwoProportions;

@@ -8,7 +8,7 @@ import type { Flaw, Visit } from './tap-kind.ts';
 import type { TapTable } from './tap-table.ts';
 
 /** What one reason has cost. */
-interface ParetoRow {
+export interface ParetoRow {
   readonly reason: ReasonId;
   /** Flawed pieces; a piece with two reasons stands under both. */
   readonly pieces: number;

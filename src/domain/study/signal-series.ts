@@ -14,6 +14,9 @@ interface SeriesTray {
 /** What a series counts: one reason, or scrap for whatever reason. */
 type SeriesOf = { readonly kind: 'reason'; readonly reason: ReasonId } | { readonly kind: 'scrap' };
 
+/** What tells a series from the others of its shop. */
+export type SeriesName = Pick<SignalSeries, 'stage' | 'species' | 'of'>;
+
 /** Trays at one stage in the order of their first judged piece, each with its pieces and how many were flawed. */
 export interface SignalSeries {
   readonly stage: StageId;
@@ -30,7 +33,7 @@ export interface SignalSeries {
 }
 
 /** A signal that was answered: what was before that moment (ms UTC) is no news in its series. */
-export interface AnsweredSignal extends Pick<SignalSeries, 'stage' | 'species' | 'of'> {
+export interface AnsweredSignal extends SeriesName {
   readonly since: number;
 }
 
@@ -77,6 +80,15 @@ export function signalSeries(
     });
 }
 
+/** The series of a name with all its pieces; null where the log has none. */
+export function seriesNamed(table: TapTable, name: SeriesName): SignalSeries | null {
+  const ofStage = signalSeries(table, {
+    filter: { stage: name.stage },
+    mostPieces: Number.POSITIVE_INFINITY,
+  });
+  return ofStage.find((each) => nameOf(each) === nameOf(name)) ?? null;
+}
+
 interface StageTray extends SeriesTray {
   size: number;
   scrapped: number;
@@ -119,10 +131,7 @@ function newestOf(trays: readonly StageTray[], mostPieces: number): readonly Sta
   return trays.slice(before + 1);
 }
 
-function seriesOf(
-  trays: readonly StageTray[],
-  { stage, species, of }: Pick<SignalSeries, 'stage' | 'species' | 'of'>,
-): SignalSeries {
+function seriesOf(trays: readonly StageTray[], { stage, species, of }: SeriesName): SignalSeries {
   const count = (each: StageTray) =>
     of.kind === 'scrap' ? each.scrapped : (each.byReason.get(of.reason) ?? 0);
   return {
@@ -136,6 +145,6 @@ function seriesOf(
   };
 }
 
-function nameOf({ stage, species, of }: Pick<SignalSeries, 'stage' | 'species' | 'of'>): string {
+function nameOf({ stage, species, of }: SeriesName): string {
   return `${stage}|${species ?? ''}|${of.kind === 'scrap' ? '' : of.reason}`;
 }

@@ -5,7 +5,7 @@ import { type SeriesQuestion, type SignalSeries, signalSeries } from './signal-s
 import type { TapTable } from './tap-table.ts';
 
 /** A rate that has changed, with the series that shows it: enough for a sentence and for a chart. */
-interface StudySignal extends Omit<Change, 'since'> {
+export interface StudySignal extends Omit<Change, 'since'> {
   readonly series: SignalSeries;
   /** The first tray of the series after the likely change, as a place in it. */
   readonly since: number;

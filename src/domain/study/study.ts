@@ -5,7 +5,7 @@ import { flawHeat, type HeatCell } from './flaw-heat.ts';
 import { type FlawPareto, flawPareto } from './flaw-pareto.ts';
 import { pieceMinutes } from './piece-minutes.ts';
 import { pieceTimes, type StageTime } from './piece-times.ts';
-import type { AnsweredSignal } from './signal-series.ts';
+import { type AnsweredSignal, type SeriesName, type SignalSeries, seriesNamed } from './signal-series.ts';
 import { stageGaps } from './stage-gaps.ts';
 import type { StudyRoutes } from './study-routes.ts';
 import { type StudySignals, studySignals } from './study-signals.ts';
@@ -28,6 +28,8 @@ export interface StudyQuestions {
   readonly comparison: Comparison | null;
   /** Signals that a person has answered. */
   readonly answered: readonly AnsweredSignal[];
+  /** The series that is to be shown whole, from its first piece on. */
+  readonly charted: SeriesName | null;
   /** Of all intervals; 0.9 when left out. */
   readonly level?: number;
 }
@@ -41,6 +43,8 @@ export interface Study {
   readonly flaws: FlawPareto;
   readonly heat: readonly HeatCell[];
   readonly signals: StudySignals;
+  /** null where none was asked for, and where the log has none of that name. */
+  readonly charted: SignalSeries | null;
   readonly times: readonly StageTime[];
   readonly worked: { readonly days: readonly WorkedTime[]; readonly weeks: readonly WorkedTime[] };
   readonly scrappedTime: ScrappedTime;
@@ -59,7 +63,7 @@ interface Reach {
 /** Answers every question on a table. Throws RangeError for a level that is not between 0 and 1. */
 export function studyOf(
   table: TapTable,
-  { routes, filter, comparison, answered, level }: StudyQuestions,
+  { routes, filter, comparison, answered, charted, level }: StudyQuestions,
 ): Study {
   // The usual time of a piece is a matter of the shop, not of the few days that may be looked at.
   const usual = { routes, pieceMinutes: pieceMinutes(stageGaps(table)) };
@@ -72,6 +76,7 @@ export function studyOf(
     flaws: flawPareto(table, { ...usual, filter }),
     heat: flawHeat(table, { filter }),
     signals: studySignals(table, { answered, random: seededRandom(sameEverywhere) }),
+    charted: charted && seriesNamed(table, charted),
     times: pieceTimes(table, { filter, level }),
     worked: { days: newestDays(days), weeks: workedByWeek(days) },
     scrappedTime: scrappedTime(table, { ...usual, filter }),

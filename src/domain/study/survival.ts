@@ -18,7 +18,7 @@ export interface SurvivalQuestion {
 }
 
 /** The share of pieces that come through the route. All shares are fractions. */
-interface RouteSurvival {
+export interface RouteSurvival {
   /** Product-limit estimate to the end of the route; undefined until a piece has been tried by its last stage. */
   readonly raw: number | undefined;
   readonly rawInterval: Interval | undefined;

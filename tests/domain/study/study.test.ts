@@ -7,7 +7,7 @@ import { aWorkshop, scrapped } from '../../support/a-shop.ts';
 import { testRoutes as routes, studied } from '../../support/study-makers.ts';
 import { person } from '../../support/workshop.ts';
 
-const questions: StudyQuestions = { routes, filter: {}, comparison: null, answered: [] };
+const questions: StudyQuestions = { routes, filter: {}, comparison: null, answered: [], charted: null };
 
 /** Monday: Edda bores three of ash in 2 minutes each. Tuesday: Odo, in doubt of the clock, blows one in 4 minutes. */
 function twoDays() {
