@@ -12,11 +12,11 @@ export interface BarRowProps {
   testId?: string | undefined;
 }
 
-/** One bar of several that are compared with each other. */
+/** One bar of several that are compared with each other. A span, so that it may stand in a button. */
 export const BarRow = ({ label, value, most, shown, detail, tone = 'plain', testId }: BarRowProps) => {
   const share = most > 0 ? Math.min(1, Math.max(0, value / most)) : 0;
   return (
-    <div class="share" data-tone={tone} data-testid={testId}>
+    <span class="share" data-tone={tone} data-testid={testId}>
       <span class="share-label">
         {label}
         {detail && <span class="share-detail"> {detail}</span>}
@@ -26,6 +26,6 @@ export const BarRow = ({ label, value, most, shown, detail, tone = 'plain', test
         <rect class="share-part" width={`${100 * share}%`} height="22" />
         <line class="share-foot" x1="0" x2="0" y1="-4" y2="26" />
       </svg>
-    </div>
+    </span>
   );
 };

@@ -1,0 +1,118 @@
+import '../table/data-table.css';
+import './heat-table.css';
+import './print.css';
+
+/** A row or a column. */
+export interface HeatLine {
+  id: string;
+  label: string;
+}
+
+export interface HeatCell {
+  /** 0 to 1. */
+  share: number;
+  /** The share in words, such as a per cent. */
+  shown: string;
+  /** A smaller second line. */
+  detail?: string | undefined;
+  /** The whole of it for a screen reader: which row and column, and how much. Must contain what is shown. */
+  name: string;
+}
+
+export interface HeatTableProps {
+  caption: string;
+  /** Heads the first column. */
+  corner: string;
+  rows: readonly HeatLine[];
+  cols: readonly HeatLine[];
+  /** Nothing where the row and the column do not meet. */
+  cell: (row: string, col: string) => HeatCell | null;
+  /** The share that is drawn hottest, above 0; what is beyond it looks the same. */
+  most: number;
+  /** Makes each cell a button. */
+  onPick?: ((row: string, col: string) => void) | undefined;
+  testId?: string | undefined;
+}
+
+/** How hot a share is: 0 for nothing, else 1 to 5 in steps of a fifth of the most. */
+export const heatOf = (share: number, most: number): number =>
+  share > 0 && most > 0 ? Math.min(5, Math.ceil((5 * share) / most)) : 0;
+
+const Content = ({ cell, most }: { cell: HeatCell; most: number }) => (
+  <>
+    <span class="heat-shown figures">{cell.shown}</span>
+    {cell.detail && <span class="heat-detail">{cell.detail}</span>}
+    <svg class="heat-bar" aria-hidden="true" focusable="false">
+      <rect
+        class="heat-length"
+        width={`${most > 0 ? 100 * Math.min(1, Math.max(0, cell.share / most)) : 0}%`}
+        height="10"
+      />
+      <line class="heat-foot" x1="0" x2="100%" y1="11" y2="11" />
+    </svg>
+  </>
+);
+
+const Cell = ({
+  cell,
+  most,
+  onPick,
+}: {
+  cell: HeatCell | null;
+  most: number;
+  onPick: (() => void) | undefined;
+}) => {
+  if (!cell) return <td class="heat-none">–</td>;
+  return (
+    <td class="heat-cell" data-heat={heatOf(cell.share, most)}>
+      {onPick ? (
+        <button type="button" class="heat-box" aria-label={cell.name} onClick={onPick}>
+          <Content cell={cell} most={most} />
+        </button>
+      ) : (
+        <>
+          <span class="unseen">{cell.name}</span>
+          <span class="heat-box" aria-hidden="true">
+            <Content cell={cell} most={most} />
+          </span>
+        </>
+      )}
+    </td>
+  );
+};
+
+/** Shares where rows and columns meet: the larger, the hotter, and the longer the bar at the foot of the cell. */
+export const HeatTable = ({ caption, corner, rows, cols, cell, most, onPick, testId }: HeatTableProps) => (
+  // biome-ignore lint/a11y/useSemanticElements: no set of fields, only a frame with a name
+  // biome-ignore lint/a11y/noNoninteractiveTabindex: a frame that scrolls must be reachable with the keyboard
+  <div role="group" class="table-frame" data-testid={testId} aria-label={caption} tabIndex={0}>
+    <table class="table heat">
+      <caption class="table-caption">{caption}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{corner}</th>
+          {cols.map((col) => (
+            <th key={col.id} scope="col">
+              {col.label}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <tr key={row.id}>
+            <th scope="row">{row.label}</th>
+            {cols.map((col) => (
+              <Cell
+                key={col.id}
+                cell={cell(row.id, col.id)}
+                most={most}
+                onPick={onPick && (() => onPick(row.id, col.id))}
+              />
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  </div>
+);
