@@ -1,5 +1,6 @@
 import type { ShopEvent } from '../domain/log/event.ts';
 import { atStage, type Move } from '../domain/log/place.ts';
+import type { RegisterSet } from '../domain/set-up/register.ts';
 import type { Registers } from '../domain/shop/registers.ts';
 import { nameOf } from './names.ts';
 import { pieces } from './number-words.ts';
@@ -32,8 +33,13 @@ export function eventWords(event: ShopEvent, registers: Registers): string {
     case 'voided':
       return `${event.event.kind === 'voided' ? 'Put back' : 'Taken back'}: ${eventWords(innermost(event), registers)}`;
     case 'set-up':
-      return `${event.set.value.name} changed in Set-up`;
+      return setUpWords(event.set);
   }
+}
+
+function setUpWords({ register, value }: RegisterSet): string {
+  if (register !== 'mark') return `${value.name} changed in Set-up`;
+  return value.retired ? `Note taken away: ${value.note}` : `Noted: ${value.note}`;
 }
 
 function innermost(event: ShopEvent): ShopEvent {

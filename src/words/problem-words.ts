@@ -53,6 +53,10 @@ export function problemWords(problem: Problem, registers: Registers): string {
       return 'This name is taken. Choose another.';
     case 'no-wood':
       return 'Choose the wood.';
+    case 'no-stage':
+      return 'Choose the stage.';
+    case 'no-note':
+      return 'Write what was done.';
     case 'number':
       return numberProblemWords(problem.problem);
     case 'text':

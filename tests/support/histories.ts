@@ -6,6 +6,7 @@ import type { TrayId } from '../../src/domain/log/ids.ts';
 import { atStage, type StagePlace } from '../../src/domain/log/place.ts';
 import { eventKey } from '../../src/domain/log/version-vector.ts';
 import { stagesBefore } from '../../src/domain/route/route.ts';
+import { calledBy } from '../../src/domain/set-up/register.ts';
 import type { Standing } from '../../src/domain/shop/positions.ts';
 import { factOf } from '../../src/domain/shop/registers.ts';
 import { aShop, aWorkshop, isVoidable, mended, type TestShop } from './a-shop.ts';
@@ -124,7 +125,7 @@ function commandOf(tablet: TestShop, step: Step): Command | undefined {
     return (
       set && {
         kind: 'set',
-        set: { ...set, value: { ...set.value, name: `${set.value.name} ${b}` } } as typeof set,
+        set: { ...set, value: { ...set.value, name: `${calledBy(set.value)} ${b}` } } as typeof set,
       }
     );
   }

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import {
   batchId,
+  markId,
   partId,
   personId,
   reasonId,
@@ -38,6 +39,7 @@ export type VariantName = keyof typeof variant;
 export const batch = ids(batchId, ['spring', 'autumn']);
 export type BatchName = keyof typeof batch;
 export const route = ids(routeId, ['haft', 'short']);
+export const mark = ids(markId, ['new-gouge', 'new-belt']);
 export const person = ids(personId, ['edda', 'odo']);
 
 const common = {

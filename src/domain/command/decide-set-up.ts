@@ -1,6 +1,7 @@
 import type { Draft, SetUpEvent } from '../log/event.ts';
 import type { BatchId, RouteId, StageId } from '../log/ids.ts';
 import { atStage, type Move, type StagePlace } from '../log/place.ts';
+import type { MarkFact } from '../set-up/facts.ts';
 import type { RegisterSet } from '../set-up/register.ts';
 import { sameName } from '../set-up/text.ts';
 import { meanArrival, type Standing } from '../shop/positions.ts';
@@ -26,6 +27,7 @@ function problemOfSet(shop: Shop, set: RegisterSet): Problem | null {
   const problem = problemOfFact(tidied(set));
   if (problem) return problem;
   if ('retired' in set.value && set.value.retired) return null;
+  if (set.register === 'mark') return problemOfMark(shop, set.value);
   const taken = factsOf(shop.registers, set.register).some(
     ({ id, fact }) =>
       id !== set.id && !('retired' in fact && fact.retired) && sameName(fact.name, set.value.name),
@@ -35,6 +37,13 @@ function problemOfSet(shop: Shop, set: RegisterSet): Problem | null {
     return { kind: 'no-wood' };
   }
   return null;
+}
+
+/** What is wrong with where a mark stands, or null. Its note need not be its own: a tool is ground again and again. */
+function problemOfMark({ registers }: Shop, { stage, species }: MarkFact): Problem | null {
+  if (!factOf(registers, { register: 'stage', id: stage })) return { kind: 'no-stage' };
+  const hasWood = species === null || factOf(registers, { register: 'species', id: species });
+  return hasWood ? null : { kind: 'no-wood' };
 }
 
 /** Whether a new route, or another route for a batch, would leave pieces where no tap reaches them. */

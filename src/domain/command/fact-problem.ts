@@ -1,10 +1,17 @@
 import * as v from 'valibot';
-import { type RegisterSet, registerSchema } from '../set-up/register.ts';
-import { problemOfName, problemOfNote, tidyText } from '../set-up/text.ts';
+import { type FactOf, type RegisterName, type RegisterSet, registerSchema } from '../set-up/register.ts';
+import {
+  problemOfMarkNote,
+  problemOfName,
+  problemOfNote,
+  type TextProblem,
+  tidyText,
+} from '../set-up/text.ts';
 import type { Problem } from './problem.ts';
 
-/** A set-up fact with its name and caution as they are kept. */
+/** A set-up fact with its name, its caution or its note as they are kept. */
 export function tidied(set: RegisterSet): RegisterSet {
+  if (set.register === 'mark') return { ...set, value: { ...set.value, note: tidyText(set.value.note) } };
   const { name } = set.value;
   const caution = 'caution' in set.value ? { caution: tidyText(set.value.caution) } : {};
   // Only texts change: the value still belongs to its register, which a spread of a union cannot say.
@@ -16,11 +23,16 @@ export function tidied(set: RegisterSet): RegisterSet {
  * the log could not read again is let through: what no person types (a colour, an id) throws TypeError.
  */
 export function problemOfFact(set: RegisterSet): Problem | null {
-  const text =
-    problemOfName(set.value.name) ?? ('caution' in set.value ? problemOfNote(set.value.caution) : null);
+  const text = problemOfTexts(set.value);
+  if (text?.kind === 'empty' && set.register === 'mark') return { kind: 'no-note' };
   if (text) return { kind: 'text', problem: text };
   const result = v.safeParse(registerSchema, set);
   return result.success ? null : problemOfIssue(result.issues[0]);
+}
+
+function problemOfTexts(fact: FactOf<RegisterName>): TextProblem | null {
+  if ('note' in fact) return problemOfMarkNote(fact.note);
+  return problemOfName(fact.name) ?? ('caution' in fact ? problemOfNote(fact.caution) : null);
 }
 
 function problemOfIssue(issue: v.BaseIssue<unknown>): Problem {

@@ -32,5 +32,8 @@ export type Problem =
     }
   | { readonly kind: 'same-name' }
   | { readonly kind: 'no-wood' }
+  | { readonly kind: 'no-stage' }
+  /** A mark that says nothing. */
+  | { readonly kind: 'no-note' }
   | { readonly kind: 'number'; readonly problem: NumberProblem }
   | { readonly kind: 'text'; readonly problem: TextProblem };

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { partId, reasonId, routeId, shopDayText, speciesId, stageId, variantId } from '../log/ids.ts';
 import { codeLetters } from '../tray/code-alphabet.ts';
-import { nameSchema, noteSchema } from './text-schema.ts';
+import { markNoteSchema, nameSchema, noteSchema } from './text-schema.ts';
 
 /** Shown no more for new work, but kept: the log still speaks of it. */
 const retired = v.boolean();
@@ -102,6 +102,33 @@ export const batchFact = v.object({
 export const personFact = v.object({ name: nameSchema, retired });
 export const reasonFact = v.object({ name: nameSchema, retired });
 
+/** Milliseconds since 1970 UTC. */
+const moment = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
+
+/**
+ * What somebody did that may have changed how pieces come out, such as a tool ground anew: it stands on the charts at its
+ * time, and answers a signal when it was noted for one.
+ */
+export const markFact = v.object({
+  note: markNoteSchema,
+  stage: stageId,
+  /** null for all woods of the stage. */
+  species: v.nullable(speciesId),
+  /** When it was done. */
+  at: moment,
+  /** The signal that it answers, of the stage and species of the mark: what is counted, and from when on it counts anew. */
+  answers: v.nullable(
+    v.object({
+      of: v.variant('kind', [
+        v.object({ kind: v.literal('scrap') }),
+        v.object({ kind: v.literal('reason'), reason: reasonId }),
+      ]),
+      since: moment,
+    }),
+  ),
+  retired,
+});
+
 export const shopFact = v.object({
   name: nameSchema,
   zone: v.pipe(v.string(), v.maxLength(64)),
@@ -140,5 +167,6 @@ export type StageFact = Readonly<v.InferOutput<typeof stageFact>>;
 export type StageKind = StageFact['kind'];
 export type RouteFact = Readonly<v.InferOutput<typeof routeFact>>;
 export type BatchFact = Readonly<v.InferOutput<typeof batchFact>>;
+export type MarkFact = Readonly<v.InferOutput<typeof markFact>>;
 export type ShopFact = Readonly<v.InferOutput<typeof shopFact>>;
 export type StationFact = Readonly<v.InferOutput<typeof stationFact>>;

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import {
   batchId,
+  markId,
   partId,
   personId,
   reasonId,
@@ -12,6 +13,7 @@ import {
 } from '../log/ids.ts';
 import {
   batchFact,
+  markFact,
   partFact,
   personFact,
   reasonFact,
@@ -36,6 +38,7 @@ export const registerSchema = v.variant('register', [
   v.object({ register: v.literal('batch'), id: batchId, value: batchFact }),
   v.object({ register: v.literal('person'), id: personId, value: personFact }),
   v.object({ register: v.literal('reason'), id: reasonId, value: reasonFact }),
+  v.object({ register: v.literal('mark'), id: markId, value: markFact }),
   v.object({ register: v.literal('shop'), id: v.literal('shop'), value: shopFact }),
   v.object({ register: v.literal('station'), id: stationId, value: stationFact }),
 ]);
@@ -45,6 +48,11 @@ export type RegisterName = RegisterSet['register'];
 export type RegisterOf<Name extends RegisterName> = Extract<RegisterSet, { register: Name }>;
 export type IdOf<Name extends RegisterName> = RegisterOf<Name>['id'];
 export type FactOf<Name extends RegisterName> = RegisterOf<Name>['value'];
+
+/** What a fact is called by: a mark has no name but its note. */
+export function calledBy(fact: FactOf<RegisterName>): string {
+  return 'name' in fact ? fact.name : fact.note;
+}
 
 /** Reads a list of set-up facts that comes as data. Throws a ValiError that names what does not fit. */
 export function readRegisterSets(raw: unknown): readonly RegisterSet[] {

@@ -4,6 +4,8 @@ import * as v from 'valibot';
 export const longestName = 80;
 /** Longest note or caution. */
 export const longestNote = 500;
+/** Longest note of a mark: it stands beside a chart. */
+export const longestMarkNote = 200;
 
 /** Characters as a person counts them. */
 export function lengthOf(text: string): number {
@@ -14,3 +16,4 @@ const atMost = (most: number) => v.check((text: string) => lengthOf(text) <= mos
 
 export const nameSchema = v.pipe(v.string(), v.minLength(1), atMost(longestName));
 export const noteSchema = v.pipe(v.string(), atMost(longestNote));
+export const markNoteSchema = v.pipe(v.string(), v.minLength(1), atMost(longestMarkNote));

@@ -1,4 +1,4 @@
-import { lengthOf, longestName, longestNote } from './text-schema.ts';
+import { lengthOf, longestMarkNote, longestName, longestNote } from './text-schema.ts';
 
 /** Control characters, line ends among them: a blank in a name. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: the control characters are what it looks for
@@ -29,14 +29,23 @@ export type TextProblem =
   | { readonly kind: 'empty' }
   | { readonly kind: 'too-long'; readonly length: number; readonly most: number };
 
-/** A name that nobody can see is empty: it has a letter, a digit or some other sign. */
+/** A text that nobody can see is empty: it has a letter, a digit or some other sign. */
 const legible = /[\p{L}\p{N}\p{P}\p{S}]/u;
 
 /** What is wrong with a typed name, or null. */
 export function problemOfName(typed: string): TextProblem | null {
-  const name = tidyText(typed);
-  if (!legible.test(name)) return { kind: 'empty' };
-  return problemOfLength(name, longestName);
+  return problemOfText(typed, longestName);
+}
+
+/** What is wrong with the typed note of a mark, or null; it says something. */
+export function problemOfMarkNote(typed: string): TextProblem | null {
+  return problemOfText(typed, longestMarkNote);
+}
+
+function problemOfText(typed: string, most: number): TextProblem | null {
+  const text = tidyText(typed);
+  if (!legible.test(text)) return { kind: 'empty' };
+  return problemOfLength(text, most);
 }
 
 /** What is wrong with a typed note, or null; a note may be empty. */

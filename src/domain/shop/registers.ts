@@ -1,6 +1,6 @@
 import { mostRevisions, type SetUpEvent } from '../log/event.ts';
 import { compareStamps } from '../log/stamp.ts';
-import type { FactOf, IdOf, RegisterName, RegisterSet } from '../set-up/register.ts';
+import { calledBy, type FactOf, type IdOf, type RegisterName, type RegisterSet } from '../set-up/register.ts';
 
 /** The latest word on each set-up fact, by `register/id`. */
 export type Registers = Map<string, SetUpEvent>;
@@ -74,6 +74,6 @@ export function* unsortedFacts<Name extends RegisterName>(
 const names = new Intl.Collator(undefined, { numeric: true });
 
 /** Compares facts by name, numbers in it by their value. */
-export function byName(a: { readonly name: string }, b: { readonly name: string }): number {
-  return names.compare(a.name, b.name);
+export function byName(a: FactOf<RegisterName>, b: FactOf<RegisterName>): number {
+  return names.compare(calledBy(a), calledBy(b));
 }

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { RegisterName } from '../../domain/set-up/register.ts';
+import { calledBy, type RegisterName } from '../../domain/set-up/register.ts';
 import type { Entry } from '../../domain/shop/registers.ts';
 import { Disclosure } from '../../ui/notice/disclosure.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
@@ -48,7 +48,7 @@ const Rack = <Name extends RegisterName>({ entries, detail, isDraft, onPick, kin
     {entries.map((entry) => (
       <li key={entry.id}>
         <PressButton
-          label={entry.fact.name}
+          label={calledBy(entry.fact)}
           detail={isDraft(entry.id) ? <b class="set-up-unsaved">{words.unsaved}</b> : detail?.(entry)}
           onAct={() => onPick(entry)}
           testId={`${kind}-${entry.id}`}

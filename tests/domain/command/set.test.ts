@@ -1,10 +1,23 @@
 import { describe, expect, test } from 'vitest';
-import type { BatchId, RouteId, SpeciesId } from '../../../src/domain/log/ids.ts';
+import type { BatchId, RouteId, SpeciesId, StageId } from '../../../src/domain/log/ids.ts';
+import type { MarkFact } from '../../../src/domain/set-up/facts.ts';
 import type { RegisterName, RegisterOf, RegisterSet } from '../../../src/domain/set-up/register.ts';
-import { longestName, longestNote } from '../../../src/domain/set-up/text-schema.ts';
-import { factOf } from '../../../src/domain/shop/registers.ts';
+import { longestMarkNote, longestName, longestNote } from '../../../src/domain/set-up/text-schema.ts';
+import { factOf, factsOf } from '../../../src/domain/shop/registers.ts';
+import { eventWords } from '../../../src/words/event-words.ts';
+import { nameOf } from '../../../src/words/names.ts';
 import { aShop, aWorkshop } from '../../support/a-shop.ts';
-import { batch, route, routeStages, setUpFacts, species, stage, variant } from '../../support/workshop.ts';
+import {
+  batch,
+  mark,
+  reason,
+  route,
+  routeStages,
+  setUpFacts,
+  species,
+  stage,
+  variant,
+} from '../../support/workshop.ts';
 
 /** A fact of the test workshop, changed. */
 function fact<Name extends RegisterName>(
@@ -141,6 +154,64 @@ describe('a fact is refused', () => {
 
   test('at once when it is nothing that a person could have typed', () => {
     expect(() => refusal(fact('species', species.ash, { light: 'beige' }))).toThrow('value.light');
+  });
+});
+
+describe('a mark', () => {
+  const at = Date.UTC(2026, 2, 2, 9);
+  const noted = (change: Partial<MarkFact> = {}): RegisterSet => ({
+    register: 'mark',
+    id: mark['new-gouge'],
+    value: {
+      ...{ note: 'Re-ground the gouge', stage: stage.turn, species: null, at, answers: null, retired: false },
+      ...change,
+    },
+  });
+
+  test('is kept as it reads, may be changed and taken away, and stands beside another of the same note', () => {
+    const shop = aWorkshop();
+    const answers = { of: { kind: 'reason', reason: reason['tear-out'] }, since: at - 60_000 } as const;
+    shop.set(noted({ note: ' Re-ground\u202e  the gouge ', answers }));
+    shop.set({ ...noted(), id: mark['new-belt'] } as RegisterSet);
+    const now = () => factOf(shop.shop.registers, { register: 'mark', id: mark['new-gouge'] });
+    expect(now()).toEqual(noted({ answers }).value);
+    expect(factsOf(shop.shop.registers, 'mark')).toHaveLength(2);
+    shop.set(noted({ species: species.plum, retired: true }));
+    expect(now()).toMatchObject({ species: species.plum, retired: true, answers: null });
+  });
+
+  test('changes no sum of the shop', () => {
+    const shop = aWorkshop();
+    shop.pass(shop.tray('ash-copper', 3), 'bore');
+    const { seen: _, registers: __, ...before } = structuredClone(shop.shop);
+    shop.set(noted());
+    expect(shop.shop).toMatchObject(before);
+  });
+
+  test.each([
+    ['says nothing', { note: ' \u200b ' }, { kind: 'no-note' }],
+    [
+      'says more than it has room for',
+      { note: 'x'.repeat(201) },
+      { kind: 'text', problem: { kind: 'too-long', length: 201, most: longestMarkNote } },
+    ],
+    ['is of no stage', { stage: 'mill' as StageId }, { kind: 'no-stage' }],
+    ['is of a wood that there is not', { species: 'yew' as SpeciesId }, { kind: 'no-wood' }],
+    ['was done in half a millisecond', { at: 0.5 }, { kind: 'number', problem: { kind: 'not-whole' } }],
+  ])('is refused when it %s', (_, change, problem) => {
+    expect(refusal(noted(change))).toEqual(problem);
+  });
+
+  test('is spoken of by its note', () => {
+    const shop = aWorkshop();
+    const [set] = shop.set(noted());
+    const [away] = shop.set(noted({ retired: true }));
+    const { registers } = shop.shop;
+    expect(nameOf(registers, { register: 'mark', id: mark['new-gouge'] })).toBe('Re-ground the gouge');
+    expect([set, away].map((event) => event && eventWords(event, registers))).toEqual([
+      'Noted: Re-ground the gouge',
+      'Note taken away: Re-ground the gouge',
+    ]);
   });
 });
 

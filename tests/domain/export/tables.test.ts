@@ -6,6 +6,7 @@ import { tapsTable } from '../../../src/domain/export/taps-table.ts';
 import { traysTable } from '../../../src/domain/export/trays-table.ts';
 import { yieldTable } from '../../../src/domain/export/yield-table.ts';
 import type { LogEvent } from '../../../src/domain/log/read-event.ts';
+import { calledBy } from '../../../src/domain/set-up/register.ts';
 import { type Shop, shopOf } from '../../../src/domain/shop/shop.ts';
 import { aWorkshop, backTo, scrapped } from '../../support/a-shop.ts';
 import { newerEvent } from '../../support/drafts.ts';
@@ -15,8 +16,10 @@ import { threeDaysOfHafts } from '../stories/three-days-of-hafts.ts';
 
 const nameIn =
   ({ registers }: Shop): Naming =>
-  ({ register, id }) =>
-    registers.get(`${register}/${id}`)?.set.value.name ?? id;
+  ({ register, id }) => {
+    const set = registers.get(`${register}/${id}`)?.set;
+    return set ? calledBy(set.value) : id;
+  };
 
 /** The rows as records, so that a test speaks of columns by their names. */
 function records({ columns, rows }: Table): readonly Readonly<Record<string, Cell>>[] {

@@ -12,7 +12,14 @@ import { deepestVoid } from '../../../src/domain/log/read-event.ts';
 import { stampSchema } from '../../../src/domain/log/stamp.ts';
 import { zoneSchema } from '../../../src/domain/log/zone.ts';
 import { registerSchema } from '../../../src/domain/set-up/register.ts';
-import { longestName, longestNote, nameSchema, noteSchema } from '../../../src/domain/set-up/text-schema.ts';
+import {
+  longestMarkNote,
+  longestName,
+  longestNote,
+  markNoteSchema,
+  nameSchema,
+  noteSchema,
+} from '../../../src/domain/set-up/text-schema.ts';
 
 const description = `One entry of the log, as a line of an exported file holds it; one branch per kind of event. \
 Further fields are allowed everywhere: a newer version may have added them. What this schema cannot say: \
@@ -33,6 +40,7 @@ const [, voidEvent] = eventSchema.options;
 const lengths = new Map<unknown, number>([
   [nameSchema.pipe.at(-1), longestName],
   [noteSchema.pipe.at(-1), longestNote],
+  [markNoteSchema.pipe.at(-1), longestMarkNote],
 ]);
 
 /** The JSON Schema of the log, made from the schema that the app reads events with. */
@@ -55,6 +63,7 @@ export function logJsonSchema(): JsonSchema {
       'set-up-fact': registerSchema,
       name: nameSchema,
       note: noteSchema,
+      'note-of-mark': markNoteSchema,
     },
     ignoreActions: ['brand'],
     // A length in code points is a check of our own in the app's schema, and `maxLength` in a JSON Schema. Any other

@@ -1,6 +1,6 @@
 import type { EventKind, ShopEvent } from '../../../src/domain/log/event.ts';
 import { aWorkshop, backTo, lowered, mended, scrapped } from '../../support/a-shop.ts';
-import { part, person, reason, route, routeStages, stage } from '../../support/workshop.ts';
+import { mark, part, person, reason, route, routeStages, species, stage } from '../../support/workshop.ts';
 
 /** A log in which every kind of event, of outcome, of place and of set-up fact comes up. */
 export function sampleLog(): readonly ShopEvent[] {
@@ -11,6 +11,30 @@ export function sampleLog(): readonly ShopEvent[] {
     register: 'part',
     id: part.core,
     value: { name: 'Core', sort: 'core', retired: false },
+  });
+  shop.set({
+    register: 'mark',
+    id: mark['new-gouge'],
+    value: {
+      note: 'Re-ground the gouge',
+      stage: stage.turn,
+      species: null,
+      at: shop.clock(),
+      answers: { of: { kind: 'reason', reason: reason['tear-out'] }, since: shop.clock() - 86_400_000 },
+      retired: false,
+    },
+  });
+  shop.set({
+    register: 'mark',
+    id: mark['new-belt'],
+    value: {
+      note: 'New belt',
+      stage: stage.sand,
+      species: species.ash,
+      at: shop.clock(),
+      answers: { of: { kind: 'scrap' }, since: 0 },
+      retired: false,
+    },
   });
   shop.set({
     register: 'station',

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { cases } from '../../../shared/check-values/hybrid-logical-clock.json' with { type: 'json' };
 import type { SetUpEvent } from '../../../src/domain/log/event.ts';
 import { personId, shopDayText, stationId } from '../../../src/domain/log/ids.ts';
+import { calledBy } from '../../../src/domain/set-up/register.ts';
 import { factOf, factsOf, type Registers, setRegister } from '../../../src/domain/shop/registers.ts';
 import { aWorkshop, meet, tablets } from '../../support/a-shop.ts';
 import { person, species } from '../../support/workshop.ts';
@@ -41,8 +42,8 @@ describe('the latest word on a set-up fact stands', () => {
     const words = expected.sorted.map((stamp) => renamed(stamp.join(' '), stampAt(stamp)));
     for (const [index, later] of words.entries()) {
       for (const earlier of words.slice(0, index)) {
-        expect(nameAfter([earlier, later])).toBe(later.set.value.name);
-        expect(nameAfter([later, earlier])).toBe(later.set.value.name);
+        expect(nameAfter([earlier, later])).toBe(calledBy(later.set.value));
+        expect(nameAfter([later, earlier])).toBe(calledBy(later.set.value));
       }
     }
     const arrived = inputs.stamps.map((stamp) => renamed(stamp.join(' '), stampAt(stamp)));

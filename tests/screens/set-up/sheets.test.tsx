@@ -4,7 +4,7 @@ import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
 import type { Session } from '../../../src/app/session.ts';
 import { stationId } from '../../../src/domain/log/ids.ts';
-import { readRegisterSets } from '../../../src/domain/set-up/register.ts';
+import { calledBy, readRegisterSets } from '../../../src/domain/set-up/register.ts';
 import { factOf, factsOf } from '../../../src/domain/shop/registers.ts';
 import { Batches } from '../../../src/screens/set-up/batches.tsx';
 import { Parts } from '../../../src/screens/set-up/parts.tsx';
@@ -19,7 +19,7 @@ import { choose, closeSheet, errorAt, mount, press, settle, take, type, typed } 
 
 const registersOf = (session: Session) => session.view.value.shop.registers;
 const namesOf = (session: Session, register: Parameters<typeof factsOf>[1]) =>
-  factsOf(registersOf(session), register).map(({ fact }) => fact.name);
+  factsOf(registersOf(session), register).map(({ fact }) => calledBy(fact));
 const sheet = () => screen.queryByRole('dialog');
 
 describe('a sheet', () => {

@@ -92,6 +92,13 @@ export function useForm<Draft extends object, Value>(parts: FormParts<Draft, Val
 
 /** The field at which a refusal of the shop is said; an empty text where no field is to blame. */
 function fieldOf({ kind }: Problem): string {
-  if (kind === 'text' || kind === 'same-name') return 'name';
-  return kind === 'no-wood' ? 'species' : '';
+  return fields[kind] ?? '';
 }
+
+const fields: { readonly [Kind in Problem['kind']]?: string } = {
+  text: 'name',
+  'same-name': 'name',
+  'no-wood': 'species',
+  'no-stage': 'stage',
+  'no-note': 'note',
+};
