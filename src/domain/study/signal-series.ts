@@ -54,7 +54,7 @@ export function signalSeries(
   { filter = {}, answered = [], mostPieces = 3000 }: SeriesQuestion = {},
 ): readonly SignalSeries[] {
   const byStage = stageTrays(table, filter);
-  const since = new Map(answered.map((each) => [nameOf(each), each.since]));
+  const since = new Map(answered.map((each) => [nameOfSeries(each), each.since]));
   return [...byStage]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .flatMap(([stage, trays]) => {
@@ -69,7 +69,7 @@ export function signalSeries(
           ...reasons.map((reason) => ({ kind: 'reason', reason }) as const),
         ];
         return all.map((of) => {
-          const from = since.get(nameOf({ stage, species, of })) ?? Number.NEGATIVE_INFINITY;
+          const from = since.get(nameOfSeries({ stage, species, of })) ?? Number.NEGATIVE_INFINITY;
           const newest = newestOf(
             ofSpecies.filter((each) => each.from >= from),
             mostPieces,
@@ -86,7 +86,7 @@ export function seriesNamed(table: TapTable, name: SeriesName): SignalSeries | n
     filter: { stage: name.stage },
     mostPieces: Number.POSITIVE_INFINITY,
   });
-  return ofStage.find((each) => nameOf(each) === nameOf(name)) ?? null;
+  return ofStage.find((each) => nameOfSeries(each) === nameOfSeries(name)) ?? null;
 }
 
 interface StageTray extends SeriesTray {
@@ -145,6 +145,7 @@ function seriesOf(trays: readonly StageTray[], { stage, species, of }: SeriesNam
   };
 }
 
-function nameOf({ stage, species, of }: SeriesName): string {
+/** Tells series apart; ids hold no bar. */
+export function nameOfSeries({ stage, species, of }: SeriesName): string {
   return `${stage}|${species ?? ''}|${of.kind === 'scrap' ? '' : of.reason}`;
 }
