@@ -36,8 +36,8 @@ export default defineConfig({
           globalSetup: ['tests/support/built-app.ts'],
           testTimeout: 60_000,
           hookTimeout: 120_000,
-          // After the unit tests, two browsers at a time: they mostly wait, for timers and for the disk.
-          maxWorkers: 2,
+          // After the unit tests, three browsers at a time: they mostly wait, for timers and for the disk.
+          maxWorkers: 3,
           sequence: { groupOrder: 1 },
         },
       },
