@@ -12,7 +12,7 @@ export { bonferroniThreshold, falseDiscovery, holm, taroneHolm } from './false-d
 export { fisherExact } from './fisher-exact.ts';
 export { gChart } from './g-chart.ts';
 export { individualsChart } from './individuals-chart.ts';
-export { learningCurve } from './learning-curve.ts';
+export { learningCurve, learningCurveThrough } from './learning-curve.ts';
 export { cumulativeTotal, learningExponent, predictUnit, unitsToReach } from './learning-model.ts';
 export { littlesLaw } from './littles-law.ts';
 export { minutesPerPiece } from './minutes-per-piece.ts';

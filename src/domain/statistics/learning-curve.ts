@@ -1,3 +1,4 @@
+import { demandLevel } from './counts.ts';
 import type { LearningLaw, LearningModel } from './learning-model.ts';
 import { type Line, leastSquares, type Point, theilSen } from './straight-line.ts';
 
@@ -22,6 +23,13 @@ export interface LearningCurve extends LearningLaw {
   readonly pieces: number;
 }
 
+/** The time of a piece, or of several by their middle, and which one it was, from 1 on; it need not be whole. */
+export interface NumberedTime {
+  readonly number: number;
+  /** Above 0, in any unit. */
+  readonly time: number;
+}
+
 /** More pieces than this are thinned evenly before a robust fit: its pairs grow with the square. */
 const mostForPairs = 1500;
 
@@ -43,8 +51,31 @@ export function learningCurve(
   unitTimes: readonly (number | undefined)[],
   { model = 'unit', level = 0.9, fit = 'leastSquares' }: LearningOptions = {},
 ): LearningCurve | undefined {
-  if (!(level > 0 && level < 1)) throw new RangeError(`no level of an interval: ${level}`);
+  demandLevel(level);
   const points = model === 'unit' ? unitPoints(unitTimes) : averagePoints(unitTimes);
+  return curveThrough(points, { model, level, fit });
+}
+
+/**
+ * The same by the unit model through times of which each says which piece it is of: for long histories that were thinned.
+ *
+ * @returns undefined with fewer than two times
+ * @throws {RangeError} for a level that is not between 0 and 1
+ * @example learningCurveThrough([{ number: 1, time: 10 }, { number: 2, time: 8 }])?.rate.toFixed(3) // => '0.800'
+ */
+export function learningCurveThrough(
+  times: readonly NumberedTime[],
+  { level = 0.9, fit = 'leastSquares' }: Omit<LearningOptions, 'model'> = {},
+): LearningCurve | undefined {
+  demandLevel(level);
+  const points = times.map(({ number, time }) => ({ x: Math.log(number), y: Math.log(time) }));
+  return curveThrough(points, { model: 'unit', level, fit });
+}
+
+function curveThrough(
+  points: readonly Point[],
+  { model, level, fit }: Required<LearningOptions>,
+): LearningCurve | undefined {
   const line = fit === 'robust' ? theilSen(thinned(points), level) : leastSquares(points, level);
   return line && curveOf(line, { model, pieces: points.length });
 }

@@ -22,6 +22,11 @@ const handSpeed = 2 / 60;
 /** Nor within this share of the usual time, where that is longer: one log-normal piece in 60,000 with a CV of 0.6. */
 const hardlyAny = 0.1;
 
+/** Minutes after which a tap no longer belongs to the stretch of the one before, where a piece usually takes so many. */
+export function instantOf(usual: number): number {
+  return Math.max(handSpeed, hardlyAny * usual);
+}
+
 /**
  * Taps put together where several count what was done in one stretch: twelve taps in a row after half an hour are a
  * dozen pieces in that half hour, like one tap of twelve. Nothing is lost where a quick piece is put to the one before:
@@ -35,7 +40,7 @@ export function tapGroups(taps: readonly Tap[]): Worked[] {
       throw new RangeError(`no tap: ${pieces} pieces in ${minutes} minutes`);
   }
   const rough = median(together(taps, handSpeed).map(({ minutes, pieces }) => minutes / pieces)) ?? 0;
-  return together(taps, Math.max(handSpeed, hardlyAny * rough));
+  return together(taps, instantOf(rough));
 }
 
 function together(taps: readonly Tap[], instant: number): Worked[] {

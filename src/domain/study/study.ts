@@ -7,6 +7,7 @@ import { pieceMinutes } from './piece-minutes.ts';
 import { pieceTimes, type StageTime } from './piece-times.ts';
 import { type AnsweredSignal, type SeriesName, type SignalSeries, seriesNamed } from './signal-series.ts';
 import { stageGaps } from './stage-gaps.ts';
+import { type StageLearning, stageLearning } from './stage-learning.ts';
 import type { StudyRoutes } from './study-routes.ts';
 import { type StudySignals, studySignals } from './study-signals.ts';
 import { type GroupSurvival, survivalBySpecies, survivalByVariant } from './survival.ts';
@@ -23,7 +24,7 @@ import {
 /** What is asked of a log. */
 export interface StudyQuestions {
   readonly routes: StudyRoutes;
-  /** Of everything but the comparison, which has filters of its own, and the signals, which are of the whole shop. */
+  /** Of everything but the comparison, which has filters of its own, and signals and learning, which are of the whole log. */
   readonly filter: TapFilter;
   readonly comparison: Comparison | null;
   /** Signals that a person has answered. */
@@ -46,6 +47,7 @@ export interface Study {
   /** null where none was asked for, and where the log has none of that name. */
   readonly charted: SignalSeries | null;
   readonly times: readonly StageTime[];
+  readonly learning: readonly StageLearning[];
   readonly worked: { readonly days: readonly WorkedTime[]; readonly weeks: readonly WorkedTime[] };
   readonly scrappedTime: ScrappedTime;
 }
@@ -78,6 +80,7 @@ export function studyOf(
     signals: studySignals(table, { answered, random: seededRandom(sameEverywhere) }),
     charted: charted && seriesNamed(table, charted),
     times: pieceTimes(table, { filter, level }),
+    learning: stageLearning(table, { ...usual, level }),
     worked: { days: newestDays(days), weeks: workedByWeek(days) },
     scrappedTime: scrappedTime(table, { ...usual, filter }),
   };

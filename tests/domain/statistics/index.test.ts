@@ -25,6 +25,7 @@ test('every judgement can be asked for by the name of its field', () => {
     individualsChart: expect.any(Function),
     jeffreys: expect.any(Function),
     learningCurve: expect.any(Function),
+    learningCurveThrough: expect.any(Function),
     learningExponent: expect.any(Function),
     littlesLaw: expect.any(Function),
     minutesPerPiece: expect.any(Function),

@@ -82,7 +82,7 @@ describe('a study', () => {
         heat: [],
       },
       flaws: { reasons: [], pieces: 0, minutes: { scrapped: 0, again: 0, partly: 0 } },
-      ...{ signals: { signals: [], falseAlarm: 0.05, watched: 0 }, times: [] },
+      ...{ signals: { signals: [], falseAlarm: 0.05, watched: 0 }, times: [], learning: [] },
       worked: { days: [], weeks: [] },
       scrappedTime: { scrapped: 0, all: 0, share: undefined },
     });
