@@ -11,7 +11,7 @@ const mayImport = {
   store: ['^src/domain/', '^node_modules/(idb|valibot|fflate|@noble/hashes|@scure/bip39)/'],
   words: ['^src/domain/'],
   worker: ['^src/(domain|store)/', '^node_modules/(valibot|@noble/hashes)/'],
-  ui: preact,
+  ui: [...preact, '^node_modules/uplot/'],
   app: [
     '^src/(domain|store|words)/',
     '^src/worker/[^/]*protocol[.]ts$',

@@ -7,12 +7,19 @@ export interface DisclosureProps {
   children: ComponentChildren;
   /** Open at first. */
   open?: boolean | undefined;
+  /** Told at each opening: what is costly to make can wait until then. */
+  onOpen?: (() => void) | undefined;
   testId?: string | undefined;
 }
 
 /** What is behind a line, one tap away. */
-export const Disclosure = ({ summary, children, open, testId }: DisclosureProps) => (
-  <details class="disclosure" open={open} data-testid={testId}>
+export const Disclosure = ({ summary, children, open, onOpen, testId }: DisclosureProps) => (
+  <details
+    class="disclosure"
+    open={open}
+    onToggle={(event) => event.currentTarget.open && onOpen?.()}
+    data-testid={testId}
+  >
     <summary class="disclosure-summary">
       <span class="disclosure-way">
         <Icon name="down" size={24} />

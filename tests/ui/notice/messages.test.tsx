@@ -58,6 +58,26 @@ test('a disclosure is shut unless it is said to be open', () => {
   expect(shown.container.querySelector('details')?.open).toBe(true);
 });
 
+test('a disclosure tells of each opening, not of a closing', () => {
+  let opened = 0;
+  render(
+    <Disclosure
+      summary="Why"
+      testId="why"
+      onOpen={() => {
+        opened += 1;
+      }}
+    >
+      Because
+    </Disclosure>,
+  );
+  const why = screen.getByTestId('why') as HTMLDetailsElement;
+  for (const open of [true, false, true]) {
+    why.open = open;
+  }
+  expect(opened).toBe(2);
+});
+
 describe('marks', () => {
   test.each(Object.keys(iconPaths))('%s is drawn and hidden from screen readers', (name) => {
     const { container } = render(<Icon name={name as IconName} />);
