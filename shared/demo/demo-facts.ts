@@ -113,6 +113,12 @@ export const stageOf = (name: string) => id<StageId>(name);
 /** Clamps and rack places of the demo workshop; a new shop begins without a limit. */
 const placesAt: Readonly<Record<string, number>> = { 'glue-cures': 48, 'sealer-cures': 120 };
 
+/** What was done about the tear-out: a mark to compare before and after, at a moment in ms UTC. It did not help. */
+export function gougeGround(at: number): RegisterSet {
+  const value = { note: 'Re-ground the gouge', stage: stageOf('rough-turn'), species: null, at };
+  return { register: 'mark', id: id('gouge'), value: { ...value, answers: null, retired: false } };
+}
+
 /** All set-up facts of the demo shop, judged by the schemas like any other data. */
 export function demoFacts(due: string): readonly RegisterSet[] {
   const kept = starting.facts.filter(

@@ -10,6 +10,7 @@ import {
   demoDayStart,
   demoFacts,
   demoZone,
+  gougeGround,
   people,
   stageIds,
   stageOf,
@@ -25,6 +26,8 @@ export const demoDays = 10;
 /** Blanks started for each good haft wanted, a tenth more. */
 const startsPerGood = 1.1;
 const traySize = 10;
+/** Working day on whose morning the gouge is ground anew: half of what was turned comes after it. */
+const groundOn = 4;
 /** The last half hour (ms) belongs to clamps and rack. */
 const lastRounds = 30 * 60_000;
 const usualSeed = 20260302;
@@ -41,8 +44,8 @@ export function demoShop({ now, seed = usualSeed }: { now: number; seed?: number
   );
   const start = stretches[0]?.from ?? now;
   const hands: readonly Hand[] = [
-    { station: stations.lathe, letter: 'A', person: people.ida, at: start, stage: null },
-    { station: stations.bench, letter: 'C', person: people.tam, at: start, stage: null },
+    { station: stations.lathe, letter: 'A', person: people.ida, at: start, stage: null, done: new Map() },
+    { station: stations.bench, letter: 'C', person: people.tam, at: start, stage: null, done: new Map() },
   ];
   setUp(teller, { at: start, due: dayAfter(shopDay(now, { zone: demoZone, startHour: demoDayStart }), 16) });
   const plan = startPlan();
@@ -126,7 +129,7 @@ function workStretch(hands: readonly Hand[], { teller, stretch, random }: Stretc
   for (const hand of hands) rest(hand, teller);
 }
 
-/** What happens once in a batch, on some mornings: a prized piece, a split, a join, recounts. */
+/** What happens once in a batch, on some mornings: a prized piece, a gouge ground, a split, a join, recounts. */
 function oddJobs(hands: readonly Hand[], { teller, stretch }: StretchOfWork): void {
   const [hand] = hands;
   if (!hand || hand.at >= stretch.to) return;
@@ -136,6 +139,7 @@ function oddJobs(hands: readonly Hand[], { teller, stretch }: StretchOfWork): vo
   if (stretch.day === 2 && variants[0]) {
     teller.tell({ kind: 'make-trays', variant: variants[0].id, batch, pieces: 1, trays: 1 }, doing);
   }
+  if (stretch.day === groundOn) teller.tell({ kind: 'set', set: gougeGround(Math.round(hand.at)) }, doing);
   if (stretch.day === 4 && first) {
     const spot = {
       tray: first.tray.tray,

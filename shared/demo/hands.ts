@@ -9,7 +9,7 @@ import { stagesBefore } from '../../src/domain/route/route.ts';
 import { factOf } from '../../src/domain/shop/registers.ts';
 import { parts, stageIds } from './demo-facts.ts';
 import { drawWeighted } from './draw-weighted.ts';
-import { drawFlaw, drawOutcome, minutesPerPiece } from './flaw-rates.ts';
+import { drawFlaw, drawOutcome, minutesOf } from './flaw-rates.ts';
 import type { Doer, Teller } from './teller.ts';
 
 /** One person at one station, with the moment (ms UTC) up to which they have worked. */
@@ -19,6 +19,8 @@ export interface Hand {
   readonly person: PersonId;
   at: number;
   stage: StageId | null;
+  /** Pieces that they have done, by stage. */
+  readonly done: Map<StageId, number>;
 }
 
 export interface Shift {
@@ -106,10 +108,14 @@ function chooseStage({ teller, random }: Shift): StageId | undefined {
     const stage = stageIds.find((each) => key.startsWith(`${each}|`));
     if (stage && key.endsWith('|waiting')) waiting.set(stage, (waiting.get(stage) ?? 0) + pieces);
   }
-  return drawWeighted(
-    stageIds.filter((stage) => minutesPerPiece[stage] !== undefined),
-    { weight: (stage) => Math.max(0, (waiting.get(stage) ?? 0) - buffer), random },
-  );
+  return drawWeighted(stageIds.filter(isHandwork), {
+    weight: (stage) => Math.max(0, (waiting.get(stage) ?? 0) - buffer),
+    random,
+  });
+}
+
+function isHandwork(stage: StageId): boolean {
+  return minutesOf(stage, 1) !== undefined;
 }
 
 /** Works through a tray, down to the few pieces that are left as a buffer for the stage after. */
@@ -120,9 +126,11 @@ function workTray(hand: Hand, { tray, shift, leave }: { tray: AtStage; shift: Sh
     let left = tray.waiting[grade] - leave;
     while (left > 0) {
       const pieces = bulk ? left : 1;
-      const took = (minutesPerPiece[tray.stage] ?? 1) * pieces * (0.7 + 0.6 * random());
+      const done = hand.done.get(tray.stage) ?? 0;
+      const took = (minutesOf(tray.stage, done + 1) ?? 1) * pieces * (0.7 + 0.6 * random());
       if (hand.at + took * minute > until) return;
       const elapsed = spend(hand, took);
+      hand.done.set(tray.stage, done + pieces);
       const spot: Spot = {
         tray: tray.tray.tray,
         stage: tray.stage,
@@ -130,7 +138,7 @@ function workTray(hand: Hand, { tray, shift, leave }: { tray: AtStage; shift: Sh
         grade,
         shown: left + leave,
       };
-      const command = commandFor({ tray, spot, pieces, hand, shift });
+      const command = commandFor({ tray, spot, pieces, shift });
       const events = teller.tell(command, doer(hand, elapsed));
       left -= command.kind === 'flaw' ? 1 : pieces;
       if (command.kind === 'pass' && !bulk && random() < 0.008)
@@ -154,12 +162,11 @@ interface Tap {
   readonly tray: AtStage;
   readonly spot: Spot;
   readonly pieces: number;
-  readonly hand: Hand;
   readonly shift: Shift;
 }
 
-function commandFor({ tray, spot, pieces, hand, shift }: Tap): Extract<Command, { kind: 'pass' | 'flaw' }> {
-  const visit = { stage: spot.stage, species: tray.tray.species, station: hand.station, day: shift.day };
+function commandFor({ tray, spot, pieces, shift }: Tap): Extract<Command, { kind: 'pass' | 'flaw' }> {
+  const visit = { stage: spot.stage, species: tray.tray.species, day: shift.day };
   const reason = drawFlaw(visit, shift.random);
   if (reason === null) return { kind: 'pass', spot, pieces };
   const outcome = outcomeOf(drawOutcome(reason, shift.random), { spot });
@@ -175,7 +182,7 @@ function outcomeOf(kind: OutcomeKind, { spot }: { spot: Spot }): Outcome {
     case 'scrapped':
       return { kind, saved: [parts.core] };
     case 'sent-back': {
-      const to = stagesBefore(stageIds, spot.stage).findLast((stage) => minutesPerPiece[stage] !== undefined);
+      const to = stagesBefore(stageIds, spot.stage).findLast(isHandwork);
       return to ? { kind, to } : { kind: 'mended' };
     }
   }

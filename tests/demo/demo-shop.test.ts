@@ -3,6 +3,7 @@ import { variants, wantedForFair } from '../../shared/demo/demo-facts.ts';
 import { demoShop } from '../../shared/demo/demo-shop.ts';
 import { discWornFrom, failingWood } from '../../shared/demo/flaw-rates.ts';
 import type { ShopEvent } from '../../src/domain/log/event.ts';
+import type { StageId } from '../../src/domain/log/ids.ts';
 import { readEvent } from '../../src/domain/log/read-event.ts';
 import { holds } from '../../src/domain/rollup/holds.ts';
 import { yieldBySpecies } from '../../src/domain/rollup/species-yield.ts';
@@ -10,6 +11,10 @@ import { countsToCheck } from '../../src/domain/rollup/waiting.ts';
 import { workInProcess } from '../../src/domain/rollup/wip.ts';
 import { liveStages } from '../../src/domain/route/live-stages.ts';
 import { shopOf } from '../../src/domain/shop/shop.ts';
+import { tapTable } from '../../src/domain/study/log-of-taps.ts';
+import { marksOf } from '../../src/domain/study/marks.ts';
+import { studyOf } from '../../src/domain/study/study.ts';
+import { routesIn } from '../../src/domain/study/study-routes.ts';
 
 const wednesdayAfternoon = Date.UTC(2026, 2, 4, 14);
 const events = demoShop({ now: wednesdayAfternoon });
@@ -64,7 +69,7 @@ test('one wood fails far more often than any other at rough turning', () => {
   expect(worst[0]?.failed).toBeGreaterThan(2 * (worst[1]?.failed ?? 0));
 });
 
-test('there is a signal to find: the sanding bench scratches since its disc is worn', () => {
+test('sanding scratches since its disc is worn', () => {
   const days = [...new Set(events.filter(({ kind }) => kind === 'passed').map(({ day }) => day))].sort();
   const worn = days[discWornFrom] ?? '';
   const rate = (wanted: (event: ShopEvent) => boolean) => {
@@ -74,9 +79,52 @@ test('there is a signal to find: the sanding bench scratches since its disc is w
     );
     return sanded.filter(({ kind }) => kind === 'flawed').length / sanded.length;
   };
-  expect(rate(({ day, station }) => day >= worn && station === 'demo-bench')).toBeGreaterThan(
-    3 * rate(({ day }) => day < worn),
-  );
+  expect(rate(({ day }) => day >= worn)).toBeGreaterThan(3 * rate(({ day }) => day < worn));
+});
+
+const studied = (log: readonly ShopEvent[]) => {
+  const routes = routesIn(shopOf(log).registers);
+  return studyOf(tapTable({ runs: [], events: log }), {
+    ...{ routes, filter: {}, comparison: null, answered: [] },
+  });
+};
+
+describe.each([
+  ['a Monday', 2],
+  ['a Tuesday', 3],
+  ['a Wednesday', 4],
+  ['a Thursday', 5],
+  ['a Friday', 6],
+  ['a Sunday', 8],
+])('opened on %s', (_, day) => {
+  test.each([9, 13, 18])('at %i o’clock there is one signal to find: the scratches', (hour) => {
+    const { signals } = studied(demoShop({ now: Date.UTC(2026, 2, day, hour) })).signals;
+    expect(
+      signals.map(({ series, direction }) => [series.stage, series.species, series.of, direction]),
+    ).toEqual([['sand', null, { kind: 'reason', reason: 'scratch' }, 'worse']]);
+  });
+});
+
+test('before it a gouge was ground anew, with many pieces turned before and since, to be compared', () => {
+  const [mark, ...others] = marksOf(shop.registers, { stage: 'rough-turn' as StageId, species: null });
+  expect(others).toEqual([]);
+  expect(mark?.note).toBe('Re-ground the gouge');
+  const turned = events.filter((event) => event.kind === 'passed' && event.stage === 'rough-turn');
+  const before = turned.filter(({ stamp }) => stamp.wall < (mark?.at ?? 0)).length;
+  expect(before).toBeGreaterThan(100);
+  expect(turned.length - before).toBeGreaterThan(100);
+});
+
+test('both hands learn to shape: about seven minutes for the first piece, about two in the end', () => {
+  const shaping = studied(events).learning.filter(({ stage: at }) => at === 'shape');
+  expect(shaping.map(({ person }) => person)).toEqual(['ida', 'tam']);
+  for (const { curve, points } of shaping) {
+    expect(curve.rate).toBeGreaterThan(0.8);
+    expect(curve.rate).toBeLessThan(0.9);
+    expect(curve.firstUnit).toBeGreaterThan(5.5);
+    expect(curve.firstUnit).toBeLessThan(9);
+    expect(points.at(-1)?.minutes).toBeLessThan(3);
+  }
 });
 
 test('a prized piece is a tray of one; a tray was split, two were joined, one was recounted, taps were taken back', () => {

@@ -82,6 +82,7 @@ const days = new Map<string, string>();
 const rules: Readonly<Record<string, (value: unknown, by: By) => unknown>> = {
   wall: later,
   since: later,
+  at: later,
   ready: later,
   tray: renamed,
   batch: renamed,

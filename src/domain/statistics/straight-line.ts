@@ -41,14 +41,17 @@ export function leastSquares(points: readonly Point[], level: number): Line | un
  * Undefined unless two points differ in x. The pairs grow with the square of the points: hand in some thousands at most.
  */
 export function theilSen(points: readonly Point[], level: number): Line | undefined {
-  const slopes: number[] = [];
+  const slopes = new Float64Array((points.length * (points.length - 1)) / 2);
+  let known = 0;
   for (const [at, from] of points.entries()) {
     for (let to = at + 1; to < points.length; to += 1) {
       const { x, y } = points[to] ?? from;
-      if (x !== from.x) slopes.push((y - from.y) / (x - from.x));
+      if (x === from.x) continue;
+      slopes[known] = (y - from.y) / (x - from.x);
+      known += 1;
     }
   }
-  const sorted = Float64Array.from(slopes).sort();
+  const sorted = slopes.subarray(0, known).sort();
   const slope = medianOfSorted(sorted);
   const middleX = median(points.map(({ x }) => x));
   const middleY = median(points.map(({ y }) => y));
