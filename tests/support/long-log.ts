@@ -20,8 +20,8 @@ const fortnightMs = 14 * dayMs;
 /** `events` events of two stations, in the order in which they were written; the same arguments give the same log. */
 export function* longLog({ events, until }: LongLogOptions): Generator<ShopEvent> {
   const first = fortnight(until);
-  // Facts of the shop are set once, at the beginning; a batch each time.
-  const later = first.filter((event) => event.kind !== 'set-up' || event.set.register === 'batch');
+  // Facts of the shop are set once, at the beginning; a batch and its marks each time.
+  const later = first.filter((event) => event.kind !== 'set-up' || isOfBatch(event.set));
   const fortnights = 1 + Math.ceil((events - first.length) / later.length);
   const numbers = new Map<StationId, number>();
   let written = 0;
@@ -75,6 +75,7 @@ interface By {
   readonly name: string;
 }
 
+const isOfBatch = ({ register }: { register: string }) => register === 'batch' || register === 'mark';
 const later = (value: unknown, { time }: By) => (typeof value === 'number' ? value + time : value);
 const renamed = (value: unknown, { name }: By) => `${value}${name}`;
 const days = new Map<string, string>();
@@ -94,8 +95,8 @@ const rules: Readonly<Record<string, (value: unknown, by: By) => unknown>> = {
     return day;
   },
   set: (value, by) => {
-    const set = value as { register: string; id: string };
-    return set.register === 'batch' ? { ...set, id: renamed(set.id, by) } : set;
+    const set = value as { register: string; id: string; value: unknown };
+    return isOfBatch(set) ? { ...set, id: renamed(set.id, by), value: moved(set.value, by) } : set;
   },
 };
 
