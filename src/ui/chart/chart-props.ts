@@ -1,5 +1,4 @@
-/** What a line or a bar means: nothing special, a loss, a gain, the one that is spoken of. */
-export type ChartTone = 'plain' | 'flaw' | 'saved' | 'copper';
+import type { ShareTone } from '../share/share-bar.tsx';
 
 export interface ChartSeries {
   key: string;
@@ -8,7 +7,7 @@ export interface ChartSeries {
   values: readonly (number | null)[];
   /** Two of one kind get different dashes or shapes. One of `bars` at most. */
   drawn: 'line' | 'dashed' | 'steps' | 'points' | 'bars' | 'line-points';
-  tone: ChartTone;
+  tone: ShareTone;
 }
 
 export interface ChartProps {
@@ -62,7 +61,7 @@ export interface ChartFrame {
 }
 
 /** Colours as the canvas takes them, and the font's family. */
-export interface ChartLooks extends Readonly<Record<ChartTone, string>> {
+export interface ChartLooks extends Readonly<Record<ShareTone, string>> {
   ink: string;
   paper: string;
   rule: string;

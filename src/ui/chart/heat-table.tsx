@@ -3,7 +3,7 @@ import './heat-table.css';
 import './print.css';
 
 /** A row or a column. */
-export interface HeatLine {
+interface HeatLine {
   id: string;
   label: string;
 }

@@ -123,6 +123,12 @@ describe('what the library draws', () => {
     ]);
   });
 
+  test('has no line of the grid upon its lowest axis', () => {
+    const y = { label: 'y', show: String, least: 0, most: 100 };
+    const grid = optionsOf(someChart({ y })).axes?.[1]?.grid;
+    expect(grid?.filter?.({} as uPlot, [0, 50, 100], 1, 0, 0)).toEqual([null, 50, 100]);
+  });
+
   test('dashes are given in pixels of the canvas', () => {
     expect(optionsOf(someChart()).series[2]?.dash).toEqual([24, 16]);
   });
