@@ -54,6 +54,30 @@ export function zoneAt(wall: number, name: string): Zone {
   return { name, offset: Math.round((localAsUtc(second, name) - second) / 60_000) };
 }
 
+/** A moment (ms UTC) as the clock on the wall of a zone shows it: `YYYY-MM-DD` and `HH:MM`. */
+export function wallClockAt(wall: number, zone: string): { readonly day: string; readonly time: string } {
+  const text = new Date(localAsUtc(wall, zone)).toISOString();
+  return { day: text.slice(0, 10), time: text.slice(11, 16) };
+}
+
+/**
+ * The moment (ms UTC) at which the clock on the wall of a zone shows a day and a time; the earlier one where the clock is
+ * put back and shows it twice, that after the gap where it is put forward and never does. null for what is no day or time.
+ */
+export function momentAt(
+  { day, time }: { readonly day: string; readonly time: string },
+  zone: string,
+): number | null {
+  const local = Date.parse(`${day}T${time}:00Z`);
+  // A day such as 30 February is read as one in March; it is then not the day that was written.
+  if (Number.isNaN(local) || !new Date(local).toISOString().startsWith(`${day}T${time}`)) return null;
+  const offsets = [-1, 1].map(
+    (days) => localAsUtc(local + days * 86_400_000, zone) - local - days * 86_400_000,
+  );
+  const moments = offsets.map((offset) => local - offset);
+  return moments.find((each) => localAsUtc(each, zone) === local) ?? Math.max(...moments);
+}
+
 /**
  * The shop day of a moment: the calendar day in the shop's zone, begun at `startHour` (0 to 23). Days of 23
  * and 25 hours need no care here, because only the hands of the local clock are read.
