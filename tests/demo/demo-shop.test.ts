@@ -85,7 +85,7 @@ test('sanding scratches since its disc is worn', () => {
 const studied = (log: readonly ShopEvent[]) => {
   const routes = routesIn(shopOf(log).registers);
   return studyOf(tapTable({ runs: [], events: log }), {
-    ...{ routes, filter: {}, comparison: null, answered: [] },
+    ...{ routes, filter: {}, comparison: null, answered: [], charted: null },
   });
 };
 

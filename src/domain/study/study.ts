@@ -3,7 +3,7 @@ import type { ShopDay, SpeciesId, VariantId } from '../log/ids.ts';
 import { type ComparedCell, type Comparison, compare } from './comparison.ts';
 import { flawHeat, type HeatCell } from './flaw-heat.ts';
 import { type FlawPareto, flawPareto } from './flaw-pareto.ts';
-import { pieceMinutes } from './piece-minutes.ts';
+import { type PieceMinutes, pieceMinutes } from './piece-minutes.ts';
 import { pieceTimes, type StageTime } from './piece-times.ts';
 import { type AnsweredSignal, type SeriesName, type SignalSeries, seriesNamed } from './signal-series.ts';
 import { stageGaps } from './stage-gaps.ts';
@@ -62,13 +62,34 @@ interface Reach {
   readonly days: { readonly first: ShopDay; readonly last: ShopDay } | null;
 }
 
+/** What is of the whole shop, whatever is filtered, and takes most of the time: another only when the log has grown. */
+export interface WholeStudy {
+  readonly signals: StudySignals;
+  readonly learning: readonly StageLearning[];
+  /** The usual time of a piece is a matter of the shop, not of the few days that may be looked at. */
+  readonly pieceMinutes: PieceMinutes;
+}
+
+export function wholeStudyOf(
+  table: TapTable,
+  { answered, level }: Pick<StudyQuestions, 'answered' | 'level'>,
+): WholeStudy {
+  const minutes = pieceMinutes(stageGaps(table));
+  return {
+    signals: studySignals(table, { answered, random: seededRandom(sameEverywhere) }),
+    learning: stageLearning(table, { pieceMinutes: minutes, level }),
+    pieceMinutes: minutes,
+  };
+}
+
 /** Answers every question on a table. Throws RangeError for a level that is not between 0 and 1. */
 export function studyOf(
   table: TapTable,
-  { routes, filter, comparison, answered, charted, level }: StudyQuestions,
+  questions: StudyQuestions,
+  whole: WholeStudy = wholeStudyOf(table, questions),
 ): Study {
-  // The usual time of a piece is a matter of the shop, not of the few days that may be looked at.
-  const usual = { routes, pieceMinutes: pieceMinutes(stageGaps(table)) };
+  const { routes, filter, comparison, charted, level } = questions;
+  const usual = { routes, pieceMinutes: whole.pieceMinutes };
   const days = workedByDay(table, filter);
   return {
     reach: reachOf(table, filter),
@@ -77,10 +98,10 @@ export function studyOf(
     comparison: comparison && compare(table, { ...comparison, level }),
     flaws: flawPareto(table, { ...usual, filter }),
     heat: flawHeat(table, { filter }),
-    signals: studySignals(table, { answered, random: seededRandom(sameEverywhere) }),
+    signals: whole.signals,
     charted: charted && seriesNamed(table, charted),
     times: pieceTimes(table, { filter, level }),
-    learning: stageLearning(table, { ...usual, level }),
+    learning: whole.learning,
     worked: { days: newestDays(days), weeks: workedByWeek(days) },
     scrappedTime: scrappedTime(table, { ...usual, filter }),
   };

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type SignalSeries, signalSeries } from '../../../src/domain/study/signal-series.ts';
+import { type SignalSeries, seriesNamed, signalSeries } from '../../../src/domain/study/signal-series.ts';
 import { aWorkshop, backTo, mended, scrapped } from '../../support/a-shop.ts';
 import { studied } from '../../support/study-makers.ts';
 import { reason, species, stage } from '../../support/workshop.ts';
@@ -83,5 +83,24 @@ describe('series of trays', () => {
   test('can be of a wood alone', () => {
     const found = signalSeries(threeTrays().table, { filter: { species: species.plum } });
     expect(found.map(nameOf)).toEqual(['bore plum scrap', 'bore plum catch', 'bore plum scratch']);
+  });
+});
+
+describe('one series', () => {
+  test('is that of its name, from its first piece on, however many there are', () => {
+    const { table } = threeTrays();
+    const blown = {
+      stage: stage.bore,
+      species: species.ash,
+      of: { kind: 'reason', reason: reason.blown },
+    } as const;
+    expect(seriesNamed(table, blown)?.tally).toEqual({ counts: [2, 0], sizes: [6, 2] });
+    const newest = signalSeries(table, { mostPieces: 2 }).find((each) => nameOf(each) === 'bore ash blown');
+    expect(newest?.tally).toEqual({ counts: [0], sizes: [2] });
+  });
+
+  test('is none where nobody has ever tapped that', () => {
+    const { table } = threeTrays();
+    expect(seriesNamed(table, { stage: stage.sand, species: null, of: { kind: 'scrap' } })).toBeNull();
   });
 });

@@ -83,6 +83,7 @@ describe('a study', () => {
       },
       flaws: { reasons: [], pieces: 0, minutes: { scrapped: 0, again: 0, partly: 0 } },
       ...{ signals: { signals: [], falseAlarm: 0.05, watched: 0 }, times: [], learning: [] },
+      charted: null,
       worked: { days: [], weeks: [] },
       scrappedTime: { scrapped: 0, all: 0, share: undefined },
     });
