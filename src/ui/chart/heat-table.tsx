@@ -21,6 +21,10 @@ export interface HeatCell {
 
 export interface HeatTableProps {
   caption: string;
+  /** Hides the caption from the eye where a panel's title says the same. */
+  captionUnseen?: boolean | undefined;
+  /** What heat means: a loss when left out, or nothing bad. */
+  tone?: 'flaw' | 'plain' | undefined;
   /** Heads the first column. */
   corner: string;
   rows: readonly HeatLine[];
@@ -82,12 +86,23 @@ const Cell = ({
 };
 
 /** Shares where rows and columns meet: the larger, the hotter, and the longer the bar at the foot of the cell. */
-export const HeatTable = ({ caption, corner, rows, cols, cell, most, onPick, testId }: HeatTableProps) => (
+export const HeatTable = ({
+  caption,
+  captionUnseen,
+  tone = 'flaw',
+  corner,
+  rows,
+  cols,
+  cell,
+  most,
+  onPick,
+  testId,
+}: HeatTableProps) => (
   // biome-ignore lint/a11y/useSemanticElements: no set of fields, only a frame with a name
   // biome-ignore lint/a11y/noNoninteractiveTabindex: a frame that scrolls must be reachable with the keyboard
   <div role="group" class="table-frame" data-testid={testId} aria-label={caption} tabIndex={0}>
-    <table class="table heat">
-      <caption class="table-caption">{caption}</caption>
+    <table class="table heat" data-tone={tone}>
+      <caption class={captionUnseen ? 'unseen' : 'table-caption'}>{caption}</caption>
       <thead>
         <tr>
           <th scope="col">{corner}</th>

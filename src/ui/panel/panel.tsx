@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 
 export interface PanelProps {
-  title: string;
+  title: ComponentChildren;
   children: ComponentChildren;
   /** A line under the title. */
   lead?: ComponentChildren | undefined;
