@@ -62,8 +62,22 @@ export function momentWords(at: number, zone: string): string {
   return told(at, zone, { ...dated, year: 'numeric', ...timed });
 }
 
+/** A day in a sentence, in the shop's zone: "Tuesday" within the last six days, "3 Mar" in this half year, else with its year. */
+export function sinceWords(at: number, { zone, now }: { zone: string; now: number }): string {
+  const apart = Math.abs(at - now);
+  if (apart < 6 * day) return told(at, zone, { weekday: 'long' });
+  const year = apart > halfYear ? ({ year: 'numeric' } as const) : {};
+  return told(at, zone, { day: 'numeric', month: 'short', ...year });
+}
+
 /** A shop day in words: "Tue, 3 Mar 2026". */
 export function dayWords(shopDay: string): string {
   const began = Date.parse(`${shopDay}T00:00:00Z`);
   return Number.isNaN(began) ? shopDay : told(began, 'UTC', { ...dated, year: 'numeric' });
+}
+
+/** The same without its year: "Tue, 3 Mar". */
+export function shortDayWords(shopDay: string): string {
+  const began = Date.parse(`${shopDay}T00:00:00Z`);
+  return Number.isNaN(began) ? shopDay : told(began, 'UTC', dated);
 }

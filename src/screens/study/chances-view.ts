@@ -1,0 +1,18 @@
+import type { SpeciesId, VariantId } from '../../domain/log/ids.ts';
+import type { GroupSurvival, RouteSurvival } from '../../domain/study/survival.ts';
+import type { Leaning } from '../../words/chances-words.ts';
+
+/** Groups with the lowest chance of a first on top. */
+export function worstFirst<Group extends SpeciesId | VariantId>(
+  groups: readonly GroupSurvival<Group>[],
+): readonly GroupSurvival<Group>[] {
+  return groups.toSorted((a, b) => a.firsts.pooled - b.firsts.pooled);
+}
+
+/** Where a pooled estimate stands to the raw one, and why: two that read alike on the screen are alike. */
+export function leaningOf({ raw, pooled }: RouteSurvival, groups: number): Leaning {
+  if (groups < 2) return 'only-one';
+  if (raw === undefined) return 'not-through';
+  if (Math.round(100 * raw) === Math.round(100 * pooled)) return 'speaks-for-itself';
+  return pooled > raw ? 'lifted' : 'lowered';
+}

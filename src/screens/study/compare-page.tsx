@@ -1,0 +1,56 @@
+import { useEffect, useState } from 'preact/hooks';
+import { ChoiceRow } from '../../ui/field/choice-row.tsx';
+import { EmptyState } from '../../ui/notice/empty-state.tsx';
+import { compareWords as words } from '../../words/compare-words.ts';
+import { studyWords } from '../../words/study-words.ts';
+import { useSession } from '../parts/app-context.ts';
+import { type CompareChoice, comparisonOf, firstChoice } from './compare-choice.ts';
+import { CompareForm } from './compare-form.tsx';
+import { lotNames } from './compare-names.ts';
+import { CompareResult } from './compare-result.tsx';
+import { type Measure, measures } from './compare-view.ts';
+import type { PageProps } from './study-page-props.ts';
+
+/** Two lots of pieces held against each other, with how sure the difference is. */
+export const ComparePage = ({ study, questions, asked, ask }: PageProps) => {
+  const session = useSession();
+  const { registers } = session.view.value.shop;
+  const [choice, setChoice] = useState(firstChoice);
+  const [measure, setMeasure] = useState<Measure>('clean');
+  const choose = (chosen: CompareChoice) => {
+    setChoice(chosen);
+    ask({ ...asked, comparison: comparisonOf(chosen, session.today()) });
+  };
+  // The first choice is a whole one: it is answered without a tap.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the page is opened
+  useEffect(() => choose(choice), []);
+  const isAnswered = asked.comparison !== null && questions.comparison === asked.comparison;
+  return (
+    <>
+      <CompareForm choice={choice} onChoose={choose} />
+      {asked.comparison === null ? null : !isAnswered || !study.comparison ? (
+        <p class="study-note">{studyWords.working}</p>
+      ) : (
+        <>
+          <ChoiceRow
+            label={words.measure}
+            hint={words.measureMeans[measure]}
+            choices={measures.map((value) => ({ value, label: words.measures[value] }))}
+            value={measure}
+            onChoose={setMeasure}
+            testId="compare-measure"
+          />
+          {study.comparison.length === 0 ? (
+            <EmptyState icon="split" title={words.nothing} />
+          ) : (
+            <CompareResult
+              cells={study.comparison}
+              measure={measure}
+              lots={lotNames(choice, { registers, zone: session.zone() })}
+            />
+          )}
+        </>
+      )}
+    </>
+  );
+};

@@ -1,0 +1,96 @@
+import { useState } from 'preact/hooks';
+import type { ShopDay, StageId } from '../../domain/log/ids.ts';
+import type { Study } from '../../domain/study/study.ts';
+import { Chart } from '../../ui/chart/chart.tsx';
+import { HeatTable } from '../../ui/chart/heat-table.tsx';
+import { ChoiceRow } from '../../ui/field/choice-row.tsx';
+import { Means } from '../../ui/notice/means.tsx';
+import { Panel } from '../../ui/panel/panel.tsx';
+import { nameOf } from '../../words/names.ts';
+import { studyWords } from '../../words/study-words.ts';
+import { timeStudyWords as words } from '../../words/time-study-words.ts';
+import { dayWords, shortDayWords } from '../../words/time-words.ts';
+import { useShop } from '../parts/app-context.ts';
+import { type HoursGrid, hoursGrid } from './time-view.ts';
+
+type By = 'days' | 'weeks';
+
+/** More columns than these are too narrow to read across a bench. */
+const mostShown: Readonly<Record<By, number>> = { days: 14, weeks: 12 };
+
+/** Worked time by day or by week: all stages as a chart, each stage as a table. */
+export const HoursPanel = ({ worked, route }: { worked: Study['worked']; route: readonly StageId[] }) => {
+  const [by, setBy] = useState<By>('days');
+  const grid = hoursGrid(worked[by], { route, most: mostShown[by] });
+  return (
+    <Panel
+      title={words.hours}
+      lead={words.hoursLead}
+      actions={<Means label={studyWords.means}>{words.hoursMeans}</Means>}
+      testId="hours"
+    >
+      <ChoiceRow
+        label={words.hoursBy}
+        choices={[
+          { value: 'days', label: words.byDay },
+          { value: 'weeks', label: words.byWeek },
+        ]}
+        value={by}
+        onChoose={setBy}
+        testId="hours-by"
+      />
+      {grid.days.length === 0 ? <p>{words.noHours}</p> : <Hours grid={grid} by={by} />}
+    </Panel>
+  );
+};
+
+const Hours = ({ grid: { days, totals, stages, minutesAt, most }, by }: { grid: HoursGrid; by: By }) => {
+  const { registers } = useShop();
+  const stageName = (id: string) => nameOf(registers, { register: 'stage', id });
+  const head = by === 'days' ? words.day : words.week;
+  const dayAt = (place: number): ShopDay | undefined => days[Math.round(place) - 1];
+  return (
+    <>
+      <Chart
+        title={words.hours}
+        x={{
+          values: days.map((_, place) => place + 1),
+          label: head,
+          show: (place) => shortDayWords(dayAt(place) ?? ''),
+          scale: 'number',
+        }}
+        y={{ label: words.worked, show: words.hoursAxis, least: 0 }}
+        series={[
+          {
+            key: 'worked',
+            label: words.worked,
+            values: totals.map((minutes) => minutes / 60),
+            drawn: 'bars',
+            tone: 'copper',
+          },
+        ]}
+        tableHead={head}
+        texts={{ ...studyWords.chart, asTable: studyWords.asTable }}
+        testId="hours-chart"
+      />
+      <HeatTable
+        caption={words.hours}
+        captionUnseen
+        tone="plain"
+        corner={words.corner}
+        rows={stages.map((id) => ({ id, label: stageName(id) }))}
+        cols={days.map((id) => ({ id, label: shortDayWords(id) }))}
+        most={most}
+        cell={(stage, day) => {
+          const minutes = minutesAt(stage, day);
+          if (minutes === 0) return null;
+          return {
+            share: minutes,
+            shown: words.hoursOf(minutes),
+            name: words.hourCell(stageName(stage), dayWords(day), minutes),
+          };
+        }}
+      />
+    </>
+  );
+};

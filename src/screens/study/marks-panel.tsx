@@ -1,0 +1,49 @@
+import type { MarkId } from '../../domain/log/ids.ts';
+import type { MarkFact } from '../../domain/set-up/facts.ts';
+import { factsOf, type Registers } from '../../domain/shop/registers.ts';
+import { Panel } from '../../ui/panel/panel.tsx';
+import { PressButton } from '../../ui/press/press-button.tsx';
+import { nameOf } from '../../words/names.ts';
+import { signalsWords as words } from '../../words/signals-words.ts';
+import { momentWords } from '../../words/time-words.ts';
+import { useSession, useShop } from '../parts/app-context.ts';
+import { seriesInWords } from './series-name.ts';
+
+/** What was changed in the shop, the newest first. */
+export const MarksPanel = ({ onAdd, onPick }: { onAdd: () => void; onPick: (id: MarkId) => void }) => {
+  const { registers } = useShop();
+  const zone = useSession().zone();
+  const marks = factsOf(registers, 'mark').toSorted((a, b) => b.fact.at - a.fact.at);
+  return (
+    <Panel
+      title={words.marks}
+      lead={words.marksLead}
+      actions={<PressButton icon="plus" label={words.addMark} onAct={onAdd} testId="add-mark" />}
+      testId="marks"
+    >
+      {marks.length === 0 && <p>{words.noMarks}</p>}
+      <ul class="study-marks">
+        {marks.map(({ id, fact }) => (
+          <li key={id}>
+            <PressButton
+              label={fact.note}
+              detail={`${momentWords(fact.at, zone)} · ${placeInWords(fact, registers)}`}
+              onAct={() => onPick(id)}
+              testId={`mark-${id}`}
+            />
+          </li>
+        ))}
+      </ul>
+    </Panel>
+  );
+};
+
+function placeInWords({ stage, species, answers, retired }: MarkFact, registers: Registers): string {
+  const where = answers
+    ? seriesInWords({ stage, species, of: answers.of }, registers)
+    : [
+        nameOf(registers, { register: 'stage', id: stage }),
+        species === null ? words.allWoods : nameOf(registers, { register: 'species', id: species }),
+      ].join(', ');
+  return retired ? `${where} · ${words.putAway}` : where;
+}

@@ -1,0 +1,103 @@
+import './study.css';
+import type { ComponentType } from 'preact';
+import { useMemo, useState } from 'preact/hooks';
+import type { StudyState } from '../../app/study.ts';
+import { answeredIn } from '../../domain/study/marks.ts';
+import type { StudyQuestions } from '../../domain/study/study.ts';
+import { routesIn } from '../../domain/study/study-routes.ts';
+import { EmptyState } from '../../ui/notice/empty-state.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { PressButton } from '../../ui/press/press-button.tsx';
+import { stillDrawing } from '../../ui/turn/turns.ts';
+import { studyWords as words } from '../../words/study-words.ts';
+import { goTo } from '../parts/address.ts';
+import { useSession } from '../parts/app-context.ts';
+import { ChancesPage } from './chances-page.tsx';
+import { ComparePage } from './compare-page.tsx';
+import { FlawsPage } from './flaws-page.tsx';
+import { SignalsPage } from './signals-page.tsx';
+import { StudyFilter } from './study-filter.tsx';
+import type { PageProps, Studied } from './study-page-props.ts';
+import type { StudyPage } from './study-pages.ts';
+import { everything, filterOf } from './study-question.ts';
+import { TimePage } from './time-page.tsx';
+import { useStudy } from './use-study.ts';
+
+const pages: Readonly<Record<StudyPage, { Page: ComponentType<PageProps>; filtered: boolean }>> = {
+  chances: { Page: ChancesPage, filtered: true },
+  flaws: { Page: FlawsPage, filtered: true },
+  signals: { Page: SignalsPage, filtered: false },
+  time: { Page: TimePage, filtered: true },
+  compare: { Page: ComparePage, filtered: false },
+};
+
+/** What the whole log tells, a page for each thing that is asked of it. */
+export const StudyPlace = ({ page }: { page: StudyPage }) => {
+  const session = useSession();
+  const view = session.view.value;
+  const { registers } = view.shop;
+  const today = session.today();
+  const [chosen, setChosen] = useState(everything);
+  const [asked, ask] = useState<PageProps['asked']>({ comparison: null, charted: null });
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the registers change in place, and the view when they do
+  const questions = useMemo(
+    (): StudyQuestions => ({
+      ...asked,
+      routes: routesIn(registers),
+      filter: filterOf(chosen, today),
+      answered: answeredIn(registers),
+    }),
+    [asked, chosen, today, view],
+  );
+  const { state, again } = useStudy(questions);
+  const { Page, filtered } = pages[page];
+  const studied = latestOf(state);
+  return (
+    <main class="study" aria-busy={state.kind === 'none' || state.kind === 'working' || stillDrawing.value}>
+      <header class="study-head">
+        <div>
+          <h1>{words.pages[page].title}</h1>
+          <p>{words.pages[page].lead}</p>
+        </div>
+        <PressButton icon="back" label={words.back} onAct={() => goTo('yield')} testId="study-back" />
+      </header>
+      {filtered && <StudyFilter chosen={chosen} onChoose={setChosen} />}
+      <Standing state={state} again={again} />
+      {studied && (
+        <div class="study-page" data-testid={`study-${page}`} data-old={state.kind !== 'ready' || undefined}>
+          {studied.study.reach.judged === 0 ? (
+            <EmptyState icon="yield" title={words.nothing}>
+              {words.nothingHelp}
+            </EmptyState>
+          ) : (
+            <Page {...studied} asked={asked} ask={ask} />
+          )}
+        </div>
+      )}
+    </main>
+  );
+};
+
+function latestOf(state: StudyState): Studied | null {
+  return state.kind === 'none' ? null : state.last;
+}
+
+/** Says while the log is read, and when it could not be. */
+const Standing = ({ state, again }: { state: StudyState; again: () => void }) => {
+  if (state.kind === 'failed')
+    return (
+      <Notice
+        tone="error"
+        title={words.failed}
+        actions={<PressButton icon="retry" label={words.again} onAct={again} />}
+      >
+        {words.failedHelp}
+      </Notice>
+    );
+  const isFirst = latestOf(state) === null;
+  return (
+    <p class="study-working" role="status" data-testid="study-working">
+      {state.kind === 'ready' ? '' : isFirst ? words.working : words.workingAgain}
+    </p>
+  );
+};

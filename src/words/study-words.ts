@@ -1,0 +1,48 @@
+import { wholeNumber } from './number-words.ts';
+
+const percent = new Intl.NumberFormat('en-GB', { style: 'percent', maximumFractionDigits: 0 });
+
+/** A share that is known about: a whole per cent. */
+export const about = (value: number): string => percent.format(value);
+
+/** The ends of an interval of shares: "81 to 92 %". */
+export function between([low, high]: readonly [low: number, high: number]): string {
+  return `${wholeNumber(100 * low)} to ${about(high)}`;
+}
+
+export const studyWords = {
+  back: 'Yield',
+  rack: 'What the taps tell',
+  pages: {
+    chances: { title: 'Chances', lead: 'How many of the pieces that are started come out, wood by wood.' },
+    flaws: { title: 'Flaws', lead: 'What goes wrong, where, and what it costs in minutes.' },
+    signals: { title: 'Signals', lead: 'What has changed, for worse or better, and what you did about it.' },
+    time: { title: 'Time', lead: 'How long a piece takes, and where the hours go.' },
+    compare: { title: 'Compare', lead: 'Two stretches of time, people, batches or ways of working.' },
+  },
+  filter: 'What to look at',
+  stretch: 'Look back',
+  stretches: { all: 'to the start', week: '7 days', month: '28 days', quarter: '91 days' },
+  person: 'Tapped by',
+  everybody: 'everybody',
+  nobody: 'nobody in particular',
+  batch: 'Batch',
+  allBatches: 'all batches',
+  working: 'All taps are being read …',
+  workingAgain: 'What stands here is being worked out anew …',
+  failed: 'The taps could not be read for this page',
+  failedHelp: 'Nothing is lost: every tap is where it was. Try again; the other places work as ever.',
+  again: 'Try again',
+  nothing: 'Nothing to judge yet',
+  nothingHelp:
+    'No piece has left a stage in what you look at. This page fills by itself as pieces are tapped off.',
+  notYet: 'not yet known',
+  means: 'What this means',
+  close: 'Close',
+  asTable: 'The same as a table',
+  chart: {
+    move: 'Arrow keys or a tap move along the points.',
+    loading: 'The chart is coming …',
+    failed: 'The chart could not be drawn. Its numbers stand below.',
+  },
+} as const;

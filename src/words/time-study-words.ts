@@ -1,0 +1,81 @@
+import { pieces, roundNumber, share, wholeNumber } from './number-words.ts';
+import { about } from './study-words.ts';
+import { duration } from './time-words.ts';
+
+const minute = 60_000;
+
+/** Minutes of one piece: "45 s", "2.5 min". */
+export function pieceMinutesWords(minutes: number): string {
+  return minutes < 1 ? `${wholeNumber(60 * minutes)} s` : `${roundNumber(minutes)} min`;
+}
+
+/** The ends of an interval of minutes. */
+function likely([low, high]: readonly [number, number]): string {
+  return high < 1
+    ? `likely ${wholeNumber(60 * low)} to ${pieceMinutesWords(high)}`
+    : `likely ${roundNumber(low)} to ${pieceMinutesWords(high)}`;
+}
+
+export const timeStudyWords = {
+  perPiece: 'Minutes per piece',
+  perPieceLead: 'Half of the pieces take no longer than this. Tap a field for more.',
+  perPieceMeans:
+    'Learnt from the time between two taps inside a spell of work. Taps of several pieces count for all of them; breaks and forgotten pauses are told by their length and left out.',
+  corner: 'Stage',
+  loading: (stage: string) => `${stage}: loading`,
+  none: 'No time is known yet: it is learnt from pieces that are tapped off one after the other.',
+  minutes: pieceMinutesWords,
+  likely: (interval: readonly [number, number] | undefined) => (interval ? likely(interval) : 'few pieces'),
+  cellName: (wood: string, stage: string, minutes: number, interval: readonly [number, number] | undefined) =>
+    `${wood} at ${stage}: ${pieceMinutesWords(minutes)}, ${interval ? likely(interval) : 'few pieces'}`,
+  timeOf: (wood: string, stage: string) => `${wood} at ${stage}: time`,
+  median: 'Half of the pieces take at most',
+  mean: 'A piece takes on average',
+  counted: 'Learnt from',
+  countedIs: (n: number, minutes: number) => `${pieces(n)} in ${duration(minutes * minute)}`,
+  breaks: 'Left out as breaks',
+  breaksAre: (stretches: number, minutes: number) =>
+    stretches === 0 ? 'none' : `${wholeNumber(stretches)}, ${duration(minutes * minute)} in all`,
+  spread: 'Pieces differ by',
+  spreadIs: (cv: number) => `about ${about(cv)} to either side`,
+  learning: 'Getting quicker',
+  learningLead: 'Whether the same work goes quicker, the more of it a hand has done.',
+  noLearning: 'Too few timed pieces yet.',
+  curve: 'Whose work',
+  curveName: (stage: string, person: string) => `${stage} · ${person}`,
+  rate: (rate: number, interval: readonly [number, number] | undefined) => {
+    const ends = interval ? `, likely ${wholeNumber(100 * interval[0])} to ${about(interval[1])}` : '';
+    return `Each time the number made doubles, a piece takes ${about(rate)} of what it took${ends}.`;
+  },
+  quicker: 'It goes quicker with every piece, and hardly by chance.',
+  slower: 'It goes slower: something stands in the way, or the pieces have become harder.',
+  steady: 'No clear change: practised hands, or too few pieces to tell.',
+  learningMeans:
+    'The curve is the usual one of practice: the time falls by the same share each time the number of pieces doubles. Dots are half-way times of stretches of pieces; the line is the curve that fits them best.',
+  made: 'Pieces made',
+  dots: 'Half of them take at most',
+  fitted: 'Curve of practice',
+  piecesUpTo: (n: number) => `piece ${wholeNumber(Math.round(n))}`,
+  hours: 'Where the hours go',
+  hoursLead: 'Work inside spells, stage by stage.',
+  hoursBy: 'By',
+  byDay: 'days',
+  byWeek: 'weeks',
+  hoursMeans:
+    'From the first tap of a spell to its end. More than a quarter of an hour without a tap counts as a break. Work that nobody taps is not in it.',
+  noHours: 'No worked time is known in what you look at.',
+  worked: 'Worked',
+  day: 'Day',
+  week: 'Week from',
+  hoursOf: (minutes: number) => `${roundNumber(minutes / 60)} h`,
+  hoursAxis: (hours: number) => `${roundNumber(hours)} h`,
+  hourCell: (stage: string, day: string, minutes: number) =>
+    `${stage}, ${day}: ${duration(minutes * minute)}`,
+  all: 'All stages',
+  lost: 'Time in what was scrapped',
+  lostIs: (value: number | undefined) => share(value ?? null),
+  lostOf: (scrapped: number, all: number) =>
+    `${duration(scrapped * minute)} of ${duration(all * minute)} went into pieces that were scrapped.`,
+  lostMeans:
+    'Reckoned with the usual minutes of a piece at each stage of its route up to where it was scrapped. The later a piece is lost, the more goes with it.',
+} as const;
