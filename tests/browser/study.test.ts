@@ -1,0 +1,90 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { launchBrowser, openPage } from '../support/browser.ts';
+import { maker } from '../support/maker.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser.close());
+
+/** The demo shop, whose log holds one change to be found. */
+async function openDemo() {
+  const opened = await openPage(browser);
+  const hands = maker(opened.page);
+  await hands.close('open-demo');
+  await hands.at('stage-sand').waitFor();
+  return { ...opened, ...hands };
+}
+
+/** How many pixels of the chart are drawn upon. */
+function inkOf(page: Page): Promise<number> {
+  return page.locator('[data-testid=series-chart] canvas').evaluate((drawn) => {
+    if (!(drawn instanceof HTMLCanvasElement)) return 0;
+    const drawing = drawn.getContext('2d')?.getImageData(0, 0, drawn.width, drawn.height);
+    return drawing?.data.filter((value, at) => at % 4 === 3 && value > 0).length ?? 0;
+  });
+}
+
+test('the one change of the demo is found beside the window, charted, and leaves the list when it is answered', async () => {
+  const { page, at, tap, close, goTo, troubles } = await openDemo();
+  await goTo('#/yield');
+  await tap('study-to-signals');
+  await at('signal-0').waitFor();
+  expect(page.workers().length).toBeGreaterThan(0);
+  expect(await page.locator('[data-testid^=signal-][data-tone]').count()).toBe(1);
+  expect(await at('signal-0').textContent()).toMatch(/\d+ in \d+ before .+, \d+ in \d+ since/);
+
+  await tap('signal-0-chart');
+  await at('series-chart').locator('canvas').waitFor();
+  expect(await inkOf(page)).toBeGreaterThan(1000);
+  const reading = at('series-chart').locator('[aria-live]');
+  await at('series-chart')
+    .getByRole('application')
+    .or(at('series-chart').locator('[tabindex="0"]'))
+    .first()
+    .focus();
+  await page.keyboard.press('Home');
+  const first = await reading.textContent();
+  await page.keyboard.press('ArrowRight');
+  expect(await reading.textContent()).not.toBe(first);
+  await page.keyboard.press('Escape');
+
+  await tap('signal-0-answer');
+  await at('mark-note').fill('re-ground the gouge');
+  await close('mark-save');
+  await at('no-signals').waitFor();
+  expect(await at('marks').textContent()).toContain('re-ground the gouge');
+  expect(troubles).toEqual([]);
+  await page.context().close();
+});
+
+test('before and since a mark are compared, and a piece tapped meanwhile in another window is in the next answer', async () => {
+  const { page, at, goTo, troubles } = await openDemo();
+  await goTo('#/yield/compare');
+  await at('compare-overall').waitFor();
+  await page.locator('[data-testid=compare-kind-mark]').click();
+  await at('compare-mark').selectOption({ index: 1 });
+  await at('compare-overall').waitFor();
+  expect(await at('compare-overall').textContent()).toMatch(/since .+: \d+%, \d+ of \d+ · before/);
+
+  await goTo('#/yield/flaws');
+  const before = await at('pareto').textContent();
+  const other = await page.context().newPage();
+  await other.goto(page.url().replace(/#.*/, '#/bench/sand'));
+  const hands = maker(other);
+  await other.locator('[data-testid^=bench-tray-]').first().click();
+  await hands.at('stage-screen').waitFor();
+  await other.waitForTimeout(200);
+  await other.locator('[data-testid^=flaw-]').first().click();
+  await other.locator('[data-testid^=outcome-mended]').first().click();
+  await hands.at('saved-mark').filter({ hasText: 'Saved' }).waitFor();
+  await page.bringToFront();
+  await page.waitForFunction(
+    (shown) => document.querySelector('[data-testid=pareto]')?.textContent !== shown,
+    before,
+  );
+  expect(troubles).toEqual([]);
+  await page.context().close();
+});
