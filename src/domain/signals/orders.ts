@@ -25,7 +25,8 @@ export function shareOfOrders(drawIsStrange: () => boolean, most: number): numbe
 export function shuffle<Item>(items: Item[], random: Random): void {
   for (let last = items.length - 1; last > 0; last -= 1) {
     const other = Math.floor(random() * (last + 1));
-    const [a, b] = [items[last], items[other]];
+    const a = items[last];
+    const b = items[other];
     if (a === undefined || b === undefined) continue;
     items[last] = b;
     items[other] = a;
