@@ -31,15 +31,16 @@ export function survivalPosterior(steps: readonly SurvivalStep[], level = 0.9): 
   demandLevel(level);
   const last = steps.length;
   let mean = 1;
-  let square = 1;
+  // Of the squared coefficient of variation, by logarithms: with many pieces it is a small difference of like numbers.
+  let spread = 0;
   for (const [index, { atRisk, lost }] of steps.entries()) {
     demandCount({ k: lost, n: atRisk });
     const passed = atRisk - lost + 1 + (last - index - 1) / last;
     const whole = atRisk + 1 + (last - index) / last;
     mean *= passed / whole;
-    square *= (passed * (passed + 1)) / (whole * (whole + 1));
+    spread += Math.log1p((whole - passed) / (passed * (whole + 1)));
   }
-  const beta = betaOfMoments(mean, square - mean * mean);
+  const beta = betaOfMoments(mean, mean * mean * Math.expm1(spread));
   if (beta === undefined) return { mean, interval: [mean, mean], worth: { k: 0, n: 0 } };
   return {
     mean,

@@ -22,14 +22,7 @@ import {
 } from '../../../src/domain/statistics/index.ts';
 import type { RunRule } from '../../../src/domain/statistics/run-rules.ts';
 import { theilSen } from '../../../src/domain/statistics/straight-line.ts';
-import { referenceCases } from './reference/read-reference.ts';
-
-/** Within 1e-9 of the size of the value, or of `scale` where values cancel. */
-function near(found: number | undefined, value: number | undefined, scale = 0): void {
-  const away = Math.abs((found ?? Number.NaN) - (value ?? Number.NaN));
-  const room = 1e-9 * Math.max(Math.abs(value ?? 0), scale);
-  if (!(away <= room)) expect({ found, away }).toEqual({ found: value, room });
-}
+import { near, referenceCases } from './reference/read-reference.ts';
 
 type Ends = readonly [number, number];
 type Numbers = readonly number[];

@@ -1,7 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { expect } from 'vitest';
 
-type ReferenceFile = 'r-reference' | 'scipy-reference' | 'charts-reference' | 'robust-reference';
+type ReferenceFile =
+  | 'r-reference'
+  | 'scipy-reference'
+  | 'charts-reference'
+  | 'robust-reference'
+  | 'formulas-reference';
 
 /**
  * The cases of one block of a file that a reference implementation wrote; the scripts beside this file say how.
@@ -26,4 +31,11 @@ export function farthest(pairs: Iterable<readonly [found: number, expected: numb
     if (Number.isNaN(relative)) return Number.POSITIVE_INFINITY;
   }
   return most;
+}
+
+/** Fails unless within 1e-9 of the size of the value, or of `scale` where values cancel. */
+export function near(found: number | undefined, value: number | undefined, scale = 0): void {
+  const away = Math.abs((found ?? Number.NaN) - (value ?? Number.NaN));
+  const room = 1e-9 * Math.max(Math.abs(value ?? 0), scale);
+  if (!(away <= room)) expect({ found, away }).toEqual({ found: value, room });
 }
