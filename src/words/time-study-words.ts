@@ -5,7 +5,7 @@ import { duration } from './time-words.ts';
 const minute = 60_000;
 
 /** Minutes of one piece: "45 s", "2.5 min". */
-export function pieceMinutesWords(minutes: number): string {
+function pieceMinutesWords(minutes: number): string {
   return minutes < 1 ? `${wholeNumber(60 * minutes)} s` : `${roundNumber(minutes)} min`;
 }
 

@@ -10,6 +10,7 @@ import { type Address, address, hrefOf } from '../parts/address.ts';
 import { SessionContext, useApp, useShop } from '../parts/app-context.ts';
 import { late } from '../parts/late.tsx';
 import { onDemand } from '../parts/on-demand.tsx';
+import { studyPageOf } from '../parts/study-pages.ts';
 import { Unsaved } from '../parts/unsaved.tsx';
 import { PlaceBoundary } from './place-boundary.tsx';
 import { StandingMessage } from './standing-message.tsx';
@@ -18,6 +19,7 @@ const { Screen: Welcome } = onDemand(async () => (await import('../welcome/welco
 const places = {
   trays: onDemand(async () => (await import('../trays/trays-place.tsx')).TraysPlace),
   yield: onDemand(async () => (await import('../yield/yield-place.tsx')).YieldPlace),
+  study: onDemand(async () => (await import('../study/study-place.tsx')).StudyPlace),
   day: onDemand(async () => (await import('../day/day-place.tsx')).DayPlace),
   'set-up': onDemand(async () => (await import('../set-up/set-up-place.tsx')).SetUpPlace),
 };
@@ -80,7 +82,7 @@ const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
         <Banners />
         {hasRestored && !locked && <RestoredNotice />}
         <PlaceBoundary key={shut ? 'locked' : now.place}>
-          {shut ? <LockedPlace /> : <PlaceScreen place={now.place} isWhole={isWhole} />}
+          {shut ? <LockedPlace /> : <PlaceScreen at={now} isWhole={isWhole} />}
         </PlaceBoundary>
       </div>
       <div class="shell-places">
@@ -97,10 +99,12 @@ const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
 /** A stage screen stands alone: everything on it is for the hand at the lathe. */
 const isStageScreen = ({ place, rest }: Address) => place === 'bench' && rest.length > 0;
 
-const PlaceScreen = ({ place, isWhole }: { place: Address['place']; isWhole: boolean }) => {
+const PlaceScreen = ({ at: { place, rest }, isWhole }: { at: Address; isWhole: boolean }) => {
   if (place === 'bench') return <BenchPlace />;
   if (!isWhole) return <main aria-busy="true" />;
-  const { Screen } = places[place];
+  // What the whole log tells stands behind Yield, and is code of its own.
+  const isStudy = place === 'yield' && studyPageOf(rest[0]) !== undefined;
+  const { Screen } = places[isStudy ? 'study' : place];
   return <Screen />;
 };
 

@@ -4,7 +4,7 @@ import type { Comparison } from '../../domain/study/comparison.ts';
 import { daysOf, type Stretch } from './study-question.ts';
 
 export const compareKinds = ['periods', 'day', 'people', 'batches', 'mark'] as const;
-export type CompareKind = (typeof compareKinds)[number];
+type CompareKind = (typeof compareKinds)[number];
 
 /** What a person has chosen so far; each kind keeps its own choice while another is looked at. */
 export interface CompareChoice {
@@ -22,7 +22,7 @@ export interface Pair<Id> {
 }
 
 /** A mark that was set at a stage at a moment, ms UTC. */
-export interface ChosenMark {
+interface ChosenMark {
   readonly id: string;
   readonly stage: StageId;
   readonly at: number;

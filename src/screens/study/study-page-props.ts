@@ -3,7 +3,7 @@ import type { SeriesName } from '../../domain/study/signal-series.ts';
 import type { Study, StudyQuestions } from '../../domain/study/study.ts';
 
 /** What pages ask for themselves. */
-export interface Asked {
+interface Asked {
   readonly comparison: Comparison | null;
   readonly charted: SeriesName | null;
 }

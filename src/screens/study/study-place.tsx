@@ -10,15 +10,15 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { stillDrawing } from '../../ui/turn/turns.ts';
 import { studyWords as words } from '../../words/study-words.ts';
-import { goTo } from '../parts/address.ts';
+import { address, goTo } from '../parts/address.ts';
 import { useSession } from '../parts/app-context.ts';
+import { type StudyPage, studyPageOf } from '../parts/study-pages.ts';
 import { ChancesPage } from './chances-page.tsx';
 import { ComparePage } from './compare-page.tsx';
 import { FlawsPage } from './flaws-page.tsx';
 import { SignalsPage } from './signals-page.tsx';
 import { StudyFilter } from './study-filter.tsx';
 import type { PageProps, Studied } from './study-page-props.ts';
-import type { StudyPage } from './study-pages.ts';
 import { everything, filterOf } from './study-question.ts';
 import { TimePage } from './time-page.tsx';
 import { useStudy } from './use-study.ts';
@@ -32,7 +32,12 @@ const pages: Readonly<Record<StudyPage, { Page: ComponentType<PageProps>; filter
 };
 
 /** What the whole log tells, a page for each thing that is asked of it. */
-export const StudyPlace = ({ page }: { page: StudyPage }) => {
+export const StudyPlace = () => {
+  const page = studyPageOf(address.value.rest[0]);
+  return page ? <Study page={page} /> : null;
+};
+
+const Study = ({ page }: { page: StudyPage }) => {
   const session = useSession();
   const view = session.view.value;
   const { registers } = view.shop;

@@ -1,7 +1,7 @@
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { studyWords as words } from '../../words/study-words.ts';
 import { goTo } from '../parts/address.ts';
-import { studyIcons, studyPages } from '../study/study-pages.ts';
+import { studyIcons, studyPages } from '../parts/study-pages.ts';
 
 /** The ways to what the whole log tells. */
 export const StudyRack = () => (

@@ -5,25 +5,16 @@ import { InTurn } from '../../ui/turn/in-turn.tsx';
 import { stillDrawing } from '../../ui/turn/turns.ts';
 import { tableWords } from '../../words/table-words.ts';
 import { yieldWords as words } from '../../words/yield-words.ts';
-import { address, goTo } from '../parts/address.ts';
+import { goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
-import { onDemand } from '../parts/on-demand.tsx';
 import { TableButton } from '../parts/table-button.tsx';
-import { studyPageOf } from '../study/study-pages.ts';
 import { FlawsPanel } from './flaws-panel.tsx';
 import { FlowPanel } from './flow-panel.tsx';
 import { StudyRack } from './study-rack.tsx';
 import { WoodsPanel } from './woods-panel.tsx';
 
-const { Screen: StudyPlace } = onDemand(async () => (await import('../study/study-place.tsx')).StudyPlace);
-
-/** Where everything is, what comes out of each wood, and what went wrong; behind it what the whole log tells. */
+/** Where everything is, what comes out of each wood, and what went wrong; ways to what the whole log tells. */
 export const YieldPlace = () => {
-  const page = studyPageOf(address.value.rest[0]);
-  return page ? <StudyPlace page={page} /> : <Overview />;
-};
-
-const Overview = () => {
   const shop = useShop();
   return (
     <main class="yield" aria-busy={stillDrawing}>

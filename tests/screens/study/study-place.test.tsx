@@ -2,6 +2,7 @@
 import { act, cleanup, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { address, goTo } from '../../../src/screens/parts/address.ts';
+import { StudyPlace } from '../../../src/screens/study/study-place.tsx';
 import { YieldPlace } from '../../../src/screens/yield/yield-place.tsx';
 import { signalsWords } from '../../../src/words/signals-words.ts';
 import { studyWords as words } from '../../../src/words/study-words.ts';
@@ -24,9 +25,12 @@ beforeEach(async () => {
 });
 afterEach(cleanup);
 
+/** What the shell shows for an address in Yield. */
+const Yield = () => (address.value.rest.length > 0 ? <StudyPlace /> : <YieldPlace />);
+
 /** Yield of a shop in which plum is blown at boring: 3 of 6 are flawed there, and 1 of 6 ash pieces. */
 async function openYield(): Promise<Mounted> {
-  const mounted = await mount(<YieldPlace />);
+  const mounted = await mount(<Yield />);
   const { session } = mounted;
   for (const [made, flaws] of [
     [variant['plum-copper'], 3],
@@ -70,7 +74,7 @@ describe('Yield leads to what the whole log tells', () => {
   });
 
   test('a shop without a judged piece says that there is nothing to judge', async () => {
-    const { session } = await mount(<YieldPlace />);
+    const { session } = await mount(<Yield />);
     await session.act({
       ...{ kind: 'make-trays', variant: variant['ash-copper'], batch: batch.spring, pieces: 6, trays: 1 },
     });
