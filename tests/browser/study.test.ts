@@ -33,7 +33,7 @@ test('the one change of the demo is found beside the window, charted, and leaves
   await tap('study-to-signals');
   await at('signal-0').waitFor();
   expect(page.workers().length).toBeGreaterThan(0);
-  expect(await page.locator('[data-testid^=signal-][data-tone]').count()).toBe(1);
+  expect(await page.locator('article[data-testid^=signal-]').count()).toBe(1);
   expect(await at('signal-0').textContent()).toMatch(/\d+ in \d+ before .+, \d+ in \d+ since/);
 
   await tap('signal-0-chart');
