@@ -28,6 +28,12 @@ const pictures = [
     taps: ['[data-testid^=bench-tray-]', '[data-testid=flaw-scratch]'],
   },
   { name: 'yield', viewport: upright, hash: '#/yield' },
+  {
+    name: 'signals',
+    viewport: wide,
+    hash: '#/yield/signals',
+    taps: ['[data-testid=signal-0-chart]', '[data-testid=series-chart] canvas'],
+  },
   { name: 'day', viewport: upright, hash: '#/day' },
 ];
 
