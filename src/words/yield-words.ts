@@ -5,6 +5,8 @@ export const yieldWords = {
   lead: 'Where every piece is, and what comes out of each wood.',
   flow: 'Where everything is',
   flowLead: 'Along the route, stage by stage. Tap a wood to see its trays.',
+  flowMeans:
+    'Each number is the pieces that wait or cure at that stage now; they pile up before what is slowest.',
   asTable: 'The same as a table',
   nothing: 'nothing here',
   curing: (n: number) => `${wholeNumber(n)} cure`,
@@ -23,6 +25,8 @@ export const yieldWords = {
   wood: 'Wood',
   total: 'All',
   woods: 'What comes out of each wood',
+  woodsMeans:
+    'What has become of all pieces of a wood so far: what is still in work may yet be lost, and Chances tells how many of them will likely come out.',
   made: 'Made',
   corrected: 'Recounts',
   inFlight: 'In work',
@@ -46,6 +50,8 @@ export const yieldWords = {
   notYet: 'not yet known',
   flaws: 'Flaws by reason',
   flawsLead: 'Pieces with each reason. A piece with two reasons stands under both.',
+  flawsMeans:
+    'These are counts and no shares: a wood of which much is made has more of everything. The page Flaws has the shares.',
   noFlaws: 'No flaw has been tapped.',
   reason: 'Reason',
   flawsBehind: (reason: string) => `${reason}: where and what became of it`,

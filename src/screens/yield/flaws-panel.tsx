@@ -1,9 +1,11 @@
 import { useState } from 'preact/hooks';
+import { Means } from '../../ui/notice/means.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { type Column, DataTable } from '../../ui/table/data-table.tsx';
 import { nameOf } from '../../words/names.ts';
 import { outcomeWords } from '../../words/outcome-words.ts';
+import { studyWords } from '../../words/study-words.ts';
 import { yieldWords as words } from '../../words/yield-words.ts';
 import { useShop } from '../parts/app-context.ts';
 import { flawsByReason, type ReasonRow } from './yield-view.ts';
@@ -38,7 +40,11 @@ export const FlawsPanel = () => {
   ];
   const row = rows.find(({ reason }) => reason === picked);
   return (
-    <Panel title={words.flaws} lead={words.flawsLead}>
+    <Panel
+      title={words.flaws}
+      lead={words.flawsLead}
+      actions={<Means label={studyWords.means}>{words.flawsMeans}</Means>}
+    >
       <DataTable
         caption={words.flaws}
         captionUnseen

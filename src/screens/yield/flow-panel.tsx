@@ -4,6 +4,7 @@ import { factOf } from '../../domain/shop/registers.ts';
 import type { Shop } from '../../domain/shop/shop.ts';
 import { type FlowStage, FlowStrip } from '../../ui/flow/flow-strip.tsx';
 import { Disclosure } from '../../ui/notice/disclosure.tsx';
+import { Means } from '../../ui/notice/means.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
@@ -11,6 +12,7 @@ import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { InTurn } from '../../ui/turn/in-turn.tsx';
 import { nameOf } from '../../words/names.ts';
 import { pieces } from '../../words/number-words.ts';
+import { studyWords } from '../../words/study-words.ts';
 import { yieldWords as words } from '../../words/yield-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
@@ -28,7 +30,11 @@ export const FlowPanel = () => {
   const [picked, setPicked] = useState<Picked | null>(null);
   const flow = flowAlongRoute(shop);
   return (
-    <Panel title={words.flow} lead={words.flowLead}>
+    <Panel
+      title={words.flow}
+      lead={words.flowLead}
+      actions={<Means label={studyWords.means}>{words.flowMeans}</Means>}
+    >
       {flow.some(({ stranded }) => stranded) && (
         <Notice
           tone="warn"

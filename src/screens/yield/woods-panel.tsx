@@ -1,11 +1,13 @@
 import { shareValue } from '../../domain/rollup/first-pass-yield.ts';
 import type { SpeciesYield, StageYield } from '../../domain/rollup/species-yield.ts';
 import { Disclosure } from '../../ui/notice/disclosure.tsx';
+import { Means } from '../../ui/notice/means.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { ShareBar } from '../../ui/share/share-bar.tsx';
 import { InTurn } from '../../ui/turn/in-turn.tsx';
 import { nameOf } from '../../words/names.ts';
 import { share, wholeNumber } from '../../words/number-words.ts';
+import { studyWords } from '../../words/study-words.ts';
 import { yieldWords as words } from '../../words/yield-words.ts';
 import { useShop } from '../parts/app-context.ts';
 import { WoodName } from '../parts/wood-name.tsx';
@@ -13,7 +15,7 @@ import { woodsWorstFirst } from './yield-view.ts';
 
 /** Each wood: where its pieces went, and how it fares stage by stage. */
 export const WoodsPanel = () => (
-  <Panel title={words.woods}>
+  <Panel title={words.woods} actions={<Means label={studyWords.means}>{words.woodsMeans}</Means>}>
     <div class="yield-woods">
       {woodsWorstFirst(useShop()).map((wood) => (
         <InTurn key={wood.species}>
