@@ -34,7 +34,7 @@ export const chancesWords = {
       case 'only-one':
         return `There is nothing else to learn from yet: this rests on ${name} alone.`;
       case 'not-through':
-        return `No piece of ${name} has been judged at the last stage yet: the rest is taken from ${others} until one has.`;
+        return `Not every stage has judged a piece of ${name} yet: what is missing is taken from ${others}.`;
       case 'speaks-for-itself':
         return `${name} has enough pieces to speak for itself: ${others} change nothing to speak of.`;
       case 'lifted':
@@ -47,7 +47,7 @@ export const chancesWords = {
   rolled: 'Through without any flaw',
   rolledIs: (value: number | undefined) => share(value ?? null),
   rolledMeans:
-    'The chance of a piece to pass every stage at the first go: the shares below multiplied. The worst stage stands first: mend that one first.',
+    'The chance of a piece to pass at the first go every stage that has judged one so far: the shares below multiplied. The worst stage stands first: mend that one first.',
   stage: 'Stage',
   passed: 'Good at the first go',
   lost: 'Scrapped',

@@ -13,6 +13,15 @@ function moreOrFewer(value: number): string {
   return `${points(value)} ${value > 0 ? 'more' : 'fewer'}`;
 }
 
+/** The ends of an interval of differences, in pieces of a hundred. */
+function likely([low, high]: readonly [number, number]): string {
+  const [from, to] = [Math.round(100 * low), Math.round(100 * high)];
+  const [least, most] = [Math.min(Math.abs(from), Math.abs(to)), Math.max(Math.abs(from), Math.abs(to))];
+  if (most === 0) return 'likely less than 1 apart';
+  if (from < 0 && to > 0) return `likely between ${wholeNumber(-from)} fewer and ${wholeNumber(to)} more`;
+  return `likely ${wholeNumber(least)} to ${wholeNumber(most)} ${to > 0 ? 'more' : 'fewer'}`;
+}
+
 export const compareWords = {
   what: 'What to hold against each other',
   kinds: {
@@ -56,27 +65,30 @@ export const compareWords = {
   byBoth: 'Each wood at each stage',
   lot: (name: string, k: number, n: number) =>
     n === 0 ? `${name}: no piece` : `${name}: ${about(k / n)}, ${wholeNumber(k)} of ${wholeNumber(n)}`,
-  difference: (value: number | undefined, [low, high]: readonly [number, number]) =>
-    value === undefined
-      ? 'not yet known'
-      : `${moreOrFewer(value)}; likely ${moreOrFewer(low)} to ${moreOrFewer(high)}`,
+  difference: (value: number | undefined, interval: readonly [number, number]) =>
+    value === undefined ? 'not yet known' : `${moreOrFewer(value)} (${likely(interval)})`,
   verdict: ({ value, interval: [low, high], a, b }: Verdict): string => {
     if (value === undefined) return `Only one of the two has pieces: nothing can be held against it yet.`;
-    if (low > 0) return `${capital(a)}: more pieces than ${b}, and hardly by chance.`;
-    if (high < 0) return `${capital(a)}: fewer pieces than ${b}, and hardly by chance.`;
-    return `No difference that could not be chance.`;
+    if (low > 0) return `${capital(a)}: better than ${b}, and hardly by chance.`;
+    if (high < 0) return `${capital(a)}: worse than ${b}, and hardly by chance.`;
+    return `They differ by no more than chance would do.`;
   },
   fewer: (lot: string) => `fewer good: ${lot}`,
   more: (lot: string) => `more good: ${lot}`,
   flawless: (names: readonly string[]) => `Every piece of both was good: ${names.join(', ')}.`,
   standsOut: 'hardly chance',
   means:
-    'The dot is the difference that was seen: to the right, the first of the two has more good pieces. The line is where the true difference lies nine times out of ten. A line that crosses the middle may be nothing but chance.',
+    'The bar is the difference that was seen: to the right, the first of the two has the larger share of good pieces. The bracket is where the true difference lies nine times out of ten. One that crosses the middle may be nothing but chance.',
   overallMeans:
     'All stages together count a piece once at each stage. Whoever had more of a difficult wood or stage looks worse here: look at the woods and stages below before you judge.',
   manyMeans: (rows: number) =>
     `${wholeNumber(rows)} lines stand here. About one in ten misses the truth by chance alone, so one that stands out by itself proves little; the worst stand on top.`,
-  nothing: 'Neither of the two has a piece that was judged.',
+  nothing: 'Neither of the two has a piece that was judged',
+  nothingHelp: 'Choose a longer stretch of time, or two others.',
+  fewPeople:
+    'Two people are compared by what each of them taps. Add the second one in Set-up, and say at the bench whose taps they are.',
+  toPeople: 'People',
+  fewBatches: 'There is only one batch yet. Two can be compared as soon as there is a second one.',
   stage: 'Stage',
   wood: 'Wood',
   differenceHead: 'Difference',

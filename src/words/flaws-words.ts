@@ -1,7 +1,5 @@
 import { pieces, share, wholeNumber } from './number-words.ts';
-import { duration } from './time-words.ts';
-
-const minute = 60_000;
+import { about, workTime } from './study-words.ts';
 
 export const flawsWords = {
   pareto: 'What goes wrong most',
@@ -16,12 +14,12 @@ export const flawsWords = {
   },
   noFlaws: 'No flaw has been tapped in what you look at.',
   noMinutes: 'No minutes are known to be lost in what you look at.',
-  running: (upTo: number) => `${share(upTo)} with those above`,
+  running: (upTo: number, isFirst: boolean) => `${about(upTo)} ${isFirst ? 'of all' : 'with those above'}`,
   flawed: (n: number) => pieces(n),
-  lost: (minutes: number) => duration(minutes * minute),
+  lost: workTime,
   partly: (n: number) =>
     `The time of some stages is not known yet: ${pieces(n)} ${n === 1 ? 'costs' : 'cost'} more than stands here.`,
-  all: (n: number, minutes: number) => `${pieces(n)} flawed in all, ${duration(minutes * minute)} lost.`,
+  all: (n: number, minutes: number) => `${pieces(n)} flawed in all, ${workTime(minutes)} lost.`,
   behind: (reason: string) => `${reason}: what became of it`,
   outcome: 'What became of it',
   pieces: 'Pieces',
@@ -30,7 +28,7 @@ export const flawsWords = {
   heat: 'Where it goes wrong',
   heatLead: 'Flawed pieces of those that each stage has judged. Tap a field to see its trays.',
   heatMeans:
-    'The fuller the bar and the darker the field, the larger the share of flawed pieces. Small numbers swing: one flaw in two pieces looks worse than it is.',
+    'The fuller the bar and the darker the field, the larger the share of flawed pieces; a piece that comes again is judged again. Small numbers swing: one flaw in two pieces looks worse than it is.',
   corner: 'Stage',
   cellOf: (flawed: number, judged: number) => `${wholeNumber(flawed)} of ${wholeNumber(judged)}`,
   cell: (share_: number) => share(share_),

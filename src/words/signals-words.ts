@@ -24,14 +24,15 @@ export const signalsWords = {
     `${wholeNumber(before.flawed)} in ${wholeNumber(before.pieces)} before ${when}, ${wholeNumber(after.flawed)} in ${wholeNumber(after.pieces)} since`,
   worse: 'worse',
   better: 'better',
-  expected: (expected: number) =>
-    `Had nothing changed, about ${wholeNumber(Math.round(expected))} would have been flawed since.`,
-  none: 'Nothing has changed that could not be chance',
-  tooFew: 'There are too few pieces yet to tell a change from chance.',
+  expected: (expected: number, all: number) =>
+    `Without a change, about ${wholeNumber(Math.round(expected))} of the ${wholeNumber(all)} would have come since.`,
+  none: 'Nothing has changed by more than chance would do',
+  tooFew:
+    'There are too few pieces yet to tell a change from chance. Rates are watched by themselves once there are more.',
   watched: (watched: number, falseAlarm: number) =>
-    `${wholeNumber(watched)} rates are watched at once. A look at this list shows anything at all while nothing has changed at most ${wholeNumber(Math.round(100 * falseAlarm))} times in 100.`,
+    `${watched === 1 ? 'One rate is' : `${wholeNumber(watched)} rates are`} watched. While nothing changes, at least ${wholeNumber(100 - Math.round(100 * falseAlarm))} looks in 100 find this list empty.`,
   watchedMeans:
-    'Each rate is judged by how strange its sharpest split into before and since would be if the same trays had come in another order; then the bound is shared out over the whole list (Holm’s step-down with Tarone’s bound). It holds for one look: who looks every day will see a false alarm now and then. Small changes in small numbers stay unseen: see the list as “look here first”, not as “all is well”.',
+    'A rate stands here when its pieces before and since differ by more than chance makes the pieces of any rate in the whole list differ. That holds for one look: who looks every day will see a false alarm now and then. Small changes in small numbers stay unseen, so an empty list does not say that all is well.',
   means: (p: number) =>
     `A shop in which nothing changes shows something as strange as this, anywhere in its list, in ${oftenWords(p)}.`,
   showChart: 'Chart',
@@ -45,7 +46,7 @@ export const signalsWords = {
   marks: 'Marks',
   marksLead:
     'What was changed, and when. A mark stands on the charts of its stage and can be compared before and since.',
-  noMarks: 'No mark yet.',
+  noMarks: 'No mark yet. Set one when you change a tool, a glue or a way of working.',
   addMark: 'New mark',
   editMark: 'Mark',
   stage: 'Stage',
@@ -78,7 +79,10 @@ export const signalsWords = {
 /** How often a chance of p comes true, in words that read well for small ones. */
 function oftenWords(p: number): string {
   if (p < 0.001) return 'less than one look in a thousand';
-  return p < 0.01
-    ? `about ${wholeNumber(Math.max(1, Math.round(1000 * p)))} looks in a thousand`
-    : `about ${wholeNumber(Math.max(1, Math.round(100 * p)))} looks in a hundred`;
+  return p < 0.01 ? `about ${looks(1000 * p)} in a thousand` : `about ${looks(100 * p)} in a hundred`;
+}
+
+function looks(often: number): string {
+  const whole = Math.max(1, Math.round(often));
+  return whole === 1 ? 'one look' : `${wholeNumber(whole)} looks`;
 }

@@ -1,4 +1,5 @@
 import { wholeNumber } from './number-words.ts';
+import { duration } from './time-words.ts';
 
 const percent = new Intl.NumberFormat('en-GB', { style: 'percent', maximumFractionDigits: 0 });
 
@@ -8,6 +9,11 @@ export const about = (value: number): string => percent.format(value);
 /** The ends of an interval of shares: "81 to 92 %". */
 export function between([low, high]: readonly [low: number, high: number]): string {
   return `${wholeNumber(100 * low)} to ${about(high)}`;
+}
+
+/** Time at work: a day of it is no day of the calendar, so hours stay hours. */
+export function workTime(minutes: number): string {
+  return minutes < 24 * 60 ? duration(60_000 * minutes) : `${wholeNumber(minutes / 60)} h`;
 }
 
 export const studyWords = {
@@ -22,7 +28,7 @@ export const studyWords = {
   },
   filter: 'What to look at',
   stretch: 'Look back',
-  stretches: { all: 'to the start', week: '7 days', month: '28 days', quarter: '91 days' },
+  stretches: { all: 'all days', week: '7 days', month: '28 days', quarter: '91 days' },
   person: 'Tapped by',
   everybody: 'everybody',
   nobody: 'nobody in particular',

@@ -1,8 +1,5 @@
-import { pieces, roundNumber, share, wholeNumber } from './number-words.ts';
-import { about } from './study-words.ts';
-import { duration } from './time-words.ts';
-
-const minute = 60_000;
+import { pieces, roundNumber, wholeNumber } from './number-words.ts';
+import { about, workTime } from './study-words.ts';
 
 /** Minutes of one piece: "45 s", "2.5 min". */
 function pieceMinutesWords(minutes: number): string {
@@ -11,9 +8,8 @@ function pieceMinutesWords(minutes: number): string {
 
 /** The ends of an interval of minutes. */
 function likely([low, high]: readonly [number, number]): string {
-  return high < 1
-    ? `likely ${wholeNumber(60 * low)} to ${pieceMinutesWords(high)}`
-    : `likely ${roundNumber(low)} to ${pieceMinutesWords(high)}`;
+  if (low < 1 && high >= 1) return `likely ${pieceMinutesWords(low)} to ${pieceMinutesWords(high)}`;
+  return `likely ${high < 1 ? wholeNumber(60 * low) : roundNumber(low)} to ${pieceMinutesWords(high)}`;
 }
 
 export const timeStudyWords = {
@@ -32,15 +28,16 @@ export const timeStudyWords = {
   median: 'Half of the pieces take at most',
   mean: 'A piece takes on average',
   counted: 'Learnt from',
-  countedIs: (n: number, minutes: number) => `${pieces(n)} in ${duration(minutes * minute)}`,
+  countedIs: (n: number, minutes: number) => `${pieces(n)} in ${workTime(minutes)}`,
   breaks: 'Left out as breaks',
   breaksAre: (stretches: number, minutes: number) =>
-    stretches === 0 ? 'none' : `${wholeNumber(stretches)}, ${duration(minutes * minute)} in all`,
+    stretches === 0 ? 'none' : `${wholeNumber(stretches)}, ${workTime(minutes)} in all`,
   spread: 'Pieces differ by',
   spreadIs: (cv: number) => `about ${about(cv)} to either side`,
   learning: 'Getting quicker',
   learningLead: 'Whether the same work goes quicker, the more of it a hand has done.',
-  noLearning: 'Too few timed pieces yet.',
+  noLearning:
+    'Too few pieces have a known time yet. Tap pieces off one after the other, and a curve comes by itself.',
   curve: 'Whose work',
   curveName: (stage: string, person: string) => `${stage} · ${person}`,
   rate: (rate: number, interval: readonly [number, number] | undefined) => {
@@ -69,13 +66,12 @@ export const timeStudyWords = {
   week: 'Week from',
   hoursOf: (minutes: number) => `${roundNumber(minutes / 60)} h`,
   hoursAxis: (hours: number) => `${roundNumber(hours)} h`,
-  hourCell: (stage: string, day: string, minutes: number) =>
-    `${stage}, ${day}: ${duration(minutes * minute)}`,
+  hourCell: (stage: string, day: string, minutes: number) => `${stage}, ${day}: ${workTime(minutes)}`,
   all: 'All stages',
   lost: 'Time in what was scrapped',
-  lostIs: (value: number | undefined) => share(value ?? null),
+  lostIs: about,
   lostOf: (scrapped: number, all: number) =>
-    `${duration(scrapped * minute)} of ${duration(all * minute)} went into pieces that were scrapped.`,
+    `Pieces that were scrapped had taken ${workTime(scrapped)}; all that was judged took ${workTime(all)}.`,
   lostMeans:
     'Reckoned with the usual minutes of a piece at each stage of its route up to where it was scrapped. The later a piece is lost, the more goes with it.',
 } as const;

@@ -64,7 +64,7 @@ test('before and since a mark are compared, and a piece tapped meanwhile in anot
   const { page, at, goTo, troubles } = await openDemo();
   await goTo('#/yield/compare');
   await at('compare-overall').waitFor();
-  await page.locator('[data-testid=compare-kind-mark]').click();
+  await at('compare-kind').selectOption('mark');
   await at('compare-mark').selectOption({ index: 1 });
   await at('compare-overall').waitFor();
   expect(await at('compare-overall').textContent()).toMatch(/since .+: \d+%, \d+ of \d+ · before/);

@@ -1,6 +1,6 @@
+import type { ComponentChildren } from 'preact';
 import { type BatchId, batchId, type PersonId, personId, readId, shopDayText } from '../../domain/log/ids.ts';
 import { factsOf } from '../../domain/shop/registers.ts';
-import { ChoiceRow } from '../../ui/field/choice-row.tsx';
 import { Field } from '../../ui/field/field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
@@ -16,18 +16,21 @@ interface FormProps {
   onChoose: (choice: CompareChoice) => void;
 }
 
-/** Which two lots are held against each other. */
-export const CompareForm = ({ choice, onChoose }: FormProps) => (
+/** Which two lots are held against each other; by what measure stands beside it. */
+export const CompareForm = ({ choice, onChoose, children }: FormProps & { children: ComponentChildren }) => (
   <section class="study-filter" aria-label={words.what}>
-    <ChoiceRow
-      label={words.what}
-      hint={words.kindHints[choice.kind]}
-      choices={compareKinds.map((value) => ({ value, label: words.kinds[value] }))}
-      value={choice.kind}
-      onChoose={(kind) => onChoose({ ...choice, kind })}
-      testId="compare-kind"
-    />
+    <div class="study-wide">
+      <SelectField
+        label={words.what}
+        hint={words.kindHints[choice.kind]}
+        options={compareKinds.map((value) => ({ value, label: words.kinds[value] }))}
+        value={choice.kind}
+        onChoose={(kind) => onChoose({ ...choice, kind })}
+        testId="compare-kind"
+      />
+    </div>
     <OfKind choice={choice} onChoose={onChoose} />
+    {children}
   </section>
 );
 
@@ -37,9 +40,9 @@ const OfKind = ({ choice, onChoose }: FormProps) => {
   switch (choice.kind) {
     case 'periods':
       return (
-        <ChoiceRow
+        <SelectField
           label={words.stretch}
-          choices={lengths.map((value) => ({ value, label: words.stretches[value] }))}
+          options={lengths.map((value) => ({ value, label: words.stretches[value] }))}
           value={choice.stretch}
           onChoose={(stretch) => onChoose({ ...choice, stretch })}
           testId="compare-stretch"
@@ -69,21 +72,35 @@ interface PairProps<Id> {
   onChoose: (pair: Pair<Id>) => void;
 }
 
-const People = ({ pair, onChoose }: PairProps<PersonId>) => (
-  <TwoSelects
-    options={named(factsOf(useShop().registers, 'person'))}
-    pair={pair}
-    onChoose={({ a, b }) => onChoose({ a: readId(personId, a), b: readId(personId, b) })}
-  />
-);
+const People = ({ pair, onChoose }: PairProps<PersonId>) => {
+  const people = factsOf(useShop().registers, 'person');
+  if (people.length < 2)
+    return (
+      <div class="study-empty">
+        <p>{words.fewPeople}</p>
+        <PressButton label={words.toPeople} icon="next" onAct={() => goTo('set-up', 'people')} />
+      </div>
+    );
+  return (
+    <TwoSelects
+      options={named(people)}
+      pair={pair}
+      onChoose={({ a, b }) => onChoose({ a: readId(personId, a), b: readId(personId, b) })}
+    />
+  );
+};
 
-const Batches = ({ pair, onChoose }: PairProps<BatchId>) => (
-  <TwoSelects
-    options={named(factsOf(useShop().registers, 'batch'))}
-    pair={pair}
-    onChoose={({ a, b }) => onChoose({ a: readId(batchId, a), b: readId(batchId, b) })}
-  />
-);
+const Batches = ({ pair, onChoose }: PairProps<BatchId>) => {
+  const batches = factsOf(useShop().registers, 'batch');
+  if (batches.length < 2) return <p class="study-note">{words.fewBatches}</p>;
+  return (
+    <TwoSelects
+      options={named(batches)}
+      pair={pair}
+      onChoose={({ a, b }) => onChoose({ a: readId(batchId, a), b: readId(batchId, b) })}
+    />
+  );
+};
 
 interface Option {
   readonly value: string;

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { ChoiceRow } from '../../ui/field/choice-row.tsx';
+import { SelectField } from '../../ui/field/select-field.tsx';
 import { EmptyState } from '../../ui/notice/empty-state.tsx';
 import { compareWords as words } from '../../words/compare-words.ts';
 import { studyWords } from '../../words/study-words.ts';
@@ -27,29 +27,27 @@ export const ComparePage = ({ study, questions, asked, ask }: PageProps) => {
   const isAnswered = asked.comparison !== null && questions.comparison === asked.comparison;
   return (
     <>
-      <CompareForm choice={choice} onChoose={choose} />
+      <CompareForm choice={choice} onChoose={choose}>
+        <SelectField
+          label={words.measure}
+          options={measures.map((value) => ({ value, label: words.measures[value] }))}
+          value={measure}
+          onChoose={setMeasure}
+          testId="compare-measure"
+        />
+      </CompareForm>
       {asked.comparison === null ? null : !isAnswered || !study.comparison ? (
         <p class="study-note">{studyWords.working}</p>
+      ) : study.comparison.length === 0 ? (
+        <EmptyState icon="split" title={words.nothing}>
+          {words.nothingHelp}
+        </EmptyState>
       ) : (
-        <>
-          <ChoiceRow
-            label={words.measure}
-            hint={words.measureMeans[measure]}
-            choices={measures.map((value) => ({ value, label: words.measures[value] }))}
-            value={measure}
-            onChoose={setMeasure}
-            testId="compare-measure"
-          />
-          {study.comparison.length === 0 ? (
-            <EmptyState icon="split" title={words.nothing} />
-          ) : (
-            <CompareResult
-              cells={study.comparison}
-              measure={measure}
-              lots={lotNames(choice, { registers, zone: session.zone() })}
-            />
-          )}
-        </>
+        <CompareResult
+          cells={study.comparison}
+          measure={measure}
+          lots={lotNames(choice, { registers, zone: session.zone() })}
+        />
       )}
     </>
   );

@@ -28,6 +28,7 @@ export const CompareResult = ({
       {overall && (
         <Panel
           title={words.overall}
+          lead={words.measureMeans[measure]}
           actions={
             <Means label={studyWords.means}>
               {words.means} {words.overallMeans}

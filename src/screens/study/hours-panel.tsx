@@ -73,13 +73,14 @@ const Hours = ({ grid: { days, totals, stages, minutesAt, most }, by }: { grid: 
         texts={{ ...studyWords.chart, asTable: studyWords.asTable }}
         testId="hours-chart"
       />
+      {/* The newest day stands beside the names of the stages, where a phone shows it. */}
       <HeatTable
         caption={words.hours}
         captionUnseen
         tone="plain"
         corner={words.corner}
         rows={stages.map((id) => ({ id, label: stageName(id) }))}
-        cols={days.map((id) => ({ id, label: shortDayWords(id) }))}
+        cols={days.toReversed().map((id) => ({ id, label: shortDayWords(id) }))}
         most={most}
         cell={(stage, day) => {
           const minutes = minutesAt(stage, day);

@@ -43,13 +43,13 @@ export const ParetoPanel = ({ flaws }: { flaws: FlawPareto }) => {
       {bars.length === 0 && <p>{by === 'pieces' ? words.noFlaws : words.noMinutes}</p>}
       <ParetoBars
         label={words.pareto}
-        rows={bars.map(({ reason, value, running }) => ({
+        rows={bars.map(({ reason, value, running }, place) => ({
           id: reason,
           label: reasonName(reason),
           value,
           shown: by === 'pieces' ? words.flawed(value) : words.lost(value),
           running,
-          runningShown: words.running(running),
+          runningShown: words.running(running, place === 0),
         }))}
         most={bars[0]?.value ?? 0}
         onPick={setPicked}

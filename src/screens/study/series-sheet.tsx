@@ -38,7 +38,10 @@ const SeriesChart = ({ title, series }: { title: string; series: SignalSeries })
   const pieces = counts.reduce((sum, each) => sum + each.pieces, 0);
   return (
     <>
-      <p class="study-verdict figures">{words.sum(flawed, pieces)}</p>
+      <div class="study-line">
+        <p class="study-verdict figures">{words.sum(flawed, pieces)}</p>
+        <Means label={studyWords.means}>{words.means}</Means>
+      </div>
       <Chart
         title={title}
         x={{ values: at, label: words.x, show: (place) => codes[place - 1] ?? '', scale: 'number' }}
@@ -54,7 +57,6 @@ const SeriesChart = ({ title, series }: { title: string; series: SignalSeries })
         texts={{ ...studyWords.chart, asTable: studyWords.asTable, flagged: words.flagged }}
         testId="series-chart"
       />
-      <Means label={studyWords.means}>{words.means}</Means>
     </>
   );
 };

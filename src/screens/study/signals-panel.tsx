@@ -20,7 +20,6 @@ interface SignalsPanelProps {
 export const SignalsPanel = ({ found, onChart, onAnswer }: SignalsPanelProps) => (
   <Panel
     title={words.list}
-    lead={words.watched(found.watched, found.falseAlarm)}
     tone={found.signals.length > 0 ? 'warn' : 'plain'}
     actions={<Means label={studyWords.means}>{words.watchedMeans}</Means>}
     testId="signals"
@@ -30,7 +29,6 @@ export const SignalsPanel = ({ found, onChart, onAnswer }: SignalsPanelProps) =>
         {words.none}
       </p>
     )}
-    {found.watched === 0 && <p class="study-note">{words.tooFew}</p>}
     <ul class="study-bars">
       {found.signals.map((signal, place) => (
         <li key={nameOfSeries(signal.series)}>
@@ -38,6 +36,9 @@ export const SignalsPanel = ({ found, onChart, onAnswer }: SignalsPanelProps) =>
         </li>
       ))}
     </ul>
+    <p class="study-note">
+      {found.watched === 0 ? words.tooFew : words.watched(found.watched, found.falseAlarm)}
+    </p>
   </Panel>
 );
 
@@ -61,7 +62,7 @@ const Signal = ({
       </h3>
       <p class="study-verdict figures">{words.counts({ before, after, when })}</p>
       <div class="study-line">
-        <p>{words.expected(expected)}</p>
+        <p>{words.expected(expected, before.flawed + after.flawed)}</p>
         <Means label={studyWords.means}>{words.means(adjustedP)}</Means>
       </div>
       <div class="study-acts">

@@ -1,6 +1,5 @@
 import { readId, batchId as toBatchId, personId as toPersonId } from '../../domain/log/ids.ts';
 import { factsOf } from '../../domain/shop/registers.ts';
-import { ChoiceRow } from '../../ui/field/choice-row.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { studyWords as words } from '../../words/study-words.ts';
 import { useShop } from '../parts/app-context.ts';
@@ -15,9 +14,9 @@ export const StudyFilter = ({ chosen, onChoose }: { chosen: Chosen; onChoose: (c
   const people = factsOf(registers, 'person');
   return (
     <section class="study-filter" aria-label={words.filter}>
-      <ChoiceRow
+      <SelectField
         label={words.stretch}
-        choices={stretches.map((value) => ({ value, label: words.stretches[value] }))}
+        options={stretches.map((value) => ({ value, label: words.stretches[value] }))}
         value={chosen.stretch}
         onChoose={(stretch) => onChoose({ ...chosen, stretch })}
         testId="study-stretch"
