@@ -32,7 +32,7 @@ export const signalsWords = {
   watched: (watched: number, falseAlarm: number) =>
     `${watched === 1 ? 'One rate is' : `${wholeNumber(watched)} rates are`} watched. While nothing changes, at least ${wholeNumber(100 - Math.round(100 * falseAlarm))} looks in 100 find this list empty.`,
   watchedMeans:
-    'A rate stands here when its pieces before and since differ by more than chance makes the pieces of any rate in the whole list differ. That holds for one look: who looks every day will see a false alarm now and then. Small changes in small numbers stay unseen, so an empty list does not say that all is well.',
+    'A rate stands here when its pieces before and since differ by more than chance makes the pieces of any rate in the whole list differ. Its false alarms are bounded over the whole list (Holm’s step-down with Tarone’s bound). That holds for one look: who looks every day will see a false alarm now and then. Small changes in small numbers stay unseen, so an empty list does not say that all is well.',
   means: (p: number) =>
     `A shop in which nothing changes shows something as strange as this, anywhere in its list, in ${oftenWords(p)}.`,
   showChart: 'Chart',
