@@ -70,6 +70,7 @@ export const signalsWords = {
     limits: 'Where chance alone keeps nearly all trays',
     share: (value: number) => share(value),
     flagged: 'outside of chance',
+    change: 'likely change',
     means:
       'Each dot is a tray, in the order of the work: the share of its pieces that were flawed at their first visit. The band is where a tray of its size falls by chance alone, nearly always, if all trays are alike; a diamond lies outside of it. One tray outside may still be chance; a run of dots on one side says more.',
     sum: (flawed: number, all: number) => `${wholeNumber(flawed)} flawed of ${pieces(all)}`,

@@ -7,7 +7,7 @@ interface Learner {
   readonly learner: StageLearning;
 }
 
-/** Those with the most pieces first; of two that are alike the one whose stage comes first on the route. */
+/** Those whose pace has surely changed first, then those with the most pieces, then by their stage along the route. */
 export function learnersInOrder(
   learning: readonly StageLearning[],
   route: readonly StageId[],
@@ -16,7 +16,9 @@ export function learnersInOrder(
     .map((learner) => ({ key: `${learner.stage}|${learner.person ?? ''}`, learner }))
     .toSorted(
       (a, b) =>
-        b.learner.timed - a.learner.timed || route.indexOf(a.learner.stage) - route.indexOf(b.learner.stage),
+        Number(paceOf(a.learner.curve) === 'steady') - Number(paceOf(b.learner.curve) === 'steady') ||
+        b.learner.timed - a.learner.timed ||
+        route.indexOf(a.learner.stage) - route.indexOf(b.learner.stage),
     );
 }
 

@@ -7,7 +7,7 @@ import { signalsWords } from '../../words/signals-words.ts';
 import { studyWords } from '../../words/study-words.ts';
 import { useShop } from '../parts/app-context.ts';
 import { seriesInWords } from './series-name.ts';
-import { markLines, seriesChart } from './signals-view.ts';
+import { markLines, seriesChart, topShare } from './signals-view.ts';
 
 const words = signalsWords.chart;
 
@@ -15,25 +15,34 @@ interface SeriesSheetProps {
   name: SeriesName;
   /** undefined while it is being looked for; null where the log has none. */
   series: SignalSeries | null | undefined;
+  /** When the rate has changed, ms UTC, if a signal says so. */
+  changed: number | undefined;
   onClose: () => void;
 }
 
 /** The control chart of one rate, with the marks of its stage. */
-export const SeriesSheet = ({ name, series, onClose }: SeriesSheetProps) => {
+export const SeriesSheet = ({ name, series, changed, onClose }: SeriesSheetProps) => {
   const { registers } = useShop();
   const title = seriesInWords(name, registers);
   return (
     <Sheet title={title} shape="whole" onClose={onClose} closeLabel={studyWords.close} testId="series">
       {series === undefined && <p role="status">{studyWords.working}</p>}
       {series === null && <p>{signalsWords.noSeries}</p>}
-      {series && <SeriesChart title={title} series={series} />}
+      {series && <SeriesChart title={title} series={series} changed={changed} />}
     </Sheet>
   );
 };
 
-const SeriesChart = ({ title, series }: { title: string; series: SignalSeries }) => {
+interface SeriesChartProps extends Pick<SeriesSheetProps, 'changed'> {
+  title: string;
+  series: SignalSeries;
+}
+
+const SeriesChart = ({ title, series, changed }: SeriesChartProps) => {
   const { registers } = useShop();
-  const { at, shares, centre, low, high, flagged, codes, counts } = seriesChart(series);
+  const chart = seriesChart(series);
+  const { at, shares, centre, low, high, flagged, codes, counts } = chart;
+  const change = changed === undefined ? [] : [{ at: changed, note: words.change }];
   const flawed = counts.reduce((sum, each) => sum + each.flawed, 0);
   const pieces = counts.reduce((sum, each) => sum + each.pieces, 0);
   return (
@@ -45,13 +54,13 @@ const SeriesChart = ({ title, series }: { title: string; series: SignalSeries })
       <Chart
         title={title}
         x={{ values: at, label: words.x, show: (place) => codes[place - 1] ?? '', scale: 'number' }}
-        y={{ label: words.y, show: words.share, least: 0 }}
+        y={{ label: words.y, show: words.share, least: 0, most: topShare(chart) }}
         series={[
           { key: 'share', label: words.shares, values: shares, drawn: 'line-points', tone: 'flaw' },
           { key: 'centre', label: words.centre, values: centre, drawn: 'dashed', tone: 'plain' },
         ]}
         band={{ low, high, label: words.limits }}
-        marks={markLines(marksOf(registers, series), series)}
+        marks={markLines([...marksOf(registers, series), ...change], series)}
         flagged={flagged}
         tableHead={words.x}
         texts={{ ...studyWords.chart, asTable: studyWords.asTable, flagged: words.flagged }}

@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import { type MarkId, markId, readId } from '../../domain/log/ids.ts';
 import { factOf } from '../../domain/shop/registers.ts';
-import type { SeriesName } from '../../domain/study/signal-series.ts';
+import { nameOfSeries, type SeriesName } from '../../domain/study/signal-series.ts';
+import type { StudySignals } from '../../domain/study/study-signals.ts';
 import { signalsWords as words } from '../../words/signals-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 import { LookAtPanel } from './look-at-panel.tsx';
@@ -41,6 +42,7 @@ export const SignalsPage = ({ study, questions, asked, ask }: PageProps) => {
         <SeriesSheet
           name={asked.charted}
           series={questions.charted === asked.charted ? study.charted : undefined}
+          changed={changeOf(asked.charted, study.signals)}
           onClose={() => ask({ ...asked, charted: null })}
         />
       )}
@@ -56,3 +58,9 @@ export const SignalsPage = ({ study, questions, asked, ask }: PageProps) => {
     </>
   );
 };
+
+/** When a series has changed by a signal of the list, ms UTC. */
+function changeOf(name: SeriesName, { signals }: StudySignals): number | undefined {
+  const found = signals.find(({ series }) => nameOfSeries(series) === nameOfSeries(name));
+  return found?.series.trays[found.since]?.from;
+}

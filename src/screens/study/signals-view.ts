@@ -30,6 +30,15 @@ export function seriesChart({ tally: { counts, sizes }, trays }: SignalSeries): 
   };
 }
 
+/**
+ * The top of the scale of shares: above every tray, and above the limits of most; those of a tray of two or three pieces
+ * would press all others to the foot.
+ */
+export function topShare({ shares, high }: SeriesChart): number {
+  const usual = high.toSorted((a, b) => a - b)[Math.floor(high.length / 2)] ?? 1;
+  return Math.min(1, 1.15 * Math.max(usual, ...shares));
+}
+
 /** Where a moment (ms UTC) lies among the points of a series: halfway before the first tray that began after it. */
 export function placeOf(at: number, { trays, tally }: SignalSeries): number {
   const judged = trays.filter((_, index) => (tally.sizes[index] ?? 0) > 0);
@@ -42,5 +51,7 @@ export function markLines(
   marks: readonly Pick<ChartMark, 'at' | 'note'>[],
   series: SignalSeries,
 ): readonly { readonly at: number; readonly label: string }[] {
-  return marks.map(({ at, note }) => ({ at: placeOf(at, series), label: note }));
+  return marks
+    .toSorted((a, b) => a.at - b.at)
+    .map(({ at, note }) => ({ at: placeOf(at, series), label: note }));
 }

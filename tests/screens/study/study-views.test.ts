@@ -11,7 +11,7 @@ import type { RouteSurvival } from '../../../src/domain/study/survival.ts';
 import { leaningOf } from '../../../src/screens/study/chances-view.ts';
 import { comparedRows, isFlawless, widest } from '../../../src/screens/study/compare-view.ts';
 import { heatGrid, paretoBars } from '../../../src/screens/study/flaws-view.ts';
-import { markLines, placeOf, seriesChart } from '../../../src/screens/study/signals-view.ts';
+import { markLines, placeOf, seriesChart, topShare } from '../../../src/screens/study/signals-view.ts';
 import { hoursGrid } from '../../../src/screens/study/time-view.ts';
 
 const stage = (id: string) => v.parse(stageId, id);
@@ -151,10 +151,22 @@ describe('the chart of a rate', () => {
     expect(chart.counts[2]).toEqual({ flawed: 19, pieces: 20 });
   });
 
+  test('has room for every tray and the usual limits, whatever the limits of a tiny tray are', () => {
+    const chart = { ...seriesChart(series), shares: [0, 0.1], high: [0.3, 0.3, 0.95] };
+    expect(topShare(chart)).toBeCloseTo(0.345, 10);
+    expect(topShare({ ...chart, shares: [0.5] })).toBeCloseTo(0.575, 10);
+    expect(topShare(seriesChart(series))).toBe(1);
+  });
+
   test('marks stand between the trays that began before and after them, on the points that are drawn', () => {
     expect([5, 10, 11, 25, 35, 99].map((at) => placeOf(at, series))).toEqual([0.5, 0.5, 1.5, 2.5, 2.5, 3.5]);
-    expect(markLines([{ at: 15, note: 're-ground the gouge' }], series)).toEqual([
+    const marks = [
+      { at: 35, note: 'new belt' },
+      { at: 15, note: 're-ground the gouge' },
+    ];
+    expect(markLines(marks, series)).toEqual([
       { at: 1.5, label: 're-ground the gouge' },
+      { at: 2.5, label: 'new belt' },
     ]);
   });
 });
