@@ -2,7 +2,7 @@ import { pieces, share, wholeNumber } from './number-words.ts';
 import { about, between } from './study-words.ts';
 
 /** Why an estimate that leans on the other groups differs from the one that does not. */
-export type Leaning = 'only-one' | 'not-through' | 'speaks-for-itself' | 'lifted' | 'lowered';
+export type Leaning = 'only-one' | 'a-guess' | 'not-through' | 'speaks-for-itself' | 'lifted' | 'lowered';
 
 interface Estimate {
   readonly name: string;
@@ -33,6 +33,8 @@ export const chancesWords = {
     switch (leaning) {
       case 'only-one':
         return `There is nothing else to learn from yet: this rests on ${name} alone.`;
+      case 'a-guess':
+        return `Not every stage has judged a piece of ${name} yet, and there is nothing else to learn from: this is little more than a guess.`;
       case 'not-through':
         return `Not every stage has judged a piece of ${name} yet: what is missing is taken from ${others}.`;
       case 'speaks-for-itself':

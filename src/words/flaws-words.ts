@@ -5,7 +5,7 @@ export const flawsWords = {
   pareto: 'What goes wrong most',
   by: 'Counted by',
   byPieces: 'pieces',
-  byMinutes: 'minutes lost',
+  byMinutes: 'minutes',
   paretoMeans: {
     pieces:
       'The longest bar is the reason that most flawed pieces have. The running share tells how much of all flaws the reasons down to this one make up: the first two or three are usually most of it. A piece with two reasons counts under both.',

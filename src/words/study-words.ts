@@ -11,8 +11,9 @@ export function between([low, high]: readonly [low: number, high: number]): stri
   return `${wholeNumber(100 * low)} to ${about(high)}`;
 }
 
-/** Time at work: a day of it is no day of the calendar, so hours stay hours. */
+/** Time at work: a day of it is no day of the calendar, so hours stay hours; a little is more than none. */
 export function workTime(minutes: number): string {
+  if (minutes > 0 && minutes < 1) return `${wholeNumber(Math.ceil(60 * minutes))} s`;
   return minutes < 24 * 60 ? duration(60_000 * minutes) : `${wholeNumber(minutes / 60)} h`;
 }
 
@@ -33,7 +34,7 @@ export const studyWords = {
   everybody: 'everybody',
   nobody: 'nobody in particular',
   batch: 'Batch',
-  allBatches: 'all batches',
+  allBatches: 'all',
   working: 'All taps are being read …',
   workingAgain: 'What stands here is being worked out anew …',
   failed: 'The taps could not be read for this page',

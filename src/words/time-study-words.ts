@@ -35,7 +35,8 @@ export const timeStudyWords = {
   spread: 'Pieces differ by',
   spreadIs: (cv: number) => `about ${about(cv)} to either side`,
   learning: 'Getting quicker',
-  learningLead: 'Whether the same work goes quicker, the more of it a hand has done.',
+  learningLead:
+    'Whether the same work goes quicker with practice. Over all days and batches, whatever is chosen above.',
   noLearning:
     'Too few pieces have a known time yet. Tap pieces off one after the other, and a curve comes by itself.',
   curve: 'Whose work',
@@ -54,7 +55,8 @@ export const timeStudyWords = {
   fitted: 'Curve of practice',
   piecesUpTo: (n: number) => `piece ${wholeNumber(Math.round(n))}`,
   hours: 'Where the hours go',
-  hoursLead: 'Work inside spells, stage by stage.',
+  hoursLead: (most: number, by: string) =>
+    `Work inside spells, stage by stage: the newest ${wholeNumber(most)} ${by} that had any.`,
   hoursBy: 'By',
   byDay: 'days',
   byWeek: 'weeks',

@@ -11,7 +11,7 @@ export function worstFirst<Group extends SpeciesId | VariantId>(
 
 /** Where a pooled estimate stands to the raw one, and why: two that read alike on the screen are alike. */
 export function leaningOf({ raw, pooled }: RouteSurvival, groups: number): Leaning {
-  if (groups < 2) return 'only-one';
+  if (groups < 2) return raw === undefined ? 'a-guess' : 'only-one';
   if (raw === undefined) return 'not-through';
   if (Math.round(100 * raw) === Math.round(100 * pooled)) return 'speaks-for-itself';
   return pooled > raw ? 'lifted' : 'lowered';

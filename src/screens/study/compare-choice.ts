@@ -1,4 +1,4 @@
-import type { BatchId, PersonId, ShopDay, StageId } from '../../domain/log/ids.ts';
+import type { BatchId, PersonId, ShopDay, SpeciesId, StageId } from '../../domain/log/ids.ts';
 import { dayAfter } from '../../domain/log/zone.ts';
 import type { Comparison } from '../../domain/study/comparison.ts';
 import { daysOf, type Stretch } from './study-question.ts';
@@ -21,10 +21,11 @@ export interface Pair<Id> {
   readonly b: Id | null;
 }
 
-/** A mark that was set at a stage at a moment, ms UTC. */
+/** A mark that was set at a stage at a moment, ms UTC; of one wood, or of all of them. */
 interface ChosenMark {
   readonly id: string;
   readonly stage: StageId;
+  readonly species: SpeciesId | null;
   readonly at: number;
 }
 
@@ -53,8 +54,9 @@ export function comparisonOf(choice: CompareChoice, today: ShopDay): Comparison 
     }
     case 'mark': {
       if (choice.mark === null) return null;
-      const { stage, at } = choice.mark;
-      return { a: { stage, since: at }, b: { stage, before: at } };
+      const { stage, species, at } = choice.mark;
+      const where = { stage, ...(species === null ? {} : { species }) };
+      return { a: { ...where, since: at }, b: { ...where, before: at } };
     }
   }
 }

@@ -78,7 +78,12 @@ const People = ({ pair, onChoose }: PairProps<PersonId>) => {
     return (
       <div class="study-empty">
         <p>{words.fewPeople}</p>
-        <PressButton label={words.toPeople} icon="next" onAct={() => goTo('set-up', 'people')} />
+        <PressButton
+          label={words.toPeople}
+          icon="next"
+          onAct={() => goTo('set-up', 'people')}
+          testId="compare-to-people"
+        />
       </div>
     );
   return (
@@ -143,20 +148,22 @@ const Marks = ({ choice, onChoose }: FormProps) => {
       </div>
     );
   return (
-    <SelectField
-      label={words.mark}
-      options={marks.map(({ id, fact: { note, at } }) => ({
-        value: id,
-        label: `${note} · ${momentWords(at, zone)}`,
-      }))}
-      value={choice.mark?.id}
-      nothing={words.choose}
-      onChoose={(chosen) => {
-        const mark = marks.find(({ id }) => id === chosen);
-        onChoose({ ...choice, mark: mark ? { id: mark.id, ...mark.fact } : null });
-      }}
-      testId="compare-mark"
-    />
+    <div class="study-wide">
+      <SelectField
+        label={words.mark}
+        options={marks.map(({ id, fact: { note, at } }) => ({
+          value: id,
+          label: `${note} · ${momentWords(at, zone)}`,
+        }))}
+        value={choice.mark?.id}
+        nothing={words.choose}
+        onChoose={(chosen) => {
+          const mark = marks.find(({ id }) => id === chosen);
+          onChoose({ ...choice, mark: mark ? { id: mark.id, ...mark.fact } : null });
+        }}
+        testId="compare-mark"
+      />
+    </div>
   );
 };
 

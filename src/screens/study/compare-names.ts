@@ -36,4 +36,14 @@ export function lotNames(
   }
 }
 
+/** The one place that is compared: the stage of a mark, and its wood where it has one. null where all are compared. */
+export function onlyPlace({ kind, mark }: CompareChoice, registers: Registers): string | null {
+  if (kind !== 'mark' || mark === null) return null;
+  const stage = nameOf(registers, { register: 'stage', id: mark.stage });
+  return words.place(
+    stage,
+    mark.species === null ? null : nameOf(registers, { register: 'species', id: mark.species }),
+  );
+}
+
 const sinceAndBefore = (when: string): LotNames => ({ a: words.since(when), b: words.before(when) });

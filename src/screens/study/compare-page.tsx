@@ -6,7 +6,7 @@ import { studyWords } from '../../words/study-words.ts';
 import { useSession } from '../parts/app-context.ts';
 import { type CompareChoice, comparisonOf, firstChoice } from './compare-choice.ts';
 import { CompareForm } from './compare-form.tsx';
-import { lotNames } from './compare-names.ts';
+import { lotNames, onlyPlace } from './compare-names.ts';
 import { CompareResult } from './compare-result.tsx';
 import { type Measure, measures } from './compare-view.ts';
 import type { PageProps } from './study-page-props.ts';
@@ -46,6 +46,7 @@ export const ComparePage = ({ study, questions, asked, ask }: PageProps) => {
         <CompareResult
           cells={study.comparison}
           measure={measure}
+          place={onlyPlace(choice, registers)}
           lots={lotNames(choice, { registers, zone: session.zone() })}
         />
       )}

@@ -16,10 +16,13 @@ import { type ComparedRow, comparedRows, isFlawless, type Measure, widest } from
 export const CompareResult = ({
   cells,
   measure,
+  place,
   lots,
 }: {
   cells: readonly ComparedCell[];
   measure: Measure;
+  /** The one place that is compared; null for all of them. */
+  place: string | null;
   lots: LotNames;
 }) => {
   const { overall, stages, woods, both } = comparedRows(cells, measure);
@@ -27,11 +30,11 @@ export const CompareResult = ({
     <>
       {overall && (
         <Panel
-          title={words.overall}
+          title={place ?? words.overall}
           lead={words.measureMeans[measure]}
           actions={
             <Means label={studyWords.means}>
-              {words.means} {words.overallMeans}
+              {words.means} {place === null && words.overallMeans}
             </Means>
           }
           testId="compare-overall"
@@ -43,7 +46,7 @@ export const CompareResult = ({
               interval: overall.share.of.interval,
             })}
           </p>
-          <Bar row={overall} lots={lots} label={words.overall} most={widest([overall])} isFirst />
+          <Bar row={overall} lots={lots} label={place ?? words.overall} most={widest([overall])} isFirst />
         </Panel>
       )}
       {overall?.share.of.difference !== undefined && (

@@ -25,7 +25,7 @@ export const HoursPanel = ({ worked, route }: { worked: Study['worked']; route: 
   return (
     <Panel
       title={words.hours}
-      lead={words.hoursLead}
+      lead={words.hoursLead(mostShown[by], by === 'days' ? words.byDay : words.byWeek)}
       actions={<Means label={studyWords.means}>{words.hoursMeans}</Means>}
       testId="hours"
     >

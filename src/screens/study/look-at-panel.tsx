@@ -36,39 +36,41 @@ export const LookAtPanel = ({
     });
   };
   return (
-    <Panel title={words.lookAt} lead={words.lookAtLead} testId="look-at">
-      <div class="study-filter">
-        <SelectField
-          label={words.stage}
-          options={route.map((id) => ({ value: id, label: nameOf(registers, { register: 'stage', id }) }))}
-          value={stage}
-          onChoose={(id) => setStage(readId(stageId, id) ?? undefined)}
-          testId="look-stage"
-        />
-        <SelectField
-          label={words.wood}
-          options={[
-            { value: allWoods, label: words.allWoods },
-            ...factsOf(registers, 'species').map(({ id, fact }) => ({ value: id, label: fact.name })),
-          ]}
-          value={wood}
-          onChoose={setWood}
-          testId="look-species"
-        />
-        <SelectField
-          label={words.what}
-          options={[
-            { value: scrap, label: words.scrap },
-            ...reasons.map((id) => ({ value: id, label: nameOf(registers, { register: 'reason', id }) })),
-          ]}
-          value={counted}
-          onChoose={setWhat}
-          testId="look-what"
-        />
-      </div>
-      <div class="study-acts">
-        <PressButton icon="yield" label={words.show} onAct={show} testId="look-show" />
-      </div>
-    </Panel>
+    <div class="study-unprinted">
+      <Panel title={words.lookAt} lead={words.lookAtLead} testId="look-at">
+        <div class="study-filter">
+          <SelectField
+            label={words.stage}
+            options={route.map((id) => ({ value: id, label: nameOf(registers, { register: 'stage', id }) }))}
+            value={stage}
+            onChoose={(id) => setStage(readId(stageId, id) ?? undefined)}
+            testId="look-stage"
+          />
+          <SelectField
+            label={words.wood}
+            options={[
+              { value: allWoods, label: words.allWoods },
+              ...factsOf(registers, 'species').map(({ id, fact }) => ({ value: id, label: fact.name })),
+            ]}
+            value={wood}
+            onChoose={setWood}
+            testId="look-species"
+          />
+          <SelectField
+            label={words.what}
+            options={[
+              { value: scrap, label: words.scrap },
+              ...reasons.map((id) => ({ value: id, label: nameOf(registers, { register: 'reason', id }) })),
+            ]}
+            value={counted}
+            onChoose={setWhat}
+            testId="look-what"
+          />
+        </div>
+        <div class="study-acts">
+          <PressButton icon="yield" label={words.show} onAct={show} testId="look-show" />
+        </div>
+      </Panel>
+    </div>
   );
 };

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
-import { batchId, personId, shopDayText, stageId } from '../../../src/domain/log/ids.ts';
+import { batchId, personId, shopDayText, speciesId, stageId } from '../../../src/domain/log/ids.ts';
 import { type CompareChoice, comparisonOf, firstChoice } from '../../../src/screens/study/compare-choice.ts';
 import { everything, filterOf } from '../../../src/screens/study/study-question.ts';
 
@@ -49,11 +49,16 @@ describe('what is held against each other', () => {
     });
   });
 
-  test('a mark compares its own stage, up to it and from it on', () => {
-    const mark = { id: 'm', stage: v.parse(stageId, 'turn'), at: 1234 };
+  test('a mark compares its own stage and wood, up to it and from it on', () => {
+    const mark = { id: 'm', stage: v.parse(stageId, 'turn'), species: null, at: 1234 };
     expect(chosen({ kind: 'mark', mark })).toEqual({
       a: { stage: 'turn', since: 1234 },
       b: { stage: 'turn', before: 1234 },
+    });
+    const species = v.parse(speciesId, 'plum');
+    expect(chosen({ kind: 'mark', mark: { ...mark, species } })).toEqual({
+      a: { stage: 'turn', species: 'plum', since: 1234 },
+      b: { stage: 'turn', species: 'plum', before: 1234 },
     });
   });
 

@@ -26,6 +26,7 @@ describe('why a pooled chance differs from that counted alone', () => {
 
   test.each([
     [1, survival(0.5, 0.9), 'only-one'],
+    [1, survival(undefined, 0.9), 'a-guess'],
     [2, survival(undefined, 0.9), 'not-through'],
     [2, survival(0.904, 0.896), 'speaks-for-itself'],
     [2, survival(0.7, 0.8), 'lifted'],
