@@ -47,6 +47,7 @@ export const signalsWords = {
   marksLead:
     'What was changed, and when. A mark stands on the charts of its stage and can be compared before and since.',
   noMarks: 'No mark yet. Set one when you change a tool, a glue or a way of working.',
+  earlierMarks: (n: number) => (n === 1 ? 'One earlier mark' : `${wholeNumber(n)} earlier marks`),
   addMark: 'New mark',
   editMark: 'Mark',
   stage: 'Stage',

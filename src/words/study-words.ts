@@ -43,6 +43,10 @@ export const studyWords = {
   nothing: 'Nothing to judge yet',
   nothingHelp:
     'No piece has left a stage in what you look at. This page fills by itself as pieces are tapped off.',
+  doubtful: (n: number) =>
+    n === 1
+      ? 'One piece was tapped while the clock was in doubt: its day may be another.'
+      : `${wholeNumber(n)} pieces were tapped while the clock was in doubt: their days may be others.`,
   notYet: 'not yet known',
   means: 'What this means',
   close: 'Close',

@@ -77,6 +77,9 @@ const Study = ({ page }: { page: StudyPage }) => {
           ) : (
             <Page {...studied} asked={asked} ask={ask} />
           )}
+          {studied.study.reach.doubtful > 0 && (
+            <p class="study-note">{words.doubtful(studied.study.reach.doubtful)}</p>
+          )}
         </div>
       )}
     </main>

@@ -1,6 +1,8 @@
 // @vitest-environment happy-dom
 import { act, cleanup, screen, waitFor, within } from '@testing-library/preact';
+import * as v from 'valibot';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { markId } from '../../../src/domain/log/ids.ts';
 import { address, goTo } from '../../../src/screens/parts/address.ts';
 import { StudyPlace } from '../../../src/screens/study/study-place.tsx';
 import { YieldPlace } from '../../../src/screens/yield/yield-place.tsx';
@@ -139,6 +141,23 @@ describe('signals', () => {
     type('mark-note', 'new gouge');
     await press('mark-save');
     expect(screen.getByTestId(`mark-${mark?.id}`).textContent).toContain('new gouge');
+  });
+
+  test('the newest marks stand in sight, the others one tap away', async () => {
+    const { session } = await openPage('signals');
+    for (let at = 1; at <= 10; at += 1) {
+      const value = {
+        ...{ note: `mark ${at}`, stage: stage.turn, species: null, at, answers: null, retired: false },
+      };
+      const id = v.parse(markId, `mark-of-${at}`);
+      await session.act({ kind: 'set', set: { register: 'mark', id, value } });
+    }
+    await settle();
+    const earlier = screen.getByTestId('earlier-marks');
+    expect(earlier.textContent).toContain(signalsWords.earlierMarks(2));
+    expect(within(earlier).getByTestId('mark-mark-of-1')).toBeDefined();
+    expect(within(earlier).queryByTestId('mark-mark-of-3')).toBeNull();
+    expect(screen.getByTestId('mark-mark-of-3')).toBeDefined();
   });
 
   test('a mark cannot be of a time to come', async () => {

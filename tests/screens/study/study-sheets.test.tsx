@@ -18,21 +18,25 @@ afterEach(cleanup);
 const many = (times: number, tray: BoredTray): BoredTray[] => Array.from({ length: times }, () => tray);
 
 describe('a signal', () => {
-  /** Twelve trays without a flaw, and twelve in which a third of the blanks is blown. */
-  const suddenlyBad = [...many(12, { pieces: 6 }), ...many(12, { pieces: 6, blown: 2 })];
+  /** Twelve trays with one blown blank among them, and twelve in which a third of the blanks is blown. */
+  const suddenlyBad = [
+    { pieces: 6, blown: 1 },
+    ...many(11, { pieces: 6 }),
+    ...many(12, { pieces: 6, blown: 2 }),
+  ];
 
   test('tells its counts, leads to its chart, and leaves the list when it is answered', async () => {
     const { session } = await boringShop(suddenlyBad);
     await openStudy('signals');
     const list = screen.getByTestId('signals');
     const found = within(list).getAllByRole('article');
-    expect(list.textContent).toContain('0 in 72 before');
+    expect(list.textContent).toContain('1 in 72 before');
     expect(list.textContent).toContain('24 in 72 since');
-    expect(list.textContent).toContain(signalsWords.expected(12, 24));
+    expect(list.textContent).toContain(signalsWords.expected(13, 25));
 
     await press('signal-0-chart');
     const sheet = await screen.findByTestId('series');
-    await waitFor(() => expect(sheet.textContent).toContain('24 flawed of 144 pieces'));
+    await waitFor(() => expect(sheet.textContent).toContain('25 flawed of 144 pieces'));
     await closeSheet();
 
     const title = within(found[0] as HTMLElement).getByRole('heading').textContent;
