@@ -41,7 +41,7 @@ export const ChancesPage = ({ study }: PageProps) => {
                 group={group}
                 name={nameOf(registers, { register: 'species', id: group.group })}
                 title={<WoodName species={group.group} />}
-                groups={study.species.length}
+                groups={study.species}
                 by={by}
               />
             </InTurn>
@@ -50,7 +50,7 @@ export const ChancesPage = ({ study }: PageProps) => {
             const name = nameOf(registers, { register: 'variant', id: group.group });
             return (
               <InTurn key={group.group}>
-                <Chances group={group} name={name} title={name} groups={study.variants.length} by={by} />
+                <Chances group={group} name={name} title={name} groups={study.variants} by={by} />
               </InTurn>
             );
           })}
@@ -62,7 +62,8 @@ interface ChancesProps {
   group: GroupSurvival<SpeciesId | VariantId>;
   name: string;
   title: preact.ComponentChildren;
-  groups: number;
+  /** All that were reckoned together. */
+  groups: readonly GroupSurvival<SpeciesId | VariantId>[];
   by: By;
 }
 
@@ -97,7 +98,10 @@ const Chance = ({
 }: Omit<ChancesProps, 'title'> & { to: 'finished' | 'firsts' }) => {
   const { registers } = useShop();
   const { raw, rawInterval, soFar, pooled, pooledInterval, worth } = group[to];
-  const leaning = leaningOf(group[to], groups);
+  const leaning = leaningOf(
+    group[to],
+    groups.map((each) => each[to]),
+  );
   const means = to === 'finished' ? words.finishedMeans : words.firstsMeans;
   const alone =
     raw !== undefined

@@ -10,9 +10,9 @@ export function worstFirst<Group extends SpeciesId | VariantId>(
 }
 
 /** Where a pooled estimate stands to the raw one, and why: two that read alike on the screen are alike. */
-export function leaningOf({ raw, pooled }: RouteSurvival, groups: number): Leaning {
-  if (groups < 2) return raw === undefined ? 'a-guess' : 'only-one';
-  if (raw === undefined) return 'not-through';
+export function leaningOf({ raw, pooled }: RouteSurvival, all: readonly RouteSurvival[]): Leaning {
+  if (raw === undefined) return all.some((each) => each.raw !== undefined) ? 'not-through' : 'a-guess';
+  if (all.length < 2) return 'only-one';
   if (Math.round(100 * raw) === Math.round(100 * pooled)) return 'speaks-for-itself';
   return pooled > raw ? 'lifted' : 'lowered';
 }

@@ -98,7 +98,9 @@ test('chances stand worst wood first, with an interval, the raw figure and why t
   const plum = screen.getByTestId(`chance-${species.plum}-finished`);
   expect(plum.textContent).toMatch(/\d+ %, likely \d+ to \d+ %|\d+%, likely \d+ to \d+%/);
   expect(plum.textContent).toContain('50% so far, up to Bore');
-  expect(plum.textContent).toContain('Not every stage has judged a piece of plum yet');
+  expect(plum.textContent).toContain(
+    'Not every stage has judged a piece of plum yet, and there is nothing else to learn from',
+  );
   await take('chances-by-variants');
   expect(await screen.findByTestId(`chance-${variant['plum-copper']}-firsts`)).toBeDefined();
 });

@@ -24,15 +24,19 @@ describe('why a pooled chance differs from that counted alone', () => {
     ...{ pooledInterval: [0, 1], worth: { k: 1, n: 2 } },
   });
 
+  const through = survival(0.6, 0.6);
+  const notThrough = survival(undefined, 0.6);
+
   test.each([
-    [1, survival(0.5, 0.9), 'only-one'],
-    [1, survival(undefined, 0.9), 'a-guess'],
-    [2, survival(undefined, 0.9), 'not-through'],
-    [2, survival(0.904, 0.896), 'speaks-for-itself'],
-    [2, survival(0.7, 0.8), 'lifted'],
-    [2, survival(0.9, 0.8), 'lowered'],
-  ] as const)('with %i groups', (groups, figures, leaning) => {
-    expect(leaningOf(figures, groups)).toBe(leaning);
+    ['only-one', survival(0.5, 0.9), []],
+    ['a-guess', notThrough, []],
+    ['a-guess', notThrough, [notThrough]],
+    ['not-through', notThrough, [through]],
+    ['speaks-for-itself', survival(0.904, 0.896), [through]],
+    ['lifted', survival(0.7, 0.8), [through]],
+    ['lowered', survival(0.9, 0.8), [notThrough]],
+  ] as const)('%s', (leaning, figures, others) => {
+    expect(leaningOf(figures, [figures, ...others])).toBe(leaning);
   });
 });
 
