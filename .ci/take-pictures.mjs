@@ -32,7 +32,7 @@ const pictures = [
     name: 'signals',
     viewport: wide,
     hash: '#/yield/signals',
-    taps: ['[data-testid=signal-0-chart]', '[data-testid=series-chart] canvas'],
+    taps: ['[data-testid=signal-0-chart]', '[data-testid=series-chart] .u-over'],
   },
   { name: 'day', viewport: upright, hash: '#/day' },
 ];
