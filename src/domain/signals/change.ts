@@ -7,7 +7,7 @@ export interface Change {
   readonly since: number;
   readonly before: Part;
   readonly after: Part;
-  /** How many would be flawed since, had nothing changed. */
+  /** How many would be flawed since, were before and since alike: by the rate of both together. */
   readonly expected: number;
   /** The chance of a split as strange as this one, anywhere in a series in which nothing changes. */
   readonly p: number;

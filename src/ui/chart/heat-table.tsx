@@ -1,6 +1,8 @@
 import '../table/data-table.css';
 import './heat-table.css';
 import './print.css';
+import { useState } from 'preact/hooks';
+import { nextCell } from './heat-keys.ts';
 
 /** A row or a column. */
 interface HeatLine {
@@ -33,7 +35,7 @@ export interface HeatTableProps {
   cell: (row: string, col: string) => HeatCell | null;
   /** The share that is drawn hottest, above 0; what is beyond it looks the same. */
   most: number;
-  /** Makes each cell a button. */
+  /** Makes each cell a button: one stop of the Tab key, and arrow keys between them. */
   onPick?: ((row: string, col: string) => void) | undefined;
   testId?: string | undefined;
 }
@@ -57,20 +59,34 @@ const Content = ({ cell, most }: { cell: HeatCell; most: number }) => (
   </>
 );
 
-const Cell = ({
-  cell,
-  most,
-  onPick,
-}: {
+interface CellProps {
   cell: HeatCell | null;
   most: number;
   onPick: (() => void) | undefined;
-}) => {
+  /** The Tab key stops here. */
+  isStop: boolean;
+  onFocus: () => void;
+}
+
+const Cell = ({ cell, most, onPick, isStop, onFocus }: CellProps) => {
   if (!cell) return <td class="heat-none">–</td>;
   return (
     <td class="heat-cell" data-heat={heatOf(cell.share, most)}>
       {onPick ? (
-        <button type="button" class="heat-box" aria-label={cell.name} onClick={onPick}>
+        <button
+          type="button"
+          class="heat-box"
+          aria-label={cell.name}
+          tabIndex={isStop ? 0 : -1}
+          onFocus={onFocus}
+          onClick={onPick}
+          onKeyDown={(event) => {
+            const next = nextCell(event.currentTarget, event.key);
+            if (!next) return;
+            event.preventDefault();
+            next.focus();
+          }}
+        >
           <Content cell={cell} most={most} />
         </button>
       ) : (
@@ -85,6 +101,8 @@ const Cell = ({
   );
 };
 
+const keyOf = (row: HeatLine, col: HeatLine) => `${row.id}|${col.id}`;
+
 /** Shares where rows and columns meet: the larger, the hotter, and the longer the bar at the foot of the cell. */
 export const HeatTable = ({
   caption,
@@ -97,37 +115,44 @@ export const HeatTable = ({
   most,
   onPick,
   testId,
-}: HeatTableProps) => (
-  // biome-ignore lint/a11y/useSemanticElements: no set of fields, only a frame with a name
-  // biome-ignore lint/a11y/noNoninteractiveTabindex: a frame that scrolls must be reachable with the keyboard
-  <div role="group" class="table-frame" data-testid={testId} aria-label={caption} tabIndex={0}>
-    <table class="table heat" data-tone={tone}>
-      <caption class={captionUnseen ? 'unseen' : 'table-caption'}>{caption}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{corner}</th>
-          {cols.map((col) => (
-            <th key={col.id} scope="col">
-              {col.label}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map((row) => (
-          <tr key={row.id}>
-            <th scope="row">{row.label}</th>
+}: HeatTableProps) => {
+  const [focused, setFocused] = useState('');
+  const keys = rows.flatMap((row) => cols.flatMap((col) => (cell(row.id, col.id) ? [keyOf(row, col)] : [])));
+  const stop = keys.includes(focused) ? focused : keys[0];
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: no set of fields, only a frame with a name
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a frame that scrolls must be reachable with the keyboard
+    <div role="group" class="table-frame" data-testid={testId} aria-label={caption} tabIndex={0}>
+      <table class="table heat" data-tone={tone}>
+        <caption class={captionUnseen ? 'unseen' : 'table-caption'}>{caption}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{corner}</th>
             {cols.map((col) => (
-              <Cell
-                key={col.id}
-                cell={cell(row.id, col.id)}
-                most={most}
-                onPick={onPick && (() => onPick(row.id, col.id))}
-              />
+              <th key={col.id} scope="col">
+                {col.label}
+              </th>
             ))}
           </tr>
-        ))}
-      </tbody>
-    </table>
-  </div>
-);
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={row.id}>
+              <th scope="row">{row.label}</th>
+              {cols.map((col) => (
+                <Cell
+                  key={col.id}
+                  cell={cell(row.id, col.id)}
+                  most={most}
+                  onPick={onPick && (() => onPick(row.id, col.id))}
+                  isStop={keyOf(row, col) === stop}
+                  onFocus={() => setFocused(keyOf(row, col))}
+                />
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+};

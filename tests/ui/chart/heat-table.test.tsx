@@ -84,3 +84,25 @@ test('cells that cannot be picked are read out once, by their whole name', () =>
   expect(first?.querySelector('.unseen')?.textContent).toBe('ash at turn: 10 %');
   expect(first?.querySelector('.heat-box')?.getAttribute('aria-hidden')).toBe('true');
 });
+
+test('its buttons are one stop of the Tab key, and arrow keys lead from one to the next that is there', () => {
+  shown({ onPick: () => undefined });
+  const [first, right, below] = screen.getAllByRole('button');
+  if (!first || !right || !below) throw new Error('there are three buttons');
+  const stops = () => screen.getAllByRole('button').map(({ tabIndex }) => tabIndex);
+  expect(stops()).toEqual([0, -1, -1]);
+  first.focus();
+  for (const [key, reached] of [
+    ['ArrowRight', right],
+    ['ArrowRight', right],
+    // Nothing is below it.
+    ['ArrowDown', right],
+    ['a', right],
+    ['ArrowLeft', first],
+    ['ArrowDown', below],
+  ] as const) {
+    if (document.activeElement) fireEvent.keyDown(document.activeElement, { key });
+    expect(document.activeElement).toBe(reached);
+  }
+  expect(stops()).toEqual([-1, -1, 0]);
+});
