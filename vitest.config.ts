@@ -34,8 +34,9 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['tests/support/built-app.ts'],
-          testTimeout: 60_000,
-          hookTimeout: 120_000,
+          // No test is timed here either, and whole days of a shop are told on machines with two slow cores.
+          testTimeout: 240_000,
+          hookTimeout: 240_000,
           // After the unit tests, three browsers at a time: they mostly wait, for timers and for the disk.
           maxWorkers: 3,
           sequence: { groupOrder: 1 },

@@ -116,7 +116,7 @@ describe('a saved file brings the whole shop to an empty tablet', () => {
     await tablet.page.locator('[data-testid^=make-variant-]').first().waitFor();
     expect(tablet.troubles).toEqual([]);
     await tablet.page.context().close();
-  }, 120_000);
+  });
 
   test('an older file first and the newer one after it come to the same', async () => {
     const tablet = await emptyTablet();
@@ -131,7 +131,7 @@ describe('a saved file brings the whole shop to an empty tablet', () => {
     expect(await figuresOf(here)).toEqual(morning.figures);
     expect(tablet.troubles).toEqual([]);
     await tablet.page.context().close();
-  }, 120_000);
+  });
 
   test('sealed, by its passphrase or its twelve words, and not by a wrong one', async () => {
     const tablet = await emptyTablet();
@@ -154,7 +154,7 @@ describe('a saved file brings the whole shop to an empty tablet', () => {
     expect(await figuresOf(here)).toEqual(morning.figures);
     expect(tablet.troubles).toEqual([]);
     await tablet.page.context().close();
-  }, 120_000);
+  });
 });
 
 describe('a file that is not whole', () => {
@@ -173,7 +173,7 @@ describe('a file that is not whole', () => {
     await addWhatIsOffered(here);
     expect(await figuresOf(here)).toEqual(morning.figures);
     await tablet.page.context().close();
-  }, 120_000);
+  });
 
   test('is told from a sound one when a bit was flipped', async () => {
     const tablet = await emptyTablet();
@@ -217,7 +217,7 @@ test('a file of another shop is pointed out, and left alone at a tap', async () 
   await here.at('day-copies').waitFor();
   expect(await here.at('day-passed-kit-parts').count()).toBe(0);
   await tablet.page.context().close();
-}, 120_000);
+});
 
 describe('a browser without', () => {
   test('downloads and sharing gives the copy as text, which another tablet takes', async () => {
@@ -246,7 +246,7 @@ describe('a browser without', () => {
     expect([...from.troubles, ...to.troubles]).toEqual([]);
     await from.page.context().close();
     await to.page.context().close();
-  }, 120_000);
+  });
 
   test('workers, locks and folders still copies and restores', async () => {
     const tablet = await emptyTablet((page) =>
@@ -265,7 +265,7 @@ describe('a browser without', () => {
     expect(again.length).toBeGreaterThan(1000);
     expect(tablet.troubles).toEqual([]);
     await tablet.page.context().close();
-  }, 120_000);
+  });
 });
 
 test('a folder chosen once gets a copy at once and later ones by themselves, and is known after a restart', async () => {
@@ -297,7 +297,7 @@ test('a folder chosen once gets a copy at once and later ones by themselves, and
   expect(await here.figure('folder-state')).toContain('Copies go into “Shared” by themselves.');
   expect(tablet.troubles).toEqual([]);
   await page.context().close();
-}, 120_000);
+});
 
 test('the tablet copies its log by itself, tells of it on Day, and offers its own copies for a restore', async () => {
   const tablet = await emptyTablet();
@@ -323,7 +323,7 @@ test('the tablet copies its log by itself, tells of it on Day, and offers its ow
   await kept.waitFor();
   expect(tablet.troubles).toEqual([]);
   await page.context().close();
-}, 120_000);
+});
 
 test.each(['phone', 'tablet'] as const)(
   'nothing on the screens of copies is hard to reach or scrolls sideways (%s)',
@@ -348,5 +348,4 @@ test.each(['phone', 'tablet'] as const)(
     }
     await page.context().close();
   },
-  120_000,
 );

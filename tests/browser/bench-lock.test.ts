@@ -70,7 +70,7 @@ test('a locked tablet stays locked when it is loaded anew, whatever address is t
   await at('lock-panel').waitFor(slow);
   expect(troubles).toEqual([]);
   await page.context().close();
-}, 120_000);
+});
 
 test('tapping goes on while locked: pass, and take it back', async () => {
   const { page, troubles, hands } = await lockedTablet();
@@ -87,7 +87,7 @@ test('tapping goes on while locked: pass, and take it back', async () => {
   expect(await hands.left()).toBe(left);
   expect(troubles).toEqual([]);
   await page.context().close();
-}, 120_000);
+});
 
 test('after a wrong PIN the right one has to wait, and a reload does not shorten it', async () => {
   const { page, hands } = await lockedTablet();
@@ -107,7 +107,7 @@ test('after a wrong PIN the right one has to wait, and a reload does not shorten
   await page.getByTestId('pin-pad').getByRole('button', { name: 'Open', exact: true }).click();
   await at('locked').waitFor({ state: 'detached', ...slow });
   await page.context().close();
-}, 120_000);
+});
 
 test('a forgotten PIN: the recovery number opens, and the lock is gone', async () => {
   const { page, hands, recovery } = await lockedTablet();
@@ -117,7 +117,7 @@ test('a forgotten PIN: the recovery number opens, and the lock is gone', async (
   await page.reload();
   await hands.at('pin-once').waitFor();
   await page.context().close();
-}, 120_000);
+});
 
 test('locking one window locks the others', async () => {
   const { page, hands } = await lockedTablet();
@@ -132,7 +132,7 @@ test('locking one window locks the others', async () => {
   await hands.close('lock-now');
   await second.getByTestId('locked').waitFor();
   await page.context().close();
-}, 120_000);
+});
 
 test('the PIN lies on the tablet as a hash alone, and the rescue page stays in reach', async () => {
   const { page, hands, recovery } = await lockedTablet();
@@ -144,21 +144,17 @@ test('the PIN lies on the tablet as a hash alone, and the rescue page stays in r
   await hands.at('rescue-link').click();
   await page.waitForURL(/rescue\.html/);
   await page.context().close();
-}, 120_000);
+});
 
-test.each(['tablet', 'phone'] as const)(
-  'the pad has no fault that a machine can find (%s)',
-  async (size) => {
-    const { page, hands } = await lockedTablet(size);
-    await hands.goTo('#/day');
-    expect(await accessibilityFaults(page)).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
-    await enter(page, '1618');
-    await hands.at('pin-pad').getByText('Wrong PIN. Wait 1\u00a0s.').waitFor(slow);
-    expect(await accessibilityFaults(page)).toEqual([]);
-    await hands.goTo('#/bench');
-    expect(await accessibilityFaults(page)).toEqual([]);
-    await page.context().close();
-  },
-  120_000,
-);
+test.each(['tablet', 'phone'] as const)('the pad has no fault that a machine can find (%s)', async (size) => {
+  const { page, hands } = await lockedTablet(size);
+  await hands.goTo('#/day');
+  expect(await accessibilityFaults(page)).toEqual([]);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
+  await enter(page, '1618');
+  await hands.at('pin-pad').getByText('Wrong PIN. Wait 1\u00a0s.').waitFor(slow);
+  expect(await accessibilityFaults(page)).toEqual([]);
+  await hands.goTo('#/bench');
+  expect(await accessibilityFaults(page)).toEqual([]);
+  await page.context().close();
+});

@@ -112,7 +112,7 @@ test('each record of the database is a line of the journal, once', async () => {
   await expect.poll(() => linksOnDisk(here.page)).toEqual(stored);
   expect(troubles).toEqual([]);
   await context.close();
-}, 120_000);
+});
 
 test('two windows that tap at once leave the lines of both', async () => {
   const { here, context, trays } = await aTablet();
@@ -129,7 +129,7 @@ test('two windows that tap at once leave the lines of both', async () => {
   await expect.poll(() => linksOnDisk(page)).toEqual(stored);
   expect(troubles).toEqual([]);
   await context.close();
-}, 120_000);
+});
 
 test('a database that went while the app was shut is there again at the next start, and it is said', async () => {
   const { here, context, trays } = await aTablet();
@@ -153,7 +153,7 @@ test('a database that went while the app was shut is there again at the next sta
   await expect.poll(() => linksOnDisk(page)).toEqual(now);
   expect(troubles).toEqual([]);
   await context.close();
-}, 120_000);
+});
 
 test('a journal that went is written anew at the next start, and nobody is bothered with it', async () => {
   const { here, context, trays } = await aTablet();
@@ -169,4 +169,4 @@ test('a journal that went is written anew at the next start, and nobody is bothe
   await expect.poll(() => linksOnDisk(page).catch(() => [])).toEqual(stored);
   for (const id of ['healed', 'loss', 'suspect']) expect(await again.at(id).count(), id).toBe(0);
   await context.close();
-}, 120_000);
+});

@@ -105,7 +105,7 @@ test('a clock set back six years in mid-day: order and identity hold, it is said
   expect(new Set(found.map(({ station, seq }) => `${station}:${seq}`)).size).toBe(7);
   expect(troubles).toEqual([]);
   await page.context().close();
-}, 120_000);
+});
 
 test('a clock that had been ahead and is set right is believed when the maker says so, also after a restart', async () => {
   const { page, hands, trays, set, troubles } = await openShop('2027-03-05T09:00:00Z');
@@ -135,7 +135,7 @@ test('a clock that had been ahead and is set right is believed when the maker sa
   expect(inOrder(found)).toBe(true);
   expect(troubles).toEqual([]);
   await page.context().close();
-}, 120_000);
+});
 
 test('a tablet that is carried to another zone counts and tells the days and times of the shop', async () => {
   // A context without a zone of its own: only so can it be changed while the page is there.
@@ -164,7 +164,7 @@ test('a tablet that is carried to another zone counts and tells the days and tim
   await at('history').filter({ hasText: '12:30' }).waitFor();
   expect(troubles).toEqual([]);
   await page.context().close();
-}, 120_000);
+});
 
 test('in the night when the clocks go back both half past ones are kept, in their order and on one day', async () => {
   // 31 October 2027, 01:00 UTC: the last Sunday of October (IANA Time Zone Database, file europe, rule EU).
@@ -183,4 +183,4 @@ test('in the night when the clocks go back both half past ones are kept, in thei
   expect(await hands.figure('day-passed-kit-parts', 'data-day')).toBe('5');
   expect(troubles).toEqual([]);
   await page.context().close();
-}, 120_000);
+});

@@ -104,5 +104,4 @@ test.each(['tablet', 'phone'] as const)(
     expect(troubles).toEqual([]);
     await page.context().close();
   },
-  180_000,
 );

@@ -34,7 +34,7 @@ describe('a newcomer’s first ten minutes', () => {
     await expectTable(hands);
     expect(troubles).toEqual([]);
     await page.context().close();
-  }, 240_000);
+  });
 
   test('with no network at all and the host gone, the numbers are the same', async () => {
     const served = await serveBuild({ folder: inject('builtApp'), under: '/shop/' });
@@ -51,5 +51,5 @@ describe('a newcomer’s first ten minutes', () => {
     await splitAndRecount(hands, trays);
     await expectTable(hands);
     await page.context().close();
-  }, 240_000);
+  });
 });

@@ -37,4 +37,4 @@ test('a frozen window holds nobody up: another taps, a third opens, and the froz
   await here.tap('pass');
   await expect.poll(() => second.left(), { timeout: 5000 }).toBe(before - 4);
   await page.context().close();
-}, 90_000);
+});

@@ -47,4 +47,4 @@ test('a store that a newer version has been at is shown and not changed: taps ar
   await page.goto(new URL('rescue.html', inject('appUrl')).href);
   expect(await later()).toBe(before);
   await page.context().close();
-}, 90_000);
+});

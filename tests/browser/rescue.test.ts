@@ -71,7 +71,7 @@ describe('the rescue page', () => {
     expect(lines.some(({ setting }) => setting === 'tallywright preferences')).toBe(true);
     expect(troubles.filter((trouble) => !trouble.includes('ERR_CONNECTION_REFUSED'))).toEqual([]);
     await page.context().close();
-  }, 90_000);
+  });
 
   test('makes nothing where there is nothing, and says so', async () => {
     const { page } = await openPage(browser, { url: `${inject('appUrl')}rescue.html` });
@@ -167,4 +167,4 @@ test('a store that cannot be opened at all is told on screen, leads to the rescu
   } finally {
     rmSync(profile, { recursive: true, force: true });
   }
-}, 90_000);
+});

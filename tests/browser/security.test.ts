@@ -216,7 +216,7 @@ test('hostile names of woods, parts, batches, people and the shop are text on ev
   expect(await breaches()).toEqual([]);
   expect(troubles).toEqual([]);
   await context.close();
-}, 180_000);
+});
 
 describe('a window without storage', () => {
   const missing: Record<string, { readonly without: string[]; readonly banner: string | undefined }> = {

@@ -39,7 +39,7 @@ test('two windows tap the same tray at once: no tap is lost or doubled, and both
   expect(await here.figure('day-passed-kit-parts', 'data-day')).toBe('8');
   expect(troubles()).toEqual([]);
   await here.page.context().close();
-}, 120_000);
+});
 
 test('a tap on a piece that another window has just taken is kept, shown as a count to check, and set right by a recount', async () => {
   const { here, there, trays, troubles } = await twoWindows({ deaf: true });
@@ -69,4 +69,4 @@ test('a tap on a piece that another window has just taken is kept, shown as a co
   await there.at('no-checks').waitFor();
   expect(troubles()).toEqual([]);
   await here.page.context().close();
-}, 120_000);
+});

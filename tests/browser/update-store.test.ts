@@ -65,7 +65,7 @@ test('a newer version brings another layout: the old window says so at once, wri
   await page.goto('about:blank');
   expect(await eventsInRescue(page)).toEqual(before);
   await page.context().close();
-}, 90_000);
+});
 
 test('an old window keeps the old layout: the new one says so at once, waits, and opens with every record when that is closed', async () => {
   const { page: old } = await openPage(browser, { url: `${inject('appUrl')}rescue.html` });
@@ -104,4 +104,4 @@ test('an old window keeps the old layout: the new one says so at once, waits, an
     expect.arrayContaining(log.map(({ station, seq }) => [station, seq])),
   );
   await page.context().close();
-}, 90_000);
+});

@@ -123,7 +123,7 @@ describe('a new version', () => {
     expect(await hands.at('update-arrived').count()).toBe(0);
     expect(troubles).toEqual([]);
     await page.context().close();
-  }, 90_000);
+  });
 
   test('comes in at a cold start of the only window before its first screen, and a reload is enough of a start', async () => {
     const { page, hands, code } = await atWork();
@@ -137,7 +137,7 @@ describe('a new version', () => {
     await hands.workOn('kit-parts', code);
     expect(await hands.left()).toBe(9);
     await page.context().close();
-  }, 90_000);
+  });
 
   test('that was waiting before the page was loaded beside another window is offered, not taken', async () => {
     const { page, hands } = await atWork();
@@ -150,7 +150,7 @@ describe('a new version', () => {
     await expectVersion(second.hands, ownVersion);
     expect(await hands.left()).toBe(9);
     await page.context().close();
-  }, 90_000);
+  });
 });
 
 describe('two windows', () => {
@@ -180,7 +180,7 @@ describe('two windows', () => {
     await expectVersion(hands, '9.9.9');
     await expectVersion(second.hands, '9.9.9');
     await page.context().close();
-  }, 120_000);
+  });
 
   test('one with something typed and not saved stands in the way', async () => {
     const { page, hands } = await atWork();
@@ -198,7 +198,7 @@ describe('two windows', () => {
     await second.hands.at('update-offer').filter({ hasText: 'typed and not saved: Set-up' }).waitFor();
     expect(await isSame(page)).toBe(true);
     await page.context().close();
-  }, 90_000);
+  });
 
   test('an old one that slept through the update goes on with all its parts and is loaded anew when its tray is left', async () => {
     const { page, hands, code } = await atWork();
@@ -225,7 +225,7 @@ describe('two windows', () => {
     await hands.workOn('kit-parts', code);
     expect(await hands.left()).toBe(8);
     await page.context().close();
-  }, 90_000);
+  });
 });
 
 describe('an update that is broken on its way', () => {
@@ -287,7 +287,7 @@ describe('an update that is broken on its way', () => {
     await hands.workOn('kit-parts', code);
     expect(await hands.left()).toBe(9);
     await page.context().close();
-  }, 90_000);
+  });
 });
 
 describe('never a blank screen', () => {
