@@ -14,8 +14,8 @@ const falseAlarm = 0.05;
 export function calibrate({ seed, shops }: Simulation): readonly CalibrationRow[] {
   return [
     ...quiet({ seed, shops }),
-    ...doubled({ seed: seed + 1, shops }),
-    ...doubledOnPlanks({ seed: seed + 2, shops: Math.ceil(shops / 5) }),
+    ...doubled({ seed: seed + 1, shops: Math.ceil(shops / 5) }),
+    ...doubledOnPlanks({ seed: seed + 2, shops: Math.ceil(shops / 10) }),
   ];
 }
 
@@ -54,7 +54,7 @@ function quiet({ seed, shops }: Simulation): readonly CalibrationRow[] {
 }
 
 /** Trays before the rate doubles, trays that are made then, and those between two looks at the list. */
-const [before, since, look] = [222, 200, 20];
+const [before, since, look] = [222, 160, 20];
 /** The number of pieces since the change that is stated, and the share of shops that shall have found it by then. */
 const stated = { pieces: 1500, share: 0.7 };
 const scene = 'after 2000 pieces a stage that scraps 5 % scraps 10 %, of all woods';
