@@ -88,9 +88,13 @@ test.each(['tablet', 'phone'] as const)(
       await page.setViewportSize({ width, height: usual });
       await goTo(place);
       await page.waitForTimeout(100);
-      const height = await page.evaluate(() => document.documentElement.scrollHeight);
-      // As tall as the page, so that the bar of places covers nothing that scrolling would uncover.
-      await page.setViewportSize({ width, height: height + roomForPlaces });
+      // As tall as the page, so that the bar of places covers nothing that scrolling would uncover; charts come late.
+      for (let [tall, last] = [0, -1]; tall !== last; ) {
+        last = tall;
+        tall = await page.evaluate(() => document.querySelector('main')?.scrollHeight ?? 0);
+        await page.setViewportSize({ width, height: tall + 4 * roomForPlaces });
+        await page.waitForTimeout(700);
+      }
       for (const fault of await accessibilityFaults(page)) faults.push(`${place}: ${fault}`);
       const beyond = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
       if (beyond > 0) faults.push(`${place}: ${beyond} px wider than the screen`);
