@@ -1,10 +1,10 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { EmptyState } from '../../ui/notice/empty-state.tsx';
 import { compareWords as words } from '../../words/compare-words.ts';
 import { studyWords } from '../../words/study-words.ts';
 import { useSession } from '../parts/app-context.ts';
-import { type CompareChoice, comparisonOf, firstChoice } from './compare-choice.ts';
+import { comparisonOf, firstChoice } from './compare-choice.ts';
 import { CompareForm } from './compare-form.tsx';
 import { lotNames, onlyPlace } from './compare-names.ts';
 import { CompareResult } from './compare-result.tsx';
@@ -17,17 +17,16 @@ export const ComparePage = ({ study, questions, asked, ask }: PageProps) => {
   const { registers } = session.view.value.shop;
   const [choice, setChoice] = useState(firstChoice);
   const [measure, setMeasure] = useState<Measure>('clean');
-  const choose = (chosen: CompareChoice) => {
-    setChoice(chosen);
-    ask({ ...asked, comparison: comparisonOf(chosen, session.today()) });
-  };
-  // The first choice is a whole one: it is answered without a tap.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the page is opened
-  useEffect(() => choose(choice), []);
+  const today = session.today();
+  const comparison = useMemo(() => comparisonOf(choice, today), [choice, today]);
+  useEffect(() => {
+    ask({ comparison });
+    return () => ask({ comparison: null });
+  }, [ask, comparison]);
   const isAnswered = asked.comparison !== null && questions.comparison === asked.comparison;
   return (
     <>
-      <CompareForm choice={choice} onChoose={choose}>
+      <CompareForm choice={choice} onChoose={setChoice}>
         <SelectField
           label={words.measure}
           options={measures.map((value) => ({ value, label: words.measures[value] }))}

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { type MarkId, markId, readId } from '../../domain/log/ids.ts';
 import { factOf } from '../../domain/shop/registers.ts';
 import { nameOfSeries, type SeriesName } from '../../domain/study/signal-series.ts';
@@ -28,7 +28,9 @@ export const SignalsPage = ({ study, questions, asked, ask }: PageProps) => {
     const id = readId(markId, session.newId());
     if (id) setMark({ id, begins });
   };
-  const show = (charted: SeriesName) => ask({ ...asked, charted });
+  const show = (charted: SeriesName) => ask({ charted });
+  // Who comes back finds the list, and not a chart over it.
+  useEffect(() => () => ask({ charted: null }), [ask]);
   const open = mark && (mark.begins ?? factOf(registers, { register: 'mark', id: mark.id }));
   return (
     <>
@@ -43,7 +45,7 @@ export const SignalsPage = ({ study, questions, asked, ask }: PageProps) => {
           name={asked.charted}
           series={questions.charted === asked.charted ? study.charted : undefined}
           changed={changeOf(asked.charted, study.signals)}
-          onClose={() => ask({ ...asked, charted: null })}
+          onClose={() => ask({ charted: null })}
         />
       )}
       {mark && open && (

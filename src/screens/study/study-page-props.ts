@@ -3,7 +3,7 @@ import type { SeriesName } from '../../domain/study/signal-series.ts';
 import type { Study, StudyQuestions } from '../../domain/study/study.ts';
 
 /** What pages ask for themselves. */
-interface Asked {
+export interface Asked {
   readonly comparison: Comparison | null;
   readonly charted: SeriesName | null;
 }
@@ -16,5 +16,6 @@ export interface Studied {
 
 export interface PageProps extends Studied {
   readonly asked: Asked;
-  readonly ask: (asked: Asked) => void;
+  /** Changes a part of what is asked; the same function at every drawing. */
+  readonly ask: (part: Partial<Asked>) => void;
 }

@@ -1,6 +1,6 @@
 import './study.css';
 import type { ComponentType } from 'preact';
-import { useMemo, useState } from 'preact/hooks';
+import { useCallback, useMemo, useState } from 'preact/hooks';
 import type { StudyState } from '../../app/study.ts';
 import { answeredIn } from '../../domain/study/marks.ts';
 import type { StudyQuestions } from '../../domain/study/study.ts';
@@ -18,7 +18,7 @@ import { ComparePage } from './compare-page.tsx';
 import { FlawsPage } from './flaws-page.tsx';
 import { SignalsPage } from './signals-page.tsx';
 import { StudyFilter } from './study-filter.tsx';
-import type { PageProps, Studied } from './study-page-props.ts';
+import type { Asked, PageProps, Studied } from './study-page-props.ts';
 import { everything, filterOf } from './study-question.ts';
 import { TimePage } from './time-page.tsx';
 import { useStudy } from './use-study.ts';
@@ -40,17 +40,17 @@ export const StudyPlace = () => {
 const Study = ({ page }: { page: StudyPage }) => {
   const session = useSession();
   const view = session.view.value;
-  const { registers } = view.shop;
   const today = session.today();
   const [chosen, setChosen] = useState(everything);
-  const [asked, ask] = useState<PageProps['asked']>({ comparison: null, charted: null });
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the registers change in place, and the view when they do
+  const [asked, setAsked] = useState<Asked>({ comparison: null, charted: null });
+  const ask = useCallback((part: Partial<Asked>) => setAsked((before) => ({ ...before, ...part })), []);
+  // Other ones whenever the view is: the shop behind it changes in place.
   const questions = useMemo(
     (): StudyQuestions => ({
       ...asked,
-      routes: routesIn(registers),
+      routes: routesIn(view.shop.registers),
       filter: filterOf(chosen, today),
-      answered: answeredIn(registers),
+      answered: answeredIn(view.shop.registers),
     }),
     [asked, chosen, today, view],
   );

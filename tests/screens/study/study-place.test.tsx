@@ -180,6 +180,17 @@ describe('signals', () => {
     const sheet = await screen.findByTestId('series');
     await waitFor(() => expect(sheet.textContent).toContain('3 flawed of 6 pieces'));
   });
+
+  test('a chart that lay open is gone for whoever comes back from another page', async () => {
+    await openPage('signals');
+    await press('look-show');
+    await screen.findByTestId('series');
+    for (const page of ['flaws', 'signals'] as const) {
+      act(() => goTo('yield', page));
+      await screen.findByTestId(`study-${page}`);
+    }
+    await waitFor(() => expect(screen.queryByTestId('series')).toBeNull());
+  });
 });
 
 test('time says what is not known yet instead of a number', async () => {
