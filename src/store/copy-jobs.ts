@@ -1,14 +1,15 @@
 import type { Link } from '../domain/log/chain.ts';
 import { packStream } from '../domain/packed/pack-stream.ts';
-import { linksIn, type Parcel } from '../domain/packed/parcel.ts';
+import { countIn, linksIn, type Parcel, stationsIn } from '../domain/packed/parcel.ts';
 import type { TextEntry } from '../domain/packed/text-entry.ts';
 import { type CopyToKeep, type KeptCopy, keepCopy } from './backup/copies.ts';
 import { linkLedger } from './backup/link-ledger.ts';
 import { type OpenedBackup, openSealed } from './backup/open-sealed.ts';
 import { type BackupAccount, goThroughBackup } from './backup/read-backup.ts';
+import { readPacked } from './backup/read-packed.ts';
 import { type RandomBytes, type SealedBackup, sealBackup } from './backup/seal-backup.ts';
 import type { Secret } from './backup/sealing-keys.ts';
-import { type Preview, whatItWouldAdd } from './backup/what-it-would-add.ts';
+import { allNew, type Preview, whatItWouldAdd } from './backup/what-it-would-add.ts';
 import { type AboutBackup, writeBackup } from './backup/write-backup.ts';
 import type { FileShelf } from './file-shelf.ts';
 import { type CopyOf, type LogSource, readLogToCopy } from './log-to-copy.ts';
@@ -71,7 +72,8 @@ export function copyJobs(shelf: FileShelf | null): CopyJobs {
     look: async ({ bytes }) => lookAt(bytes),
     covers: async ({ bytes, older }) => covers(bytes, older),
     async read({ bytes, log }) {
-      return readFile(bytes, new Set(linksIn(await readLogToCopy({ log, least: 0 }))));
+      const held = await readLogToCopy({ log, least: 0 });
+      return readPackedFile(bytes, held) ?? readFile(bytes, new Set(linksIn(held)));
     },
     seal: ({ bytes, passphrase }) => sealBackup(bytes, { passphrase, random: randomBytes }),
     open: ({ bytes, secret }) => openSealed(bytes, secret),
@@ -92,6 +94,20 @@ function readFile(bytes: Uint8Array, held: ReadonlySet<Link>): FileReading {
   if (account.kind === 'refused') return account;
   const weighed = { preview: preview(account.unreadable.length), held: held.size };
   return { ...account, parcel: packing.parcel(hasMet), ...weighed };
+}
+
+/** A file of which the log has no station: all of it is new, and its packed part can be taken as it is, if it is whole. */
+function readPackedFile(bytes: Uint8Array, held: Parcel): FileReading | undefined {
+  const packed = readPacked(bytes);
+  if (!packed) return undefined;
+  const { manifest, parcel } = packed;
+  const here = stationsIn(held);
+  if (manifest.stations.some(({ station }) => here.has(station))) return undefined;
+  const whole = { unreadable: [], cut: false, digestFits: true } as const;
+  return {
+    ...{ kind: 'read', manifest, parcel, entries: manifest.entries, ...whole },
+    ...{ preview: allNew(packed), held: countIn(held) },
+  };
 }
 
 function lookAt(bytes: Uint8Array, take: (entry: TextEntry) => void = () => {}): FileLook {

@@ -1,10 +1,9 @@
 import type { StationId } from '../log/ids.ts';
 import type { Cut } from './cut-event.ts';
-import { nameIn } from './event-texts.ts';
 import { formTree } from './form-tree.ts';
 import { type Numbers, valueReader } from './read-values.ts';
-import { filled, noFacts } from './sample-event.ts';
-import { type Hole, ofColumn, type TextKind } from './shape.ts';
+import { ofColumn } from './shape.ts';
+import { least, longestForm, soundForms } from './sound-forms.ts';
 import { type JudgeParts, soundTexts } from './sound-texts.ts';
 import type { TextEntry } from './text-entry.ts';
 
@@ -19,8 +18,8 @@ export interface KnownForms {
   readonly learn: (cut: Cut) => void;
 }
 
-/** Longer events, and forms beyond so many, are none that a shop has thousands of. */
-const longest = 4096;
+/** Longer events are none that a shop has thousands of, and forms beyond so many neither. */
+const longest = longestForm;
 const mostForms = 4096;
 
 /** How an event of ours begins: its own number and stamp are the first that are cut out of it. */
@@ -28,27 +27,14 @@ const beginning = new RegExp(
   `^\\{"station":"([a-z0-9-]+)","seq":${ofColumn.seq},"stamp":\\{"wall":${ofColumn.wall},"tick":${ofColumn.tick}\\},`,
 );
 
-const least: Numbers = { seq: 1, wall: 0, tick: 0, elapsed: 0, time: 0 };
-const id = 'z'.repeat(40);
-const longFacts = { tray: id, code: 'A'.repeat(12), variant: id, species: id, batch: id };
-/** Texts as unlike each other as those of a kind can be. */
-const texts: { readonly [Most in 'least' | 'greatest']: Readonly<Record<TextKind, string>> } = {
-  least: { day: '"1970-01-01"', person: 'null', tray: noFacts },
-  greatest: { day: '"2199-12-31"', person: `"${id}"`, tray: JSON.stringify(longFacts) },
-};
-
 /** @param greatest an event with a number beyond these is judged itself */
 export function knownForms({ judge, greatest }: { judge: JudgeParts; greatest: Numbers }): KnownForms {
   const forms = formTree<{ readonly form: string; readonly station: StationId }>();
+  const isSound = soundForms({ judge, greatest });
   const mayStand = { least, greatest, nameOf: soundTexts(judge) };
   /** Forms that were met once: a note, for instance, does not come again. */
   const once = new Set<string>();
   const tried = new Set<string>();
-
-  function isSound(form: string, values: Numbers & Readonly<Record<TextKind, string>>): boolean {
-    const filling = (hole: Hole) => ('kind' in hole ? String(values[hole.kind]) : nameIn(values.tray));
-    return judge(filled(form, filling)) === null;
-  }
 
   return {
     tell(text) {
@@ -69,10 +55,7 @@ export function knownForms({ judge, greatest }: { judge: JudgeParts; greatest: N
         return;
       }
       tried.add(form);
-      // The parts of an event are right or wrong on their own: what lies between two that are right is right.
-      const isKnown =
-        isSound(form, { ...least, ...texts.least }) && isSound(form, { ...greatest, ...texts.greatest });
-      if (isKnown) forms.add(form, { form, station: station as StationId });
+      if (isSound(form)) forms.add(form, { form, station: station as StationId });
     },
   };
 }

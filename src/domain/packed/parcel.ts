@@ -1,4 +1,5 @@
 import { type Entry, type Link, linkOver } from '../log/chain.ts';
+import type { StationId } from '../log/ids.ts';
 import { eventTexts } from './event-texts.ts';
 import type { PackedRun } from './packed-run.ts';
 import { entriesOf } from './unpack-run.ts';
@@ -16,6 +17,11 @@ export const emptyParcel: Parcel = { runs: [], entries: [] };
 
 export function countIn({ runs, entries }: Parcel): number {
   return runs.reduce((sum, run) => sum + run.entries, entries.length);
+}
+
+/** The stations that wrote it. */
+export function stationsIn({ runs, entries }: Parcel): ReadonlySet<StationId> {
+  return new Set([...runs.map(({ station }) => station), ...entries.map(({ event }) => event.station)]);
 }
 
 /** All of it one by one. Slow for long logs, for each link is summed up anew. Throws when a run is not whole. */

@@ -9,7 +9,7 @@ const holeKinds = ['seq', 'wall', 'tick', 'day', 'person', 'tray', 'elapsed', 't
 export type HoleKind = (typeof holeKinds)[number];
 
 /** Kinds whose values are texts, kept once in a dictionary: an index stands in their column. */
-const textKinds = ['day', 'person', 'tray'] as const satisfies readonly HoleKind[];
+export const textKinds = ['day', 'person', 'tray'] as const satisfies readonly HoleKind[];
 export type TextKind = (typeof textKinds)[number];
 export const isTextKind = (kind: HoleKind): kind is TextKind =>
   (textKinds as readonly HoleKind[]).includes(kind);
@@ -51,19 +51,26 @@ export interface Pieces {
   readonly extras: number;
 }
 
+/** What no JSON has in it: the mark of a hole. */
+const mark = /[^ -\uffff]/;
+const everyMark = new RegExp(mark, 'g');
+
 /** Cuts a shape at its holes. Throws on a control character that marks none. */
 export function piecesOf(shape: string): Pieces {
-  const texts: string[] = [];
-  const holes: Hole[] = [];
-  let from = 0;
-  for (let at = 0; at < shape.length; at += 1) {
-    if (shape.charCodeAt(at) >= 32) continue;
-    const hole = marks.get(shape.charAt(at));
+  const holes = (shape.match(everyMark) ?? []).map((sign) => {
+    const hole = marks.get(sign);
     if (!hole) throw new Error('a shape has an unknown hole');
-    texts.push(shape.slice(from, at));
-    holes.push(hole);
-    from = at + 1;
-  }
+    return hole;
+  });
   const extras = holes.filter((hole) => hole.from === 'extras').length;
-  return { texts: [...texts, shape.slice(from)], holes, extras };
+  return { texts: shape.split(mark), holes, extras };
+}
+
+/** The form of the events of a shape (see `Cut`): as the shape, whatever its holes are filled from. */
+export function formOfShape(shape: string): string {
+  return shape.replaceAll(everyMark, (sign) => {
+    const hole = marks.get(sign);
+    if (!hole || hole.from === 'same-tray') return sign;
+    return ofColumn[hole.from === 'now' ? 'time' : hole.kind];
+  });
 }

@@ -37,6 +37,8 @@ export const manifestSchema = v.object({
   entries: count,
   /** SHA-256 (FIPS 180-4) of all bytes after the first line, before compression, in hex. */
   digest: v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/)),
+  /** What the packed part is like (`packed-part.ts`), where there is one; its reader judges that. */
+  packed: v.exactOptional(v.unknown()),
 });
 export type Manifest = v.InferOutput<typeof manifestSchema>;
 

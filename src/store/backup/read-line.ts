@@ -31,7 +31,7 @@ export function parseLine(bytes: Uint8Array, limits: Nesting): unknown {
  * more quickly, to the same end.
  */
 export function lineReader(limits: Nesting): (bytes: Uint8Array) => ReadLine {
-  const judge = (event: unknown) => problemOf(event, { ...limits, text: JSON.stringify(event) });
+  const judge = (event: unknown) => problemOf(event, limits);
   const forms = knownForms({ judge, greatest: greatestNumbers });
   return (bytes) => {
     const text = decoded(bytes);
@@ -57,7 +57,10 @@ function readLine(text: string, limits: Nesting): ReadLine {
 }
 
 /** What is wrong with an event; null when nothing is. */
-function problemOf(event: unknown, { text, nesting }: Nesting & { readonly text: string }): string | null {
+export function problemOf(
+  event: unknown,
+  { nesting, text = JSON.stringify(event) }: Nesting & { readonly text?: string },
+): string | null {
   if (deepest(text) > nesting) return 'nested too deep';
   const read = readEvent(event);
   return read.kind === 'damaged' ? read.problems.join() : beyondReason(event);

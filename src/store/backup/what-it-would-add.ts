@@ -1,6 +1,8 @@
 import type { Link } from '../../domain/log/chain.ts';
 import type { StationId } from '../../domain/log/ids.ts';
+import { newestWall } from '../../domain/packed/newest-wall.ts';
 import type { TextEntry } from '../../domain/packed/text-entry.ts';
+import type { PackedReading } from './read-packed.ts';
 
 interface Additions {
   /** Entries that the log has not, and those that it has already. */
@@ -28,6 +30,22 @@ interface Weighing {
   readonly weigh: (entry: Pick<TextEntry, 'link' | 'station' | 'wall'>) => 'new' | 'here' | 'again';
   readonly hasMet: (link: Link) => boolean;
   readonly preview: (unreadable: number) => Preview;
+}
+
+/** What merging a file does to a log that has nothing of its stations. */
+export function allNew({ manifest, parcel }: PackedReading): Preview {
+  const newest = new Map<string, number>();
+  const see = (station: string, wall: number) =>
+    newest.set(station, Math.max(wall, newest.get(station) ?? 0));
+  for (const run of parcel.runs) see(run.station, newestWall(run));
+  for (const { event } of parcel.entries) see(event.station, 'stamp' in event ? event.stamp.wall : 0);
+  const perStation = manifest.stations.map(
+    ({ station, entries }): StationAdditions => ({
+      ...{ station, adds: entries, here: 0, newest: newest.get(station) ?? 0 },
+    }),
+  );
+  const latest = Math.max(...newest.values());
+  return { adds: manifest.entries, here: 0, unreadable: 0, newest: latest, perStation };
 }
 
 /** Weighs what merging a file would do to a log that holds the entries with these links. */

@@ -6,6 +6,8 @@ import type { Parcel } from '../../domain/packed/parcel.ts';
 import { backupFormat, type Manifest } from './backup-format.ts';
 import { linesOf, type Section } from './log-section.ts';
 import { inBackupOrder, type StationSections } from './order-log.ts';
+import { writePart } from './packed-part.ts';
+import { inRuns, isPlain } from './plain-log.ts';
 
 /** What a backup says of itself. `wall` is when it is made, ms UTC; `zone` the shop's, `shop` its name. */
 export interface AboutBackup {
@@ -40,7 +42,7 @@ export function writeBackup({ about, onLink = () => {}, ...log }: BackupToWrite)
     sum.update(bytes);
     members.push(packed(bytes));
   }
-  const manifest: Manifest = {
+  const plain: Manifest = {
     tallywright: 'log',
     format: backupFormat,
     version: about.version,
@@ -50,7 +52,17 @@ export function writeBackup({ about, onLink = () => {}, ...log }: BackupToWrite)
     entries: stations.reduce((all, { sections }) => all + countIn(sections), 0),
     digest: bytesToHex(sum.digest()),
   };
-  return concatBytes(packed(utf8ToBytes(`${JSON.stringify(manifest)}\n`)), ...members);
+  const { manifest, part } = withPart(plain, stations);
+  return concatBytes(packed(utf8ToBytes(`${JSON.stringify(manifest)}\n`)), ...members, part);
+}
+
+/** A log that is short, or has branches, has no packed part. */
+function withPart(manifest: Manifest, stations: readonly StationSections[]) {
+  const log = inRuns(stations);
+  if (!log || log.runs.length === 0 || !isPlain(log, manifest.stations))
+    return { manifest, part: new Uint8Array() };
+  const { said, part } = writePart(log);
+  return { manifest: { ...manifest, packed: said }, part };
 }
 
 /** The lines of all entries, in texts of about one member each. */
