@@ -1,11 +1,12 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import { countIn, linksIn, type Parcel } from '../domain/packed/parcel.ts';
+import { countIn, linksIn } from '../domain/packed/parcel.ts';
 import { plainText } from '../domain/set-up/text.ts';
 import type { OpenedBackup } from '../store/backup/open-sealed.ts';
 import type { RefusedBackup, UnreadableLine } from '../store/backup/read-backup.ts';
 import type { Secret } from '../store/backup/sealing-keys.ts';
 import type { Preview } from '../store/backup/what-it-would-add.ts';
 import type { FileReading } from '../store/copy-jobs.ts';
+import type { ReadParcel } from '../store/log-store.ts';
 import type { CopyWork, LogToCopy } from './copy-work.ts';
 import type { CopyResult } from './keeper.ts';
 import type { Session } from './session.ts';
@@ -27,7 +28,7 @@ export interface Offer {
   readonly foreign: boolean;
   /** The log has nothing yet: there is no state worth a copy. */
   readonly intoEmpty: boolean;
-  readonly parcel: Parcel;
+  readonly parcel: ReadParcel;
 }
 
 /** What a restore did, and how many lines of the copy could not be read. */

@@ -7,11 +7,10 @@ import type { Draft, ShopEvent } from '../domain/log/event.ts';
 import type { PersonId, ShopDay, StageId, StationId, TrayId } from '../domain/log/ids.ts';
 import type { LogEvent } from '../domain/log/read-event.ts';
 import { isZoneName, shopDay, usualDayStart, zoneAt } from '../domain/log/zone.ts';
-import type { Parcel } from '../domain/packed/parcel.ts';
 import type { ShopFact } from '../domain/set-up/facts.ts';
 import { factOf } from '../domain/shop/registers.ts';
 import type { Shop } from '../domain/shop/shop.ts';
-import type { LogStore } from '../store/log-store.ts';
+import type { LogStore, ReadParcel } from '../store/log-store.ts';
 import { inForce, lastPutBack, lastUndoable, type RecentAct, withEvents } from './acts.ts';
 import type { BooksReport } from './books.ts';
 import type { Clock } from './clock.ts';
@@ -74,7 +73,7 @@ export interface Session {
   /** The whole log as its stations wrote it. Rejects when it cannot be read. */
   readonly entries: () => Promise<readonly Entry[]>;
   /** Adds what a copy holds by its identity, in one merge; what is there stays as it is. */
-  readonly restore: (parcel: Parcel) => Promise<Restored>;
+  readonly restore: (parcel: ReadParcel) => Promise<Restored>;
   /** Adds the whole log up anew and compares it with what is shown, between two taps. Rejects when it cannot be read. */
   readonly checkBooks: () => Promise<BooksReport>;
   readonly close: () => Promise<void>;

@@ -12,6 +12,7 @@ import type { Secret } from './backup/sealing-keys.ts';
 import { allNew, type Preview, whatItWouldAdd } from './backup/what-it-would-add.ts';
 import { type AboutBackup, writeBackup } from './backup/write-backup.ts';
 import type { FileShelf } from './file-shelf.ts';
+import type { ReadParcel } from './log-store.ts';
 import { type CopyOf, type LogSource, readLogToCopy } from './log-to-copy.ts';
 
 /** A backup file, and how many entries it has. */
@@ -49,7 +50,7 @@ export interface CopyJobs {
 export type FileReading =
   | Extract<BackupAccount, { kind: 'refused' }>
   | (Extract<BackupAccount, { kind: 'read' }> & {
-      readonly parcel: Parcel;
+      readonly parcel: ReadParcel;
       readonly preview: Preview;
       readonly held: number;
     });
@@ -73,7 +74,7 @@ export function copyJobs(shelf: FileShelf | null): CopyJobs {
     covers: async ({ bytes, older }) => covers(bytes, older),
     async read({ bytes, log }) {
       const held = await readLogToCopy({ log, least: 0 });
-      return readPackedFile(bytes, held) ?? readFile(bytes, new Set(linksIn(held)));
+      return (await readPackedFile(bytes, held)) ?? readFile(bytes, new Set(linksIn(held)));
     },
     seal: ({ bytes, passphrase }) => sealBackup(bytes, { passphrase, random: randomBytes }),
     open: ({ bytes, secret }) => openSealed(bytes, secret),
@@ -97,8 +98,8 @@ function readFile(bytes: Uint8Array, held: ReadonlySet<Link>): FileReading {
 }
 
 /** A file of which the log has no station: all of it is new, and its packed part can be taken as it is, if it is whole. */
-function readPackedFile(bytes: Uint8Array, held: Parcel): FileReading | undefined {
-  const packed = readPacked(bytes);
+async function readPackedFile(bytes: Uint8Array, held: Parcel): Promise<FileReading | undefined> {
+  const packed = await readPacked(bytes);
   if (!packed) return undefined;
   const { manifest, parcel } = packed;
   const here = stationsIn(held);

@@ -9,7 +9,7 @@ import { type Head, headAfterMerge, renewedHead } from './head.ts';
 import { headNow } from './head-now.ts';
 import type { Incoming, Merged } from './log-store.ts';
 import { type LongRuns, longRuns } from './long-runs.ts';
-import { packOf } from './pack.ts';
+import { type Pack, packOf } from './pack.ts';
 import { type HeldEntry, heldAs, placeEntries } from './placing.ts';
 import { placeRuns } from './placing-runs.ts';
 import { type RunRecord, runRecordOf } from './run-record.ts';
@@ -24,7 +24,7 @@ type Merging = IDBPTransaction<ShopSchema, ('events' | 'runs' | 'packs' | 'heads
 /** Adds entries and runs to a store in one strict transaction, each at its place. */
 export async function mergeInto(
   db: ShopDatabase,
-  { now, stationName, runs = [], entries = [] }: Merge,
+  { now, stationName, runs = [], entries = [], packs = new Map() }: Merge,
 ): Promise<Merged & { readonly head: Head }> {
   const stores = ['events', 'runs', 'packs', 'heads', 'aside'] as const;
   const tx: Merging = db.transaction([...stores], 'readwrite', { durability: 'strict' });
@@ -84,7 +84,8 @@ export async function mergeInto(
   for (const { damaged, by } of placed.mended)
     if (damaged) writes.push(tx.objectStore('aside').add(damaged), events.put(by));
   for (const { by } of whole.mended) writes.push(...putRun(tx, { run: by, branch: undefined }));
-  for (const each of [...incoming, ...putBack.runs]) writes.push(...putRun(tx, each));
+  for (const each of [...incoming, ...putBack.runs])
+    writes.push(...putRun(tx, { ...each, pack: packs.get(each.run.link) }));
   for (const record of [...added.singles, ...putBack.singles]) writes.push(events.put(record));
   await Promise.all([...writes, tx.objectStore('heads').put(head, 'head'), tx.done]);
   return {
@@ -109,11 +110,14 @@ async function layAside(tx: Merging, record: RunRecord): Promise<readonly Promis
   ];
 }
 
-function putRun(tx: Merging, { run, branch }: LongRuns['runs'][number]): readonly Promise<unknown>[] {
+function putRun(
+  tx: Merging,
+  { run, branch, pack = packOf(run) }: LongRuns['runs'][number] & { readonly pack?: Pack | undefined },
+): readonly Promise<unknown>[] {
   const record = runRecordOf(run, branch);
   return [
     tx.objectStore('runs').put(record),
-    tx.objectStore('packs').put(packOf(run), [record.station, record.seq]),
+    tx.objectStore('packs').put(pack, [record.station, record.seq]),
   ];
 }
 

@@ -1,10 +1,11 @@
-import type { Entry } from '../domain/log/chain.ts';
+import type { Entry, Link } from '../domain/log/chain.ts';
 import type { Draft, ShopEvent } from '../domain/log/event.ts';
 import type { Holding } from '../domain/log/holding.ts';
 import type { StationId, TrayId } from '../domain/log/ids.ts';
 import type { NewerEvent } from '../domain/log/read-event.ts';
 import type { VersionVector } from '../domain/log/version-vector.ts';
 import type { Parcel } from '../domain/packed/parcel.ts';
+import type { Pack } from './pack.ts';
 
 /** What one tap amounts to. `act` names the tap: appending it again adds nothing and returns what is there. */
 export interface Act {
@@ -28,8 +29,14 @@ export interface Reading {
   readonly damaged: readonly Damaged[];
 }
 
+/** What was read of a file. */
+export interface ReadParcel extends Parcel {
+  /** Runs as a store keeps them, by the links that they end in: such a one need not be packed for it. */
+  readonly packs?: ReadonlyMap<Link, Pack>;
+}
+
 /** What a log is to take in at `now` (ms UTC); entries and runs may overlap, also what is held. */
-export interface Incoming extends Partial<Parcel> {
+export interface Incoming extends Partial<ReadParcel> {
   readonly now: number;
 }
 

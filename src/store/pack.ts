@@ -63,8 +63,19 @@ const dictionariesSchema = v.object({
 /** The run in a pack; undefined when the pack is not as it was written. Never throws. */
 export function openPack(raw: unknown): PackedRun | undefined {
   const read = v.safeParse(packSchema, raw);
-  if (!read.success || checkOf(read.output) !== read.output.check) return undefined;
-  const { bytes, texts, unpacked, ...pack } = read.output;
+  return read.success ? runIn(read.output) : undefined;
+}
+
+/** A pack that comes from outside, and the run in it; undefined as with `openPack`. */
+export function readPack(raw: unknown): { readonly pack: Pack; readonly run: PackedRun } | undefined {
+  const read = v.safeParse(packSchema, raw);
+  const run = read.success && runIn(read.output);
+  return run ? { pack: read.output, run } : undefined;
+}
+
+function runIn(whole: Pack): PackedRun | undefined {
+  if (checkOf(whole) !== whole.check) return undefined;
+  const { bytes, texts, unpacked, ...pack } = whole;
   try {
     const json = inflatedText(new Uint8Array(bytes, texts), unpacked);
     const dictionaries = v.parse(dictionariesSchema, JSON.parse(json));

@@ -9,7 +9,7 @@ const holeKinds = ['seq', 'wall', 'tick', 'day', 'person', 'tray', 'elapsed', 't
 export type HoleKind = (typeof holeKinds)[number];
 
 /** Kinds whose values are texts, kept once in a dictionary: an index stands in their column. */
-export const textKinds = ['day', 'person', 'tray'] as const satisfies readonly HoleKind[];
+const textKinds = ['day', 'person', 'tray'] as const satisfies readonly HoleKind[];
 export type TextKind = (typeof textKinds)[number];
 export const isTextKind = (kind: HoleKind): kind is TextKind =>
   (textKinds as readonly HoleKind[]).includes(kind);

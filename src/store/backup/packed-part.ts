@@ -1,12 +1,14 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, concatBytes, utf8ToBytes } from '@noble/hashes/utils.js';
-import { deflateSync, inflateSync } from 'fflate';
+import { deflateSync } from 'fflate';
 import * as v from 'valibot';
+import type { Link } from '../../domain/log/chain.ts';
 import type { PackedRun } from '../../domain/packed/packed-run.ts';
 import type { Parcel } from '../../domain/packed/parcel.ts';
-import { openPack, packOf } from '../pack.ts';
+import { type Pack, packOf, readPack } from '../pack.ts';
 import type { Limits } from './backup-format.ts';
 import { contentOfExtras, extraMembers } from './extra-members.ts';
+import { inflated } from './inflated.ts';
 
 /**
  * What the manifest says of the packed part, which stands at the end of the file: the same entries as the lines once more,
@@ -43,29 +45,31 @@ export function writePart({ runs, entries }: Parcel): {
     ]),
   );
   const part = extraMembers(deflateSync(content));
-  const said = { form: 1, bytes: part.length, unpacked: content.length, digest: digestOf(part) } as const;
+  const digest = bytesToHex(sha256(part));
+  const said = { form: 1, bytes: part.length, unpacked: content.length, digest } as const;
   return { said, part };
 }
 
-/** The runs and the other entries of a part, which are not judged yet; undefined when it is not as it was written. */
+/** The runs of a part, also as a store keeps them, and its other entries; none is judged yet. */
 interface OpenedPart {
   readonly runs: readonly PackedRun[];
+  readonly packs: ReadonlyMap<Link, Pack>;
   readonly entries: readonly unknown[];
 }
 
-/** The packed part of a file, given what its manifest says of it; undefined when there is none that is whole. Never throws. */
-export function openPart(
+/** The packed part of a file, given what its manifest says of it; undefined when there is none that is whole. Never rejects. */
+export async function openPart(
   file: Uint8Array,
   { said: raw, limits }: { readonly said: unknown; readonly limits: Limits },
-): OpenedPart | undefined {
+): Promise<OpenedPart | undefined> {
   const said = v.safeParse(saidSchema, raw);
   if (!said.success) return undefined;
   const { bytes, unpacked, digest } = said.output;
   if (bytes > file.length || unpacked > limits.unpacked || unpacked > limits.ratio * bytes) return undefined;
-  const part = file.subarray(file.length - bytes);
-  if (digestOf(part) !== digest) return undefined;
+  const part = file.slice(file.length - bytes);
   try {
-    return opened(inflateSync(contentOfExtras(part), { out: new Uint8Array(unpacked) }));
+    if ((await digestOf(part)) !== digest) return undefined;
+    return opened(await inflated(contentOfExtras(part), unpacked));
   } catch {
     return undefined;
   }
@@ -76,14 +80,20 @@ function opened(content: Uint8Array<ArrayBuffer>): OpenedPart | undefined {
   const end = content.indexOf(0x0a);
   const index = v.parse(indexSchema, JSON.parse(new TextDecoder().decode(content.subarray(0, end))));
   const runs: PackedRun[] = [];
+  const packs = new Map<Link, Pack>();
   let at = aligned(end + 1);
   for (const { bytes, ...head } of index.packs) {
-    const run = openPack({ ...head, bytes: content.buffer.slice(at, at + bytes) });
-    if (!run) return undefined;
-    runs.push(run);
+    const read = readPack({ ...head, bytes: content.buffer.slice(at, at + bytes) });
+    if (!read) return undefined;
+    runs.push(read.run);
+    packs.set(read.run.link, read.pack);
     at += aligned(bytes);
   }
-  return { runs, entries: index.entries };
+  return { runs, packs, entries: index.entries };
 }
 
-const digestOf = (bytes: Uint8Array) => bytesToHex(sha256(bytes));
+/** A page that is not served securely has no WebCrypto, which is many times as quick. */
+async function digestOf(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
+  const { subtle } = globalThis.crypto ?? {};
+  return bytesToHex(subtle ? new Uint8Array(await subtle.digest('SHA-256', bytes)) : sha256(bytes));
+}

@@ -1,10 +1,12 @@
 import { concatBytes, utf8ToBytes } from '@noble/hashes/utils.js';
 import * as v from 'valibot';
 import type { Entry } from '../../domain/log/chain.ts';
+import type { StationId } from '../../domain/log/ids.ts';
 import { mostInRun } from '../../domain/packed/pack-run.ts';
 import type { Parcel } from '../../domain/packed/parcel.ts';
-import { plainRuns } from '../../domain/packed/plain-runs.ts';
+import { soundRuns } from '../../domain/packed/sound-runs.ts';
 import { entryOfText } from '../../domain/packed/text-entry.ts';
+import type { ReadParcel } from '../log-store.ts';
 import { type Limits, type Manifest, manifestSchema, usualLimits } from './backup-format.ts';
 import { greatestNumbers } from './beyond-reason.ts';
 import { openPart } from './packed-part.ts';
@@ -15,7 +17,9 @@ import { unpack } from './unpack.ts';
 /** A backup as its packed part has it. */
 export interface PackedReading {
   readonly manifest: Manifest;
-  readonly parcel: Parcel;
+  readonly parcel: ReadParcel;
+  /** The latest wall time in the stamps of each station, ms UTC. */
+  readonly newest: ReadonlyMap<StationId, number>;
 }
 
 /**
@@ -23,17 +27,33 @@ export interface PackedReading {
  * tell, and to the same end. Every event is found sound, as a line would be, and every chain goes from end to end; that
  * each link within a run is the one that its station wrote is taken from the digest. Never throws.
  */
-export function readPacked(bytes: Uint8Array, limits: Limits = usualLimits): PackedReading | undefined {
+export async function readPacked(
+  bytes: Uint8Array,
+  limits: Limits = usualLimits,
+): Promise<PackedReading | undefined> {
   if (bytes.length > limits.file) return undefined;
   const manifest = manifestOf(bytes, limits);
-  const part = manifest && openPart(bytes, { said: manifest.packed, limits });
-  if (!part || manifest.entries > limits.lines) return undefined;
-  const entries = soundEntries(part.entries, limits);
-  const parcel = entries && { runs: part.runs, entries };
-  if (!parcel || !isPlain(parcel, manifest.stations)) return undefined;
-  const judge = plainRuns({ judge: (event) => problemOf(event, limits), greatest: greatestNumbers });
-  const areSound = part.runs.every((run) => run.entries <= mostInRun && judge(run));
-  return areSound ? { manifest, parcel } : undefined;
+  if (!manifest?.packed || manifest.entries > limits.lines) return undefined;
+  const part = await openPart(bytes, { said: manifest.packed, limits });
+  const entries = part && soundEntries(part.entries, limits);
+  if (!entries || !isPlain({ runs: part.runs, entries }, manifest.stations)) return undefined;
+  const newest = newestOf({ runs: part.runs, entries }, limits);
+  return newest && { manifest, newest, parcel: { ...part, entries } };
+}
+
+/** The latest wall time of each station; undefined when a run is not sound. */
+function newestOf({ runs, entries }: Parcel, limits: Limits): ReadonlyMap<StationId, number> | undefined {
+  const judge = soundRuns({ judge: (event) => problemOf(event, limits), greatest: greatestNumbers });
+  const newest = new Map<StationId, number>();
+  const see = (station: StationId, wall: number) =>
+    newest.set(station, Math.max(wall, newest.get(station) ?? 0));
+  for (const run of runs) {
+    const sound = run.entries <= mostInRun ? judge(run) : undefined;
+    if (!sound) return undefined;
+    see(run.station, sound.newest);
+  }
+  for (const { event } of entries) see(event.station, 'stamp' in event ? event.stamp.wall : 0);
+  return newest;
 }
 
 const lineFeed = 0x0a;

@@ -1,6 +1,5 @@
 import type { Link } from '../../domain/log/chain.ts';
 import type { StationId } from '../../domain/log/ids.ts';
-import { newestWall } from '../../domain/packed/newest-wall.ts';
 import type { TextEntry } from '../../domain/packed/text-entry.ts';
 import type { PackedReading } from './read-packed.ts';
 
@@ -33,12 +32,7 @@ interface Weighing {
 }
 
 /** What merging a file does to a log that has nothing of its stations. */
-export function allNew({ manifest, parcel }: PackedReading): Preview {
-  const newest = new Map<string, number>();
-  const see = (station: string, wall: number) =>
-    newest.set(station, Math.max(wall, newest.get(station) ?? 0));
-  for (const run of parcel.runs) see(run.station, newestWall(run));
-  for (const { event } of parcel.entries) see(event.station, 'stamp' in event ? event.stamp.wall : 0);
+export function allNew({ manifest, newest }: PackedReading): Preview {
   const perStation = manifest.stations.map(
     ({ station, entries }): StationAdditions => ({
       ...{ station, adds: entries, here: 0, newest: newest.get(station) ?? 0 },
