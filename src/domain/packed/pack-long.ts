@@ -4,7 +4,7 @@ import type { PackedRun } from './packed-run.ts';
 import type { Parcel } from './parcel.ts';
 
 /** Fewer entries than this stay single: a run of a few costs more than it saves. */
-const shortestRun = 256;
+export const shortestRun = 256;
 
 /** The same entries, packed where enough follow on from each other. None may be in it twice. */
 export function packLong(entries: readonly Entry[]): Parcel {

@@ -1,8 +1,9 @@
-import { noLink } from '../../domain/log/chain.ts';
-import { packLong } from '../../domain/packed/pack-long.ts';
+import { type Entry, noLink } from '../../domain/log/chain.ts';
+import { packLong, shortestRun } from '../../domain/packed/pack-long.ts';
 import type { PackedRun } from '../../domain/packed/packed-run.ts';
 import type { Parcel } from '../../domain/packed/parcel.ts';
 import { headOfEntry, headOfRun, stretchesOf } from '../../domain/packed/stretch.ts';
+import { entriesOf } from '../../domain/packed/unpack-run.ts';
 import type { Manifest } from './backup-format.ts';
 import type { StationSections } from './order-log.ts';
 
@@ -28,17 +29,18 @@ export function isPlain({ runs, entries }: Parcel, stations: Stations): boolean 
   );
 }
 
-/** The runs of a log, and of its other entries as many in runs as can be; undefined where a branch leaves a run. */
+/** A log in runs, with its other entries in as many as can be; undefined where a branch leaves a run. */
 export function inRuns(stations: readonly StationSections[]): Parcel | undefined {
-  const sections = stations.flatMap((station) => station.sections);
   const runs: PackedRun[] = [];
-  for (const { of, entries } of sections) {
-    if ('entry' in of) continue;
-    if (entries !== of.run.entries) return undefined;
-    runs.push(withoutActs(of.run));
+  const single: Entry[] = [];
+  for (const { of, entries } of stations.flatMap(({ sections }) => sections)) {
+    if ('entry' in of) single.push(of.entry);
+    else if (entries !== of.run.entries) return undefined;
+    else if (entries < shortestRun) single.push(...entriesOf(of.run));
+    else runs.push(withoutActs(of.run));
   }
-  const single = packLong(sections.flatMap(({ of }) => ('entry' in of ? of.entry : [])));
-  return { runs: [...runs, ...single.runs], entries: single.entries };
+  const packed = packLong(single);
+  return { runs: [...runs, ...packed.runs], entries: packed.entries };
 }
 
 /** The names of taps mean something on their tablet alone. */

@@ -2,6 +2,7 @@ import { concatBytes, utf8ToBytes } from '@noble/hashes/utils.js';
 import * as v from 'valibot';
 import type { Entry } from '../../domain/log/chain.ts';
 import type { StationId } from '../../domain/log/ids.ts';
+import { shortestRun } from '../../domain/packed/pack-long.ts';
 import { mostInRun } from '../../domain/packed/pack-run.ts';
 import type { Parcel } from '../../domain/packed/parcel.ts';
 import { soundRuns } from '../../domain/packed/sound-runs.ts';
@@ -48,7 +49,7 @@ function newestOf({ runs, entries }: Parcel, limits: Limits): ReadonlyMap<Statio
   const see = (station: StationId, wall: number) =>
     newest.set(station, Math.max(wall, newest.get(station) ?? 0));
   for (const run of runs) {
-    const sound = run.entries <= mostInRun ? judge(run) : undefined;
+    const sound = run.entries >= shortestRun && run.entries <= mostInRun ? judge(run) : undefined;
     if (!sound) return undefined;
     see(run.station, sound.newest);
   }

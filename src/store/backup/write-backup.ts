@@ -30,8 +30,8 @@ interface BackupToWrite extends LogToWrite {
 }
 
 /**
- * The backup file of a log. The same entries give the same bytes, in whatever order they come and whether packed or not.
- * Of what is packed but one entry is unpacked at a time. Throws when a run is not whole.
+ * The backup file of a log. The same entries give the same lines, in whatever order they come and whether packed or not; its
+ * packed part follows the runs. Of what is packed but one entry is unpacked at a time. Throws when a run is not whole.
  */
 export function writeBackup({ about, onLink = () => {}, ...log }: BackupToWrite): Uint8Array {
   const stations = inBackupOrder(log);
