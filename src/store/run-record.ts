@@ -2,7 +2,7 @@ import { type Branch, identityOn, toldApart } from '../domain/log/branch.ts';
 import type { StationId } from '../domain/log/ids.ts';
 import type { LogEvent } from '../domain/log/read-event.ts';
 import type { PackedRun, RunHead } from '../domain/packed/packed-run.ts';
-import { piecesOf } from '../domain/packed/shape.ts';
+import { hasHoles } from '../domain/packed/shape.ts';
 import { traysOf } from './event-record.ts';
 
 /** What a store keeps of a run besides its pack: enough to know what is in it without opening it. */
@@ -32,7 +32,7 @@ export function runRecordOf(run: PackedRun, branch?: Branch): RunRecord {
 
 /** Facts of trays stand in the dictionary, but for an event that could not be taken apart: that is a shape of its own. */
 function traysIn({ trays, shapes }: PackedRun): readonly string[] {
-  const whole = shapes.filter((shape) => piecesOf(shape).holes.length === 0);
+  const whole = shapes.filter((shape) => !hasHoles(shape));
   return [
     ...new Set([
       ...trays.map((facts) => String((JSON.parse(facts) as { tray?: unknown }).tray)),

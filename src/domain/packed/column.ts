@@ -35,6 +35,6 @@ export function columnAt(
 
 export function largestIn(column: Column): number {
   let largest = 0;
-  for (const each of column) if (each > largest) largest = each;
+  for (let at = 0; at < column.length; at += 1) largest = Math.max(largest, column[at] ?? 0);
   return largest;
 }

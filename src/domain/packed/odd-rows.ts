@@ -32,11 +32,14 @@ export function oddRows(run: PackedRun, judges: Judges): OddRows | undefined {
     if (!plan) return undefined;
     let isOdd = plan.isOdd;
     for (const { column, sound } of plan.texts) if (sound[column[at] ?? -1] !== true) isOdd = true;
-    for (let index = 0; index < plan.extras.length; index += 1)
-      if (!plan.extras[index]?.(extras[next + index] ?? -1)) isOdd = true;
+    const first = next;
+    for (const { from, to } of plan.extras) {
+      const value = extras[next] ?? -1;
+      if (!(value >= from && value <= to && Number.isInteger(value))) isOdd = true;
+      next += 1;
+    }
     if (isOdd) rows.add(at);
-    else newest = Math.max(newest, plan.isLate ? (extras[next] ?? 0) : base + (columns.wall[at] ?? 0));
-    next += plan.extras.length;
+    else newest = Math.max(newest, plan.isLate ? (extras[first] ?? 0) : base + (columns.wall[at] ?? 0));
   }
   return next === extras.length ? { rows, newest } : undefined;
 }
@@ -45,10 +48,10 @@ function plansOf(run: PackedRun, { isSoundShape, nameOf, greatest }: Judges) {
   const areSound = (kind: TextKind) => run[`${kind}s`].map((json) => nameOf(kind, json) !== undefined);
   const sound = { day: areSound('day'), person: areSound('person'), tray: areSound('tray') };
 
-  function within(kind: HoleKind): (value: number) => boolean {
-    if (isTextKind(kind)) return (value) => sound[kind][value] === true;
-    const [from, to] = [least[kind], greatest[kind]];
-    return (value) => value >= from && value <= to && Number.isInteger(value);
+  /** Between what an extra has to lie; there is nothing between the ends where a text of its kind is not sound. */
+  function bounds(kind: HoleKind): { readonly from: number; readonly to: number } {
+    if (!isTextKind(kind)) return { from: least[kind], to: greatest[kind] };
+    return { from: 0, to: sound[kind].includes(false) ? -1 : sound[kind].length - 1 };
   }
 
   return run.shapes.map((shape) => {
@@ -63,7 +66,7 @@ function plansOf(run: PackedRun, { isSoundShape, nameOf, greatest }: Judges) {
           ? { column: run.columns[hole.kind], sound: sound[hole.kind] }
           : [],
       ),
-      extras: holes.flatMap((hole) => (hole.from === 'extras' ? within(hole.kind) : [])),
+      extras: holes.flatMap((hole) => (hole.from === 'extras' ? bounds(hole.kind) : [])),
     };
   });
 }

@@ -105,19 +105,22 @@ function unreadable(...problems: readonly string[]): ReadLine {
   return { kind: 'unreadable', problems: problems.slice(0, 3).map((problem) => problem.slice(0, 200)) };
 }
 
+const [quote, backslash] = [0x22, 0x5c];
+const [openBracket, closeBracket, openBrace, closeBrace] = [0x5b, 0x5d, 0x7b, 0x7d];
+
 /** How deep the brackets of a JSON text nest, those in strings aside. */
 function deepest(text: string): number {
   let depth = 0;
   let most = 0;
   let inString = false;
   for (let at = 0; at < text.length; at += 1) {
-    const sign = text[at];
+    const sign = text.charCodeAt(at);
     if (inString) {
-      if (sign === '\\') at += 1;
-      else if (sign === '"') inString = false;
-    } else if (sign === '"') inString = true;
-    else if (sign === '{' || sign === '[') depth += 1;
-    else if (sign === '}' || sign === ']') depth -= 1;
+      if (sign === backslash) at += 1;
+      else if (sign === quote) inString = false;
+    } else if (sign === quote) inString = true;
+    else if (sign === openBrace || sign === openBracket) depth += 1;
+    else if (sign === closeBrace || sign === closeBracket) depth -= 1;
     most = Math.max(most, depth);
   }
   return most;
