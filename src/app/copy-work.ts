@@ -17,6 +17,8 @@ type On<Name extends 'keep' | 'write' | 'read'> = Omit<Job<Name>, 'log'> & { rea
 
 /** The heavy work on copies, done beside the window where there are workers. */
 export interface CopyWork {
+  /** Has the worker of the next job stand ready while a person still chooses; gives how to let it go. */
+  readonly ahead: () => () => void;
   readonly keep: (job: On<'keep'>) => Promise<Result<'keep'>>;
   readonly write: (job: On<'write'>) => Promise<Result<'write'>>;
   readonly look: CopyJobs['look'];
@@ -36,12 +38,17 @@ export const startWorker: StartWorker | undefined =
     : () => new Worker(new URL('../worker/log-worker.ts', import.meta.url), { type: 'module' });
 
 export function copyWork(shelf: FileShelf | null, start = startWorker): CopyWork {
+  let ready: ReturnType<StartWorker> | undefined;
   async function run<Name extends JobName>(
     name: Name,
     input: object,
     lines: readonly (readonly string[])[] = [],
   ): Promise<Result<Name>> {
-    if (start) return inWorker<Result<Name>>(start(), { name, input, lines, shelf });
+    if (start) {
+      const worker = ready ?? start();
+      ready = undefined;
+      return inWorker<Result<Name>>(worker, { name, input, lines, shelf });
+    }
     const { copyJobs } = await import('../store/copy-jobs.ts');
     const job = copyJobs(shelf)[name] as (input: unknown) => Promise<unknown>;
     return (await job(input)) as Result<Name>;
@@ -56,6 +63,21 @@ export function copyWork(shelf: FileShelf | null, start = startWorker): CopyWork
     return run(name, { ...job, log: { kind: 'lines', lines: start ? [] : lines.flat() } }, lines);
   }
   return {
+    ahead() {
+      if (!start) return () => {};
+      ready ??= start();
+      const started = ready;
+      const forget = () => {
+        if (ready !== started) return false;
+        ready = undefined;
+        return true;
+      };
+      // One that could not start would never answer the job.
+      started.addEventListener('error', forget);
+      return () => {
+        if (forget()) started.terminate();
+      };
+    },
     keep: (job) => runOn('keep', job),
     write: (job) => runOn('write', job),
     look: (job) => run('look', job),

@@ -86,6 +86,53 @@ describe('a worker', () => {
   });
 });
 
+describe('a worker that stands ready', () => {
+  /** Workers that answer each job; which were begun and which have ended. */
+  function workers() {
+    const begun: { ended: boolean; fail: () => void }[] = [];
+    const start = (() => {
+      const one = workerThat(
+        (message, say) => message.kind === 'job' && say({ kind: 'done', result: begun.length }),
+      );
+      begun.push(Object.assign(one.world, { fail: () => one.world.fail('no code came') }));
+      return one.start();
+    }) as StartWorker;
+    return { start, begun };
+  }
+  const job = { bytes: new Uint8Array() };
+
+  test('does the next job and no other', async () => {
+    const { start, begun } = workers();
+    const work = copyWork(null, start);
+    work.ahead();
+    expect(begun.length).toBe(1);
+    expect(await work.look(job)).toBe(1);
+    expect(begun.length).toBe(1);
+    expect(await work.look(job)).toBe(2);
+    expect(begun.map(({ ended }) => ended)).toEqual([true, true]);
+  });
+
+  test('is let go when there is no job for it, and not from under one that has it', async () => {
+    const { start, begun } = workers();
+    const work = copyWork(null, start);
+    work.ahead()();
+    expect(begun.map(({ ended }) => ended)).toEqual([true]);
+    const letGo = work.ahead();
+    const looked = work.look(job);
+    letGo();
+    expect(begun[1]?.ended).toBe(false);
+    expect(await looked).toBe(2);
+  });
+
+  test('whose code did not come is not asked', async () => {
+    const { start, begun } = workers();
+    const work = copyWork(null, start);
+    work.ahead();
+    begun[0]?.fail();
+    expect(await work.look(job)).toBe(2);
+  });
+});
+
 test('a copy cannot be kept without a shelf', async () => {
   const job = { ...order, log: { kind: 'lines', lines: [] } } as const;
   expect(await copyJobs(null).keep(job)).toMatchObject({ kind: 'failed', why: 'shelf' });

@@ -1,5 +1,5 @@
 import './files.css';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { CopyDesk } from '../../../app/copy-desk.ts';
 import { openRestore, type Restoring } from '../../../app/restore.ts';
 import { Notice } from '../../../ui/notice/notice.tsx';
@@ -28,6 +28,7 @@ export const RestoreSheet = ({ desk, onClose }: { desk: CopyDesk; onClose: () =>
       },
     }),
   );
+  useEffect(() => desk.work.ahead(), [desk]);
   const { kind } = restoring.step.value;
   const isBusy = kind === 'copying' || kind === 'adding';
   return (
