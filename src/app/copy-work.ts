@@ -23,6 +23,7 @@ export interface CopyWork {
   readonly write: (job: On<'write'>) => Promise<Result<'write'>>;
   readonly look: CopyJobs['look'];
   readonly covers: CopyJobs['covers'];
+  /** The bytes go over to the worker: where there is one, they are gone from here. */
   readonly read: (job: On<'read'>) => Promise<Result<'read'>>;
   readonly seal: CopyJobs['seal'];
   readonly open: CopyJobs['open'];
@@ -105,8 +106,14 @@ function inWorker<R>(worker: ReturnType<StartWorker>, { name, input, lines, shel
       else void answer(shelf, data).then(say);
     });
     for (const part of lines) say({ kind: 'lines', lines: part });
-    say({ kind: 'job', name, input } as ToWorker);
+    worker.postMessage({ kind: 'job', name, input }, name === 'read' ? buffersIn(input) : []);
   }).finally(() => worker.terminate());
+}
+
+/** What goes over without being copied: a file can have a hundred megabytes. */
+function buffersIn(input: object): Transferable[] {
+  const bytes = 'bytes' in input && input.bytes;
+  return bytes instanceof Uint8Array && bytes.buffer instanceof ArrayBuffer ? [bytes.buffer] : [];
 }
 
 async function answer(shelf: FileShelf | null, { call, method, args }: ShelfCall): Promise<ToWorker> {

@@ -101,7 +101,13 @@ export function openRestore({ session, work, log, keepBefore, onDone }: RestoreP
       step.value = { kind: 'refused', file: name, why: 'too-big' };
       return;
     }
-    await reading(name, async () => look(name, { bytes: unwrapped(await bytes()), cut: false }));
+    const unwrap = async () => unwrapped(await bytes());
+    await reading(name, async () => {
+      const next = await look(name, { bytes: await unwrap(), cut: false });
+      // The bytes that were read are gone with the reader.
+      if (next.kind === 'sealed') sealed = await unwrap();
+      return next;
+    });
   }
 
   /** Does what takes its time, unless the person goes back meanwhile. */
@@ -117,10 +123,7 @@ export function openRestore({ session, work, log, keepBefore, onDone }: RestoreP
     { bytes, cut }: { bytes: Uint8Array; cut: boolean },
   ): Promise<RestoreStep> {
     const result = await work.read({ bytes, log: await log() });
-    if (result.kind === 'refused' && result.why === 'sealed') {
-      sealed = bytes;
-      return { kind: 'sealed', file, refused: null };
-    }
+    if (result.kind === 'refused' && result.why === 'sealed') return { kind: 'sealed', file, refused: null };
     const whole = result.kind === 'read' && cut ? { ...result, cut } : result;
     return afterReading(file, whole);
   }

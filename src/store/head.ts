@@ -72,8 +72,10 @@ export function headAfterMerge(
   for (const run of runs) {
     const { wall, tick } = run.columns;
     // Where an event has no stamp of its own in the columns it counts as made at their beginning.
-    for (let at = 0; at < run.entries; at += 1)
-      stamp = witnessStamp(stamp, { seen: { wall: run.base + (wall[at] ?? 0), tick: tick[at] ?? 0 }, now });
+    for (let at = 0; at < run.entries; at += 1) {
+      const seen = run.base + (wall[at] ?? 0);
+      if (seen >= stamp.wall) stamp = witnessStamp(stamp, { seen: { wall: seen, tick: tick[at] ?? 0 }, now });
+    }
     holding = joined(holding, run);
   }
   for (const { link, event } of entries) {

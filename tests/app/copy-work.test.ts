@@ -79,6 +79,26 @@ describe('a worker', () => {
     await expect(copyWork(null, start).keep(order)).rejects.toThrow('no shelf');
   });
 
+  test('is handed the bytes of a file that it reads, not a copy', async () => {
+    const given: unknown[] = [];
+    const { start } = workerThat(
+      (message, say) => message.kind === 'job' && say({ kind: 'done', result: null }),
+    );
+    const noting = (() => {
+      const worker = start();
+      const postMessage = (message: unknown, transfer: unknown[] = []) => {
+        given.push(...transfer);
+        worker.postMessage(message);
+      };
+      return { ...worker, postMessage };
+    }) as StartWorker;
+    const bytes = Uint8Array.of(1, 2, 3);
+    await copyWork(null, noting).look({ bytes });
+    expect(given).toEqual([]);
+    await copyWork(null, noting).read({ bytes, log });
+    expect(given).toEqual([bytes.buffer]);
+  });
+
   test('that dies fails its job and is ended', async () => {
     const { start, world } = workerThat(() => world.fail('out of memory'));
     await expect(copyWork(null, start).write(order)).rejects.toThrow('out of memory');

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { copyWork } from '../../src/app/copy-work.ts';
+import { type CopyWork, copyWork } from '../../src/app/copy-work.ts';
 import type { CopyResult } from '../../src/app/keeper.ts';
 import { type CopyFile, openRestore, type RestoredCopy } from '../../src/app/restore.ts';
 import { textOfCopy } from '../../src/app/text-copy.ts';
@@ -21,8 +21,18 @@ const backup = (entries: readonly Entry[]) => writeBackup({ entries, about });
 const file = (bytes: Uint8Array, name = 'copy.jsonl.gz'): CopyFile => ({
   name,
   size: bytes.length,
-  bytes: async () => bytes,
+  bytes: async () => bytes.slice(),
 });
+
+/** Takes the bytes that it reads away, as a worker does. */
+function takingWork(): CopyWork {
+  const work = copyWork(null, undefined);
+  return {
+    ...work,
+    read: ({ bytes, ...job }) =>
+      work.read({ ...job, bytes: structuredClone(bytes, { transfer: [bytes.buffer as ArrayBuffer] }) }),
+  };
+}
 
 /** A log that can be added to, with a shelf that does as it is told. */
 function aLog(held: readonly Entry[] = []) {
@@ -45,7 +55,7 @@ function aLog(held: readonly Entry[] = []) {
         return { added: fresh.length, here: entries.length - fresh.length, unplaced: 0 };
       },
     },
-    work: copyWork(null, undefined),
+    work: takingWork(),
     log: async () => ({ kind: 'entries', entries: [...log.values()] }),
     async keepBefore() {
       kept.push(world.copy);

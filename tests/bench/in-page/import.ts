@@ -32,10 +32,10 @@ export async function importInTurns(log: { events: number; until: number; turn: 
     oneRecordEach: await recordsOf(backup),
     SQLite: await sqliteImport(backup),
   };
-  // What was only begun, such as a worker whose code is still coming, is not to be measured with the first of them.
-  await new Promise((resolve) => setTimeout(resolve, 2000));
   for (let each = 0; each < importers.length; each += 1) {
     const name = importers[(each + log.turn) % importers.length] ?? 'ours';
+    // What the one before has left to the disk, or a worker whose code is still coming, is not to be measured with it.
+    await new Promise((resolve) => setTimeout(resolve, 3000));
     const start = performance.now();
     await works[name]();
     took[name] = performance.now() - start;
