@@ -39,14 +39,15 @@ export interface Keeper {
   readonly working: Signal<boolean>;
   /** Copies the log now. */
   readonly keep: (kind?: CopyOrder['kind']) => Promise<CopyResult>;
-  /** Copies the log if a copy is due. */
+  /** Copies the log if a copy is due and nobody has tapped since the last look. */
   readonly look: () => Promise<void>;
   readonly stop: () => void;
 }
 
-/** How often (ms) it is looked whether a copy is due, and how soon after the shop was opened for the first time. */
+/** How often (ms) it is looked whether a copy is due. */
 const between = 20_000;
-const atFirst = 5_000;
+/** A hand that taps is left alone, but not for more looks than this: copying a long log keeps a tablet busy for a while. */
+const mostWaits = 30;
 /** After a failure the next try comes no sooner (ms). */
 const afterFailure = 15 * 60_000;
 
@@ -79,7 +80,9 @@ export async function orderCopy(
 export function openKeeper(parts: KeeperParts): Keeper {
   const { session, memory, timer } = parts;
   const working = signal(false);
-  let cancel = timer.after(atFirst, tick);
+  let cancel = timer.after(between, tick);
+  let lastLooked = logSize(session);
+  let waits = 0;
   /** The last try where the tablet has no shelf: nothing is remembered of it. */
   let withoutShelf: CopyMark | null = null;
 
@@ -120,8 +123,14 @@ export function openKeeper(parts: KeeperParts): Keeper {
     const { trouble } = memory.known.value;
     if (trouble?.kind === 'failed' && Math.abs(at - trouble.at) < afterFailure) return;
     const lastCopy = withoutShelf ?? lastTried(memory.known.value);
+    const isTapping = log !== lastLooked;
+    lastLooked = log;
+    if (!copyIsDue({ lastCopy, now: at, day, entries: log })) return;
+    waits = isTapping ? waits + 1 : 0;
+    if (waits > 0 && waits <= mostWaits) return;
+    waits = 0;
     // What goes wrong before the work begins (a lock that is refused) is tried again at the next look.
-    if (copyIsDue({ lastCopy, now: at, day, entries: log })) await keep().catch(() => undefined);
+    await keep().catch(() => undefined);
   }
 
   function tick(): void {

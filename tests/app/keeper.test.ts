@@ -71,7 +71,7 @@ describe('the keeper', () => {
     expect(order?.log).toEqual({ kind: 'entries', entries: chained(shop.log) });
     expect(order?.about).toEqual({
       version: '1.2.3',
-      wall: hands.clock.now() - 50_000,
+      wall: hands.clock.now() - 40_000,
       zone: 'Europe/London',
       shop: 'The test shop',
     });
@@ -96,6 +96,27 @@ describe('the keeper', () => {
     await pass(minute);
     expect(orders).toHaveLength(3);
     await pass(72 * hour);
+    expect(orders).toHaveLength(3);
+  });
+
+  test('waits for a hand that taps to rest, but no longer than ten minutes', async () => {
+    const { pass, orders, taps } = keptShop();
+    await pass(minute);
+    taps(200);
+    await pass(10_000);
+    taps(1);
+    await pass(20_000);
+    expect(orders).toHaveLength(1);
+    await pass(20_000);
+    expect(orders).toHaveLength(2);
+    taps(200);
+    for (let third = 0; third < 30; third += 1) {
+      await pass(20_000);
+      taps(1);
+    }
+    expect(orders).toHaveLength(2);
+    await pass(20_000);
+    taps(1);
     expect(orders).toHaveLength(3);
   });
 

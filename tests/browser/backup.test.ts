@@ -306,7 +306,7 @@ test('the tablet copies its log by itself, tells of it on Day, and offers its ow
   await here.at('copy-age').waitFor();
   await here.goTo('#/day');
   const kept = here.at('kept-state').getByText(/^Last: today/);
-  await kept.waitFor({ timeout: 20_000 });
+  await kept.waitFor({ timeout: 60_000 });
   await here.tap('keep-copy');
   await here.at('keep-copy-said').getByText('Copied, read back and counted.').waitFor();
   await here.goTo('#/set-up/files');
