@@ -15,11 +15,11 @@ import { openSealed } from './sealed-reads.ts';
 export function readLogToStudy(log: LogSource): Promise<LogToStudy> {
   return log.kind === 'store'
     ? readInStore(log.name, async (db) => {
-        const { sealed, records } = await wholeLogIn(db);
-        const runs = sealed.flatMap((each) => {
+        const { sealed, records } = await wholeLogIn(db, (each) => {
           const run = openSealed(each);
-          return run ? [{ run, branch: each.record.branch }] : [];
+          return run && { run, branch: each.record.branch };
         });
+        const runs = sealed.filter((run) => run !== undefined);
         return { runs, events: readRecords(records).events };
       })
     : Promise.resolve({ runs: [], events: knownIn(log.lines) });

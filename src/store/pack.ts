@@ -53,12 +53,11 @@ export function packOf(run: PackedRun): Pack {
   return { ...pack, check: checkOf(pack) };
 }
 
-const dictionariesSchema = v.object({
-  shapes: v.array(v.string()),
-  days: v.array(v.string()),
-  persons: v.array(v.string()),
-  trays: v.array(v.string()),
-});
+/** A schema of each text would take longer than unpacking them. */
+const texts = v.custom<readonly string[]>(
+  (raw) => Array.isArray(raw) && raw.every((each) => typeof each === 'string'),
+);
+const dictionariesSchema = v.object({ shapes: texts, days: texts, persons: texts, trays: texts });
 
 /** The run in a pack; undefined when the pack is not as it was written. Never throws. */
 export function openPack(raw: unknown): PackedRun | undefined {

@@ -45,42 +45,58 @@ const mostReadings = 5;
 
 /** The whole log. */
 export async function wholeParcel(db: ShopDatabase): Promise<Parcel> {
-  const { sealed, records } = await wholeLogIn(db);
+  const { sealed, records } = await wholeLogIn(db, openSealed);
   return {
-    runs: sealed.flatMap((run) => openSealed(run) ?? []),
+    runs: sealed.filter((run) => run !== undefined),
     entries: records.filter(isSoundRecord).map(entryOf),
   };
-}
-
-/** The whole log as it lies, in pieces, between which taps are saved; over again when entries were sealed meanwhile. */
-export async function wholeLogIn(
-  db: ShopDatabase,
-): Promise<{ readonly sealed: readonly SealedRun[]; readonly records: readonly EventRecord[] }> {
-  for (let readings = 1; ; readings += 1) {
-    const sealed = await sealedWhere(wholeLog(db), () => true);
-    const records = await youngRecords(db);
-    if (areSame(await db.getAll('runs'), sealed)) return { sealed, records };
-    if (readings === mostReadings) throw new Error('the log does not stand still');
-  }
-}
-
-function areSame(now: readonly RunRecord[], before: readonly SealedRun[]): boolean {
-  return now.length === before.length && now.every(({ run }, at) => run.link === before[at]?.record.run.link);
 }
 
 /** Records read at a time: a tap comes in between two pieces. */
 const piece = 1000;
 
-async function youngRecords(db: ShopDatabase): Promise<readonly EventRecord[]> {
-  const found: EventRecord[] = [];
-  let rest: IDBKeyRange | undefined;
-  for (;;) {
-    const records = await db.getAll('events', rest, piece);
-    for (const record of records) found.push(record);
-    const last = records.at(-1);
-    if (!last || records.length < piece) return found;
-    rest = IDBKeyRange.lowerBound([last.station, last.seq], true);
+/**
+ * The whole log as it lies: each run is taken while the next is on its way, young records come in pieces, between which taps
+ * are saved. It is read over again when entries were sealed between two pieces.
+ */
+export async function wholeLogIn<Taken>(
+  db: ShopDatabase,
+  take: (run: SealedRun) => Taken,
+): Promise<{ readonly sealed: readonly Taken[]; readonly records: readonly EventRecord[] }> {
+  for (let readings = 1; ; readings += 1) {
+    const tx = wholeLog(db);
+    const [{ heads, taken }, first] = await Promise.all([
+      takeSealed(tx, take),
+      tx.objectStore('events').getAll(null, piece),
+    ]);
+    const more = await youngAfter(db, first);
+    if (first.length < piece || areSame(await db.getAll('runs'), heads))
+      return { sealed: taken, records: [...first, ...more] };
+    if (readings === mostReadings) throw new Error('the log does not stand still');
   }
+}
+
+async function takeSealed<Taken>(tx: WholeLog, take: (run: SealedRun) => Taken) {
+  const heads = await tx.objectStore('runs').getAll();
+  const packs = tx.objectStore('packs');
+  const taken = await Promise.all(
+    heads.map(async (record) => take({ record, pack: await packs.get([record.station, record.seq]) })),
+  );
+  return { heads, taken };
+}
+
+const areSame = (now: readonly RunRecord[], before: readonly RunRecord[]) =>
+  now.length === before.length && now.every(({ run }, at) => run.link === before[at]?.run.link);
+
+/** What comes behind a piece of the young records. */
+async function youngAfter(db: ShopDatabase, before: readonly EventRecord[]): Promise<readonly EventRecord[]> {
+  const found: EventRecord[] = [];
+  let records = before;
+  for (let last = records.at(-1); last && records.length === piece; last = records.at(-1)) {
+    records = await db.getAll('events', IDBKeyRange.lowerBound([last.station, last.seq], true), piece);
+    for (const record of records) found.push(record);
+  }
+  return found;
 }
 
 function together(readings: readonly Reading[]): Reading {
