@@ -1,4 +1,4 @@
-import { deflateSync, Inflate, inflateSync } from 'fflate';
+import { Inflate, inflateSync } from 'fflate';
 import * as v from 'valibot';
 import {
   type ColumnName,
@@ -12,7 +12,7 @@ import { crc32 } from './backup/crc32.ts';
 
 const size = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
 const width = v.picklist([0, 1, 2, 4]);
-/** What the texts of a run may unpack to, in bytes: some thousand shapes of a few hundred letters. */
+/** What the texts of a run in an older pack may unpack to, in bytes: some thousand shapes of a few hundred letters. */
 const longestTexts = 32_000_000;
 /** Bytes given to the unpacker at a time: DEFLATE makes at most 1032 of one, which is as much again as the limit. */
 const piece = longestTexts / 1000;
@@ -25,10 +25,15 @@ const packSchema = v.object({
   ),
   /** How many extras there are. */
   extras: size,
-  /** Columns and extras (`StoredRun`), and after them the dictionaries: JSON, packed by DEFLATE (RFC 1951). */
+  /** Columns and extras (`StoredRun`), and after them the dictionaries as JSON. */
   bytes: v.instance(ArrayBuffer),
-  /** Where the dictionaries begin in `bytes`, and how many bytes they unpack to; older versions left that out. */
+  /** Where the dictionaries begin in `bytes`. */
   texts: size,
+  /**
+   * The dictionaries lie there as they are: to unpack them took a third of the time of reading a log, and the browser packs
+   * what it stores anyway. Older versions packed them by DEFLATE (RFC 1951), and later said how many bytes they unpack to.
+   */
+  plain: v.exactOptional(v.literal(true)),
   unpacked: v.exactOptional(v.pipe(size, v.maxValue(longestTexts))),
   /** CRC-32 of the head as JSON and of `bytes`. */
   check: size,
@@ -38,8 +43,7 @@ export type Pack = Readonly<v.InferOutput<typeof packSchema>>;
 
 export function packOf(run: PackedRun): Pack {
   const { base, widths, extras, bytes: numbers, ...dictionaries } = storedRun(run);
-  const json = new TextEncoder().encode(JSON.stringify(dictionaries));
-  const texts = deflateSync(json);
+  const texts = new TextEncoder().encode(JSON.stringify(dictionaries));
   const bytes = new Uint8Array(numbers.byteLength + texts.length);
   bytes.set(new Uint8Array(numbers));
   bytes.set(texts, numbers.byteLength);
@@ -48,8 +52,8 @@ export function packOf(run: PackedRun): Pack {
     ...{ station, first, entries, prev, link, sum, base, widths, extras },
     bytes: bytes.buffer,
     texts: numbers.byteLength,
-    unpacked: json.length,
-  };
+    plain: true,
+  } as const;
   return { ...pack, check: checkOf(pack) };
 }
 
@@ -74,9 +78,10 @@ export function readPack(raw: unknown): { readonly pack: Pack; readonly run: Pac
 
 function runIn(whole: Pack): PackedRun | undefined {
   if (checkOf(whole) !== whole.check) return undefined;
-  const { bytes, texts, unpacked, ...pack } = whole;
+  const { bytes, texts, plain, unpacked, ...pack } = whole;
   try {
-    const json = inflatedText(new Uint8Array(bytes, texts), unpacked);
+    const kept = new Uint8Array(bytes, texts);
+    const json = plain ? new TextDecoder().decode(kept) : inflatedText(kept, unpacked);
     const dictionaries = v.parse(dictionariesSchema, JSON.parse(json));
     return openedRun(pack, { ...pack, ...dictionaries, bytes });
   } catch {
@@ -84,7 +89,7 @@ function runIn(whole: Pack): PackedRun | undefined {
   }
 }
 
-/** Throws when it is no DEFLATE, or too long. With its length said, nothing is copied while it grows. */
+/** The texts of an older pack. Throws when they are no DEFLATE, or too long. With the length said, nothing is copied while they grow. */
 function inflatedText(packed: Uint8Array, unpacked: number | undefined): string {
   const decoder = new TextDecoder();
   if (unpacked !== undefined) return decoder.decode(inflateSync(packed, { out: new Uint8Array(unpacked) }));

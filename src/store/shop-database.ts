@@ -2,7 +2,7 @@ import { deleteDB, openDB } from 'idb';
 import { chainRecords } from './first-layout.ts';
 import type { LayoutChange, ShopDatabase, ShopSchema } from './shop-schema.ts';
 
-export const databaseVersion = 3;
+export const databaseVersion = 4;
 
 /** Each entry brings a database from the version of its index to the next. Written once, never edited again. */
 const migrations: readonly ((db: ShopDatabase, tx: LayoutChange) => unknown)[] = [
@@ -22,6 +22,8 @@ const migrations: readonly ((db: ShopDatabase, tx: LayoutChange) => unknown)[] =
     db.createObjectStore('runs', { keyPath: ['station', 'seq'] });
     db.createObjectStore('packs');
   },
+  // Packs with plain texts: to versions that cannot open them a run would seem damaged.
+  () => {},
 ];
 
 /** What the app must hear of while a database is open or being opened. */
