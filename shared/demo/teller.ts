@@ -33,14 +33,15 @@ export function openTeller(): Teller {
     ids += 1;
     return `demo-${ids}`;
   };
+  const daysOf = quarterly((at) => ({
+    zone: zoneAt(at, demoZone),
+    day: shopDay(at, { zone: demoZone, startHour: demoDayStart }),
+  }));
 
   function tell(command: Command, { station, letter, person, at, elapsed }: Doer): readonly ShopEvent[] {
-    const zone = zoneAt(at, demoZone);
-    const day = shopDay(at, { zone: demoZone, startHour: demoDayStart });
     const decision = decide(shop, command, {
       now: at,
-      zone,
-      day,
+      ...daysOf(at),
       clock: 'sound',
       person,
       letter,
@@ -66,4 +67,18 @@ export function openTeller(): Teller {
   }
 
   return { shop, events, tell };
+}
+
+/**
+ * What depends on a moment (ms UTC) and stays as it is for a quarter of an hour, asked for once in each. Clocks are set and
+ * days begin at full quarters, and the platform takes its time to say what a clock shows.
+ */
+function quarterly<Answer>(ask: (at: number) => Answer): (at: number) => Answer {
+  const known = new Map<number, Answer>();
+  return (at) => {
+    const quarter = Math.floor(at / (15 * 60_000));
+    const answer = known.get(quarter) ?? ask(at);
+    known.set(quarter, answer);
+    return answer;
+  };
 }

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { variants, wantedForFair } from '../../shared/demo/demo-facts.ts';
+import { demoDayStart, demoZone, variants, wantedForFair } from '../../shared/demo/demo-facts.ts';
 import { demoShop } from '../../shared/demo/demo-shop.ts';
 import { discWornFrom, failingWood } from '../../shared/demo/flaw-rates.ts';
 import type { ShopEvent } from '../../src/domain/log/event.ts';
 import type { StageId } from '../../src/domain/log/ids.ts';
 import { readEvent } from '../../src/domain/log/read-event.ts';
+import { shopDay, zoneAt } from '../../src/domain/log/zone.ts';
 import { holds } from '../../src/domain/rollup/holds.ts';
 import { yieldBySpecies } from '../../src/domain/rollup/species-yield.ts';
 import { countsToCheck } from '../../src/domain/rollup/waiting.ts';
@@ -28,6 +29,16 @@ test('the same moment and seed tell the same story, another seed tells another',
 
 test('every event of the demo passes the schema of the log', () => {
   expect(events.map(readEvent).filter(({ kind }) => kind !== 'known')).toEqual([]);
+});
+
+test('every event has the zone and the day of its own moment, in the weeks when the clocks change too', () => {
+  // 25 October 2026: the last Sunday of October (IANA Time Zone Database, file europe, rule EU).
+  const over = demoShop({ now: Date.UTC(2026, 9, 30, 14) });
+  expect(new Set(over.map(({ zone }) => zone.offset))).toEqual(new Set([60, 0]));
+  for (const { zone, day, stamp } of over) {
+    expect(zone).toEqual(zoneAt(stamp.wall, demoZone));
+    expect(day).toBe(shopDay(stamp.wall, { zone: demoZone, startHour: demoDayStart }));
+  }
 });
 
 test('pieces stand at every stage of the route, and no count is below zero', () => {

@@ -1,6 +1,6 @@
 import type { StageId, TrayId } from '../log/ids.ts';
 import { atStage, type Grade } from '../log/place.ts';
-import { meanArrival, placesOf, type Standing } from '../shop/positions.ts';
+import { meanArrival, type Places, placesOf, type Standing } from '../shop/positions.ts';
 import type { Shop } from '../shop/shop.ts';
 import type { TrayRecord } from '../shop/trays.ts';
 
@@ -23,7 +23,15 @@ export function stagesOfTray(shop: Shop, id: TrayId): readonly AtStage[] {
     if (!atStage(place) || pieces === 0) continue;
     byStage.set(place.stage, [...(byStage.get(place.stage) ?? []), standing]);
   }
-  return [...byStage].map(([stage, standings]) => ({
+  return [...byStage].map(([stage, standings]) => atOneStage({ tray, stage, standings }));
+}
+
+function atOneStage({
+  tray,
+  stage,
+  standings,
+}: Pick<AtStage, 'tray' | 'stage'> & { readonly standings: readonly Standing[] }): AtStage {
+  return {
     tray,
     stage,
     waiting: {
@@ -39,7 +47,7 @@ export function stagesOfTray(shop: Shop, id: TrayId): readonly AtStage[] {
       pieces: total(standings, 'pieces'),
       arrived: total(standings, 'arrived'),
     }),
-  }));
+  };
 }
 
 function sum(
@@ -57,13 +65,27 @@ function total(standings: readonly Standing[], field: 'pieces' | 'arrived'): num
 
 /** The trays with pieces at a stage, waiting longest first. */
 export function traysAtStage(shop: Shop, stage: StageId): readonly AtStage[] {
-  return [...shop.positions.working.keys()]
-    .flatMap((tray) => stagesOfTray(shop, tray).filter((at) => at.stage === stage))
-    .sort(
-      (a, b) =>
-        (a.since ?? Number.POSITIVE_INFINITY) - (b.since ?? Number.POSITIVE_INFINITY) ||
-        a.tray.made - b.tray.made,
-    );
+  const found: AtStage[] = [];
+  for (const [id, places] of shop.positions.working) {
+    const tray = shop.trays.get(id);
+    // Asked at every tap, of every tray in work: most have nothing there.
+    const standings = tray ? standingsAt(places, stage) : [];
+    if (tray && standings.length > 0) found.push(atOneStage({ tray, stage, standings }));
+  }
+  return found.sort(
+    (a, b) =>
+      (a.since ?? Number.POSITIVE_INFINITY) - (b.since ?? Number.POSITIVE_INFINITY) ||
+      a.tray.made - b.tray.made,
+  );
+}
+
+function standingsAt(places: Places, stage: StageId): readonly Standing[] {
+  const found: Standing[] = [];
+  for (const standing of places.values()) {
+    const { place, pieces } = standing;
+    if (pieces !== 0 && atStage(place) && place.stage === stage) found.push(standing);
+  }
+  return found;
 }
 
 /** A count below zero: more pieces were tapped off than the log had there. It asks for a recount. */
