@@ -170,7 +170,7 @@ export function openApp(parts: AppParts): App {
   }
 
   async function fillDemo(log: LogStore): Promise<void> {
-    if ((await log.since(new Map())).events.length > 0) return;
+    if ((await log.holding()).records > 0) return;
     const now = systemClock.now();
     await log.merge({ entries: chained(await makeDemo(now)), now });
   }
