@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { accessibilityFaults, launchBrowser, openPage, type Size } from '../support/browser.ts';
+import { accessibilityFaults, launchBrowser, openDemo, type Size } from '../support/browser.ts';
 import { maker } from '../support/maker.ts';
 
 let browser: Browser;
@@ -15,11 +15,9 @@ const slow = { timeout: 20_000 };
 
 /** The demo with its lock closed, and hands at the bench. */
 async function lockedTablet(size: Size = 'tablet') {
-  const { page, troubles } = await openPage(browser, { size });
+  const { page, troubles } = await openDemo(browser, { size });
   const hands = maker(page);
   const { at, close, goTo } = hands;
-  await close('open-demo');
-  await at('stage-sand').waitFor();
   await goTo('#/set-up/tablet');
   await at('pin-once').fill(pin);
   await at('pin-again').fill(pin);

@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { launchBrowser, openPage } from '../support/browser.ts';
+import { launchBrowser, openDemo } from '../support/browser.ts';
 import { maker } from '../support/maker.ts';
 
 // Sizes and distances in CSS pixels, as the rules of the bench screen give them (our own rules, drawn from the
@@ -46,10 +46,8 @@ const gapBetween = (a: Box, b: Box): number =>
   Math.max(a.x - b.right, b.x - a.right, a.y - b.bottom, b.y - a.bottom);
 
 async function stageScreen(viewport: { width: number; height: number }, stage = 'sand'): Promise<Page> {
-  const { page } = await openPage(browser, { viewport });
-  const { at, close, goTo } = maker(page);
-  await close('open-demo');
-  await at('stage-sand').waitFor();
+  const { page } = await openDemo(browser, { viewport });
+  const { at, goTo } = maker(page);
   await goTo(`#/bench/${stage}`);
   await page.locator('[data-testid^=bench-tray-]').first().click();
   await at('stage-screen').waitFor();

@@ -1,7 +1,7 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { readJournalLine } from '../../src/domain/log/journal-line.ts';
-import { launchBrowser, openPage, watchTroubles } from '../support/browser.ts';
+import { launchBrowser, openPage, watchTroubles, withServiceWorker } from '../support/browser.ts';
 import { makeUpTrays, type StoryTrays, setUpShop } from '../support/first-ten-minutes.ts';
 import { type Maker, maker } from '../support/maker.ts';
 
@@ -21,7 +21,7 @@ interface Tablet {
 
 /** A shop in which five pieces have passed. */
 async function aTablet(): Promise<Tablet> {
-  const { page, troubles } = await openPage(browser);
+  const { page, troubles } = await openPage(browser, withServiceWorker);
   const here = maker(page);
   const trays = await makeUpTrays(here, await setUpShop(here));
   await here.workOn('kit-parts', trays.beech[0]);

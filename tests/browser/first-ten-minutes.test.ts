@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { serveBuild } from '../../.ci/serve-build.mjs';
-import { launchBrowser, makeReadyOffline, openPage } from '../support/browser.ts';
+import { launchBrowser, makeReadyOffline, openPage, withServiceWorker } from '../support/browser.ts';
 import { expectTable } from '../support/expect-table.ts';
 import {
   cutAndBore,
@@ -21,7 +21,7 @@ afterAll(() => browser.close());
 
 describe('a newcomer’s first ten minutes', () => {
   test('with reloads in between, every number is the one worked out by hand', async () => {
-    const { page, troubles } = await openPage(browser, { size: 'tablet' });
+    const { page, troubles } = await openPage(browser, { size: 'tablet', ...withServiceWorker });
     const hands = maker(page);
     const trays = await makeUpTrays(hands, await setUpShop(hands));
     await kitParts(hands, trays);
@@ -38,7 +38,7 @@ describe('a newcomer’s first ten minutes', () => {
 
   test('with no network at all and the host gone, the numbers are the same', async () => {
     const served = await serveBuild({ folder: inject('builtApp'), under: '/shop/' });
-    const { page } = await openPage(browser, { size: 'phone', url: served.url });
+    const { page } = await openPage(browser, { size: 'phone', url: served.url, ...withServiceWorker });
     await makeReadyOffline(page);
     await served.close();
     await page.reload();

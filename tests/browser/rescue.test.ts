@@ -3,7 +3,14 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, chromium, type Download, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
-import { accessibilityFaults, launchBrowser, makeReadyOffline, openPage } from '../support/browser.ts';
+import {
+  accessibilityFaults,
+  launchBrowser,
+  makeReadyOffline,
+  openDemo,
+  openPage,
+  withServiceWorker,
+} from '../support/browser.ts';
 import { browserFlags } from '../support/browser-flags.mjs';
 import { demoTray } from '../support/demo-tray.ts';
 import { openHost } from '../support/host.ts';
@@ -48,7 +55,7 @@ async function savedLines(page: Page): Promise<readonly Line[]> {
 describe('the rescue page', () => {
   test('saves every tap, every file and every setting into one file, with the host gone', async () => {
     const host = await openHost(inject('builtApp'));
-    const { page, troubles } = await openPage(browser, { url: host.url });
+    const { page, troubles } = await openDemo(browser, { url: host.url, ...withServiceWorker });
     await makeReadyOffline(page);
     const hands = maker(page);
     const code = await demoTray(hands);
@@ -90,7 +97,7 @@ describe('the rescue page', () => {
     ['dark', 1280],
     ['light', 390],
   ] as const)('has no fault that a machine can find (%s, %i px wide)', async (colorScheme, width) => {
-    const { page, troubles } = await openPage(browser, { colorScheme, viewport: { width, height: 900 } });
+    const { page, troubles } = await openDemo(browser, { colorScheme, viewport: { width, height: 900 } });
     await demoTray(maker(page));
     await page.goto(`${inject('appUrl')}rescue.html`);
     await isRead(page);
@@ -109,14 +116,12 @@ describe('the rescue page', () => {
   });
 
   test('where nothing can be downloaded or shared, the text itself is offered', async () => {
-    const context = await browser.newContext({ locale: 'en-GB' });
-    await context.addInitScript(() => {
+    const { page } = await openDemo(browser);
+    await demoTray(maker(page));
+    await page.addInitScript(() => {
       Object.defineProperty(navigator, 'standalone', { value: true });
       Object.defineProperty(navigator, 'share', { value: undefined });
     });
-    const page = await context.newPage();
-    await page.goto(inject('appUrl'));
-    await demoTray(maker(page));
     await page.goto(`${inject('appUrl')}rescue.html`);
     await isRead(page);
     expect(await page.locator('[data-testid=rescue-save]').isVisible()).toBe(false);
@@ -127,7 +132,7 @@ describe('the rescue page', () => {
     // The demo shop comes as sealed runs: few lines, and long ones.
     expect(text).toContain('"store":"packs"');
     expect(text.length).toBeGreaterThan(50_000);
-    await context.close();
+    await page.context().close();
   });
 });
 
@@ -143,7 +148,10 @@ test('a store that cannot be opened at all is told on screen, leads to the rescu
     const before = await open();
     const first = await before.newPage();
     await first.goto(inject('appUrl'));
-    await demoTray(maker(first));
+    const hands = maker(first);
+    await hands.close('open-demo');
+    await hands.at('stage-sand').waitFor();
+    await demoTray(hands);
     await writePrivateFile(first);
     await before.close();
 

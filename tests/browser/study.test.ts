@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchBrowser, openPage } from '../support/browser.ts';
+import { launchBrowser, openDemo } from '../support/browser.ts';
 import { maker } from '../support/maker.ts';
 
 let browser: Browser;
@@ -10,12 +10,9 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 
 /** The demo shop, whose log holds one change to be found. */
-async function openDemo() {
-  const opened = await openPage(browser);
-  const hands = maker(opened.page);
-  await hands.close('open-demo');
-  await hands.at('stage-sand').waitFor();
-  return { ...opened, ...hands };
+async function demoInHand() {
+  const opened = await openDemo(browser);
+  return { ...opened, ...maker(opened.page) };
 }
 
 /** How many pixels of the chart are drawn upon. */
@@ -28,7 +25,7 @@ function inkOf(page: Page): Promise<number> {
 }
 
 test('the one change of the demo is found beside the window, charted, and leaves the list when it is answered', async () => {
-  const { page, at, tap, close, goTo, troubles } = await openDemo();
+  const { page, at, tap, close, goTo, troubles } = await demoInHand();
   await goTo('#/yield');
   await tap('study-to-signals');
   await at('signal-0').waitFor();
@@ -61,7 +58,7 @@ test('the one change of the demo is found beside the window, charted, and leaves
 });
 
 test('before and since a mark are compared, and a piece tapped meanwhile in another window is in the next answer', async () => {
-  const { page, at, goTo, troubles } = await openDemo();
+  const { page, at, goTo, troubles } = await demoInHand();
   await goTo('#/yield/compare');
   await at('compare-overall').waitFor();
   await at('compare-kind').selectOption('mark');

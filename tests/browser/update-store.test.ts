@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { launchBrowser, openPage } from '../support/browser.ts';
+import { launchBrowser, openDemo, openPage } from '../support/browser.ts';
 import { demoTray } from '../support/demo-tray.ts';
 import { maker } from '../support/maker.ts';
 
@@ -34,7 +34,7 @@ async function eventsInRescue(page: Page): Promise<readonly unknown[]> {
 }
 
 test('a newer version brings another layout: the old window says so at once, writes nothing more, and every record is saved', async () => {
-  const { page } = await openPage(browser);
+  const { page } = await openDemo(browser);
   const hands = maker(page);
   const code = await demoTray(hands);
   await hands.workOn('kit-parts', code);

@@ -4,7 +4,14 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test } from 'vitest';
 import { buildApp } from '../../.ci/tools.mjs';
-import { launchBrowser, makeReadyOffline, openPage, watchTroubles } from '../support/browser.ts';
+import {
+  launchBrowser,
+  makeReadyOffline,
+  openDemo,
+  openPage,
+  watchTroubles,
+  withServiceWorker,
+} from '../support/browser.ts';
 import { demoTray } from '../support/demo-tray.ts';
 import { type Host, openHost } from '../support/host.ts';
 import { type Maker, maker } from '../support/maker.ts';
@@ -30,7 +37,7 @@ afterEach(() => host.close());
 
 /** A window that works without the network, with a tray of ten in mid-work and one piece tapped off. */
 async function atWork() {
-  const { page, troubles } = await openPage(browser, { url: host.url });
+  const { page, troubles } = await openDemo(browser, { url: host.url, ...withServiceWorker });
   await makeReadyOffline(page);
   const hands = maker(page);
   const code = await demoTray(hands);
@@ -311,11 +318,10 @@ describe('never a blank screen', () => {
   });
 
   test('a part that cannot be had leaves the shop open: said in its place, tried again at a tap', async () => {
-    const { page } = await openPage(browser, { url: host.url, serviceWorkers: 'block' });
-    const hands = maker(page);
     // From the start: what is to be had then is fetched ahead.
     host.breakFiles(/yield-place-.*[.]js$/, 'gone');
-    await demoTray(hands);
+    const { page } = await openDemo(browser, { url: host.url });
+    const hands = maker(page);
     await page.evaluate(() => {
       location.hash = '#/yield';
     });

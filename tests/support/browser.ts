@@ -13,10 +13,14 @@ const sizes = {
 export type Size = keyof typeof sizes;
 
 /** A shop in Britain; Chromium on a bare machine may have a locale that Intl refuses. */
-const place = { locale: 'en-GB', timezoneId: 'Europe/London' };
+export const place = { locale: 'en-GB', timezoneId: 'Europe/London' };
 
+/**
+ * Without a service worker unless one is asked for: to put the app on a tablet takes as long as many a test. What it does is
+ * seen where it is asked for: in the first ten minutes, offline, in updates, on the rescue page, and in all chaos runs.
+ */
 function contextOptions(size: Size, more: BrowserContextOptions): BrowserContextOptions {
-  return { ...place, viewport: sizes[size], hasTouch: size !== 'desk', ...more };
+  return { ...place, viewport: sizes[size], hasTouch: size !== 'desk', serviceWorkers: 'block', ...more };
 }
 
 /** A browser with nothing remembered. Close it in `afterAll`. */
@@ -24,26 +28,43 @@ export function launchBrowser({ flags = [] }: { flags?: readonly string[] } = {}
   return chromium.launch({ executablePath: inject('browserPath'), args: [...browserFlags, ...flags] });
 }
 
+/** For a page whose app is to be put on the tablet. */
+export const withServiceWorker = { serviceWorkers: 'allow' } as const;
+
 export interface OpenPage {
   readonly page: Page;
   /** Errors so far: uncaught ones, those on the console (a breach of the policy among them), requests to other hosts. */
   readonly troubles: readonly string[];
 }
 
+type PageOptions = { readonly size?: Size; readonly url?: string } & BrowserContextOptions;
+
 /** A page in a context of its own, on `url` (the served app if left out). Its context closes with the browser. */
 export async function openPage(
   browser: Browser,
-  {
-    size = 'tablet',
-    url = inject('appUrl'),
-    ...more
-  }: { size?: Size; url?: string } & BrowserContextOptions = {},
+  { size = 'tablet', url = inject('appUrl'), ...more }: PageOptions = {},
 ): Promise<OpenPage> {
   const context = await browser.newContext(contextOptions(size, more));
   const page = await context.newPage();
   const troubles = watchTroubles(page, new URL(url).origin);
   await page.goto(url);
   return { page, troubles };
+}
+
+/**
+ * A page on the bench of the demo shop, on a tablet of its own that was in the demo before: it was made once for all tests
+ * (`made-demo.ts`). That it can be made and left is tested in `demo-shop.test.ts`.
+ */
+export async function openDemo(
+  browser: Browser,
+  { url = inject('appUrl'), ...more }: PageOptions = {},
+): Promise<OpenPage> {
+  const { cookies, origins } = inject('demoTablet');
+  const { origin } = new URL(url);
+  const storageState = { cookies, origins: origins.map((kept) => ({ ...kept, origin })) };
+  const opened = await openPage(browser, { url, storageState, ...more });
+  await opened.page.locator('[data-testid=stage-sand]').waitFor();
+  return opened;
 }
 
 /** Collects what goes wrong on `page` from now on; only `origin` may be asked for anything. */
@@ -61,7 +82,10 @@ export function watchTroubles(page: Page, origin: string): readonly string[] {
   return troubles;
 }
 
-/** Waits until the whole app is kept on the device, then loads the page anew, so that the service worker serves it. */
+/**
+ * Waits until the whole app is kept on the device, then loads the page anew, so that the service worker serves it. The page
+ * was opened with `withServiceWorker`.
+ */
 export async function makeReadyOffline(page: Page): Promise<void> {
   await page.evaluate(async () => {
     await navigator.serviceWorker.ready;

@@ -1,0 +1,14 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { launchBrowser } from '../support/browser.ts';
+import { walkDemo } from '../support/walk-demo.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser.close());
+
+test('on a phone no place has a fault that a machine can find, nor scrolls sideways', async () => {
+  expect(await walkDemo(browser, 'phone')).toEqual({ faults: [], troubles: [] });
+});
