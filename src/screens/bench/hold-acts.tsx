@@ -20,8 +20,10 @@ export const HoldActs = ({ view, act, onFlaw, now }: ActsProps & { now: number }
   };
   const takeOut = (pieces: number) => (pieces > view.readyNow ? setEarly(pieces) : unload(pieces));
   const ready = view.readyNow > 0 ? Math.min(view.readyNow, held.shown) : held.shown;
-  const key = useKeyOf('pass', () =>
-    held.shown > 0 ? takeOut(ready) : waiting.shown > 0 && load(waiting.shown),
+  const key = useKeyOf(
+    'pass',
+    () => (held.shown > 0 ? takeOut(ready) : waiting.shown > 0 && load(waiting.shown)),
+    { closing: true },
   );
   const cure = view.ready === null ? undefined : readyIn(view.ready, now);
   if (early !== null) {

@@ -19,12 +19,12 @@ export const StageFoot = ({ view, onUndo, onPutBack, onNext }: StageFootProps) =
   const { next, stage } = view;
   const nothing = session.canUndo.value ? undefined : words.nothingToUndo;
   const undoKey = useKeyOf('undo', () => nothing === undefined && void onUndo());
-  const nextKey = useKeyOf('next', () => next !== null && onNext(next));
-  const pauseKey = useKeyOf('pause', () => void session.pause());
+  const nextKey = useKeyOf('next', () => next !== null && onNext(next), { closing: true });
+  const pauseKey = useKeyOf('pause', () => void session.pause(), { closing: true });
   const running = session.spell.value?.begun ?? false;
   return (
     <>
-      <div class="stage-undo">
+      <div class="stage-undo bench-row">
         <PressButton
           size="bench"
           icon={nothing === undefined ? 'undo' : undefined}
@@ -44,7 +44,7 @@ export const StageFoot = ({ view, onUndo, onPutBack, onNext }: StageFootProps) =
           />
         )}
       </div>
-      <div class="stage-leave">
+      <div class="stage-leave bench-row">
         <PressButton
           size="bench-small"
           icon="back"

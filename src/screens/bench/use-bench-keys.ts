@@ -3,20 +3,23 @@ import { keysOf } from '../../app/bench-keys.ts';
 import type { ReasonId } from '../../domain/log/ids.ts';
 import type { BenchAct } from '../../domain/set-up/facts.ts';
 import { factOf } from '../../domain/shop/registers.ts';
+import { type KeyTaker, takeKeys } from '../../ui/press/page-keys.ts';
 import { keySign } from '../../words/key-words.ts';
 import { useApp, useSession, useShop } from '../parts/app-context.ts';
 
-/** The same key again within this time (ms) is a bounce of the switch. */
-const bounce = 120;
 const flawActs = ['flaw-1', 'flaw-2', 'flaw-3', 'flaw-4', 'flaw-5', 'flaw-6'] as const;
 
-/** Lets the key of an act do it; returns the key to show, undefined while keys are switched off. */
-export function useKeyOf(act: BenchAct, run: () => unknown): string | undefined {
+/**
+ * Lets the key of an act do it; returns the key to show, undefined while keys are switched off. `closing` is as for
+ * buttons: deaf for a while after an act.
+ */
+export function useKeyOf(
+  act: BenchAct,
+  run: () => unknown,
+  { closing = false }: { closing?: boolean } = {},
+): string | undefined {
   const keys = useKeys();
-  useKeyDown((key) => {
-    if (keys?.[act] === key) run();
-    return keys?.[act] === key;
-  });
+  useKeyTaker({ takes: (key) => keys?.[act] === key, act: run, closing });
   return keys && keySign(keys[act]);
 }
 
@@ -26,11 +29,13 @@ export function useFlawKeys(
   run: (reason: ReasonId) => unknown,
 ): readonly (string | undefined)[] {
   const keys = useKeys();
-  useKeyDown((key) => {
-    const place = flawActs.findIndex((act) => keys?.[act] === key);
-    const reason = reasons[place];
-    if (reason !== undefined) run(reason);
-    return reason !== undefined;
+  const reasonOf = (key: string) => reasons[flawActs.findIndex((act) => keys?.[act] === key)];
+  useKeyTaker({
+    takes: (key) => reasonOf(key) !== undefined,
+    act(key) {
+      const reason = reasonOf(key);
+      if (reason !== undefined) run(reason);
+    },
   });
   return reasons.map((_, place) => {
     const act = flawActs[place];
@@ -46,35 +51,18 @@ function useKeys(): Readonly<Record<BenchAct, string>> | undefined {
     : undefined;
 }
 
-/** Hears keys that nothing else takes: no held key, no key typed into a field, none while a sheet is open. */
-function useKeyDown(take: (key: string) => boolean): void {
-  const latest = useRef(take);
-  latest.current = take;
-  useEffect(() => {
-    let last = { key: '', at: Number.NEGATIVE_INFINITY };
-    const hear = (event: KeyboardEvent) => {
-      const bounced = event.key === last.key && event.timeStamp - last.at < bounce;
-      if (
-        event.repeat ||
-        bounced ||
-        event.ctrlKey ||
-        event.metaKey ||
-        event.altKey ||
-        isElsewhere(event.target)
-      )
-        return;
-      if (!latest.current(event.key)) return;
-      last = { key: event.key, at: event.timeStamp };
-      event.preventDefault();
-    };
-    addEventListener('keydown', hear);
-    return () => removeEventListener('keydown', hear);
-  }, []);
-}
-
-function isElsewhere(target: EventTarget | null): boolean {
-  return (
-    target instanceof Element &&
-    target.closest('input, textarea, select, dialog, [role=alertdialog]') !== null
+/** The key presses that `taker` wants, for as long as its screen stands. */
+function useKeyTaker(taker: KeyTaker): void {
+  const latest = useRef(taker);
+  latest.current = taker;
+  const { closing } = taker;
+  useEffect(
+    () =>
+      takeKeys({
+        takes: (key) => latest.current.takes(key),
+        act: (key) => latest.current.act(key),
+        closing,
+      }),
+    [closing],
   );
 }
