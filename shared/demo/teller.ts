@@ -44,6 +44,7 @@ export function openTeller(): Teller {
       ...daysOf(at),
       clock: 'sound',
       person,
+      station,
       letter,
       elapsed,
       newId,

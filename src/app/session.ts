@@ -176,6 +176,7 @@ export async function openSession(parts: SessionParts): Promise<Session> {
       day,
       clock: watch.doubt.value === null ? 'sound' : 'doubtful',
       person: person.value,
+      station: own,
       letter,
       elapsed,
       newId,

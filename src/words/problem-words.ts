@@ -47,6 +47,10 @@ export function problemWords(problem: Problem, registers: Registers): string {
       return 'This entry cannot be taken back.';
     case 'no-letter':
       return 'This tablet has no letter yet. Give it one in Set-up.';
+    case 'letter-lost':
+      return problem.free === null
+        ? `The letter ${problem.letter} is another tablet’s, and all others are taken. In Set-up, This tablet, take over that of a tablet that is gone.`
+        : `The letter ${problem.letter} is another tablet’s. This one takes ${problem.free}: try again in a moment.`;
     case 'stage-still-holds':
       return `Say where the pieces go: ${problem.stages.map(({ stage, pieces: n }) => `${stageName(stage)} (${n})`).join(', ')}.`;
     case 'same-name':

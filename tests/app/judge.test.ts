@@ -33,7 +33,7 @@ test('the code is asked for again after it could not be had', async () => {
   const { shop } = session.view.value;
   const at = {
     ...{ now: 0, zone: { name: 'UTC', offset: 0 }, day: session.today(), clock: 'sound' as const },
-    ...{ person: null, letter: 'A', elapsed: null, newId: () => 'id' },
+    ...{ person: null, station: session.station, letter: 'A', elapsed: null, newId: () => 'id' },
   };
   const command = {
     kind: 'make-trays',

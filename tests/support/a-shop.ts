@@ -11,6 +11,7 @@ import { readEvent } from '../../src/domain/log/read-event.ts';
 import { nextStamp, type Stamp, stampZero, witnessStamp } from '../../src/domain/log/stamp.ts';
 import { shopDay, zoneAt } from '../../src/domain/log/zone.ts';
 import type { RegisterSet } from '../../src/domain/set-up/register.ts';
+import { factOf } from '../../src/domain/shop/registers.ts';
 import { addEvent, emptyShop, type Shop } from '../../src/domain/shop/shop.ts';
 import type { Voidable } from '../../src/domain/shop/voids.ts';
 import {
@@ -59,6 +60,8 @@ export interface ShopOptions {
   readonly station?: string;
   /** Letter of the station's tray codes; null is a station that has none yet. */
   readonly letter?: string | null;
+  /** The letter is the one that the shop has on record for the station, as in the app. */
+  readonly onRecord?: boolean;
   /** The tablet's clock at the start, ms UTC. */
   readonly now?: number;
 }
@@ -79,7 +82,12 @@ const minute = 60_000;
  * One tablet with its own copy of the shop, for tests: it judges commands, numbers and stamps the events as a store
  * does, and refuses to record an event that its own schema would call damaged. A minute passes with each act.
  */
-export function aShop({ station = 'bench', letter = 'A', now = mondayMorning }: ShopOptions = {}) {
+export function aShop({
+  station = 'bench',
+  letter = 'A',
+  onRecord = false,
+  now = mondayMorning,
+}: ShopOptions = {}) {
   const shop = emptyShop();
   const log: ShopEvent[] = [];
   const own = v.parse(stationId, station);
@@ -99,7 +107,8 @@ export function aShop({ station = 'bench', letter = 'A', now = mondayMorning }: 
       ...here,
       zone: zoneAt(here.now, zone),
       day: shopDay(here.now, { zone, startHour: 4 }),
-      letter,
+      station: own,
+      letter: onRecord ? (factOf(shop.registers, { register: 'station', id: own })?.letter ?? null) : letter,
       newId: () => {
         ids += 1;
         return `${station}-${ids}`;

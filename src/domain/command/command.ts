@@ -33,6 +33,8 @@ export type Command =
   | { readonly kind: 'load'; readonly spot: Spot; readonly pieces: number }
   | { readonly kind: 'split'; readonly spot: Spot; readonly pieces: number }
   | { readonly kind: 'join'; readonly tray: TrayId; readonly into: TrayId }
+  /** A new code for a tray that shares its own with another. */
+  | { readonly kind: 'recode'; readonly tray: TrayId }
   | {
       readonly kind: 'recount';
       readonly spot: Omit<Spot, 'shown'>;

@@ -5,7 +5,7 @@ import type { MarkFact } from '../set-up/facts.ts';
 import type { RegisterSet } from '../set-up/register.ts';
 import { sameName } from '../set-up/text.ts';
 import { meanArrival, type Standing } from '../shop/positions.ts';
-import { factOf, factsOf, nextRev } from '../shop/registers.ts';
+import { factOf, factsOf, nextRev, type Registers } from '../shop/registers.ts';
 import type { Shop } from '../shop/shop.ts';
 import { type TrayRecord, trayFacts } from '../shop/trays.ts';
 import type { CommandOf } from './command.ts';
@@ -19,7 +19,18 @@ export function decideSet(shop: Shop, { set }: CommandOf<'set'>, at: Circumstanc
 }
 
 export function setUpDraft({ registers }: Shop, set: RegisterSet, at: Circumstances): Draft<SetUpEvent> {
-  return { ...envelopeAt(at), kind: 'set-up', set: tidied(set), rev: nextRev(registers, set) };
+  const value = withClaim(registers, tidied(set));
+  return { ...envelopeAt(at), kind: 'set-up', set: value, rev: nextRev(registers, set) };
+}
+
+/** A word on a station says since when it has its letter; a letter that is new to it is claimed by the word itself. */
+function withClaim(registers: Registers, set: RegisterSet): RegisterSet {
+  if (set.register !== 'station') return set;
+  const { since: _said, ...value } = set.value;
+  const held = registers.get(`station/${set.id}`);
+  const before = held?.set.register === 'station' ? held.set.value : undefined;
+  const isNew = !held || !before || before.letter !== value.letter || before.handedTo !== value.handedTo;
+  return { ...set, value: isNew ? value : { ...value, since: before.since ?? held.stamp.wall } };
 }
 
 /** What is wrong with a set-up fact in itself, or null. Names that are in use are unique within their kind. */

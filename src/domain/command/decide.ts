@@ -3,7 +3,7 @@ import type { Command } from './command.ts';
 import { decideAtBench, isBenchCommand } from './decide-at-bench.ts';
 import { decideRecount } from './decide-recount.ts';
 import { decideChangeRoute, decideSet } from './decide-set-up.ts';
-import { decideJoin, decideMakeTrays, decideSplit } from './decide-trays.ts';
+import { decideJoin, decideMakeTrays, decideRecode, decideSplit } from './decide-trays.ts';
 import { decideUndo, isOfRoute } from './decide-undo.ts';
 import { decideUndoOfRoute } from './decide-undo-of-route.ts';
 import type { Circumstances, Decision } from './decision.ts';
@@ -18,6 +18,8 @@ export function decide(shop: Shop, command: Command, at: Circumstances): Decisio
       return decideSplit(shop, command, at);
     case 'join':
       return decideJoin(shop, command, at);
+    case 'recode':
+      return decideRecode(shop, command, at);
     case 'recount':
       return decideRecount(shop, command, at);
     case 'change-route':

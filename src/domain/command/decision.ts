@@ -1,5 +1,5 @@
 import type { Draft } from '../log/event.ts';
-import type { PersonId, ShopDay } from '../log/ids.ts';
+import type { PersonId, ShopDay, StationId } from '../log/ids.ts';
 import type { Zone } from '../log/zone.ts';
 import type { Problem } from './problem.ts';
 
@@ -12,6 +12,7 @@ export interface Circumstances {
   /** Whether the tablet's clock can be believed. */
   readonly clock: 'sound' | 'doubtful';
   readonly person: PersonId | null;
+  readonly station: StationId;
   /** Letter of the station for the codes of new trays; null until it has one. */
   readonly letter: string | null;
   /** Milliseconds since the last tap of the spell; null at a break. */

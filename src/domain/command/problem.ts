@@ -26,6 +26,8 @@ export type Problem =
   | { readonly kind: 'already-taken-back' }
   | { readonly kind: 'cannot-be-taken-back' }
   | { readonly kind: 'no-letter' }
+  /** Another station has the letter by an earlier claim; `free` is one that this station can take. */
+  | { readonly kind: 'letter-lost'; readonly letter: string; readonly free: string | null }
   | {
       readonly kind: 'stage-still-holds';
       readonly stages: readonly { readonly stage: StageId; readonly pieces: number }[];

@@ -34,3 +34,34 @@ export function holds(shop: Shop): readonly Hold[] {
   }
   return found.sort((a, b) => a.ready - b.ready);
 }
+
+/** A tray whose pieces at one stage have cured, as far as they were loaded together; `ready` in ms UTC. */
+export interface CureOver {
+  readonly tray: TrayRecord;
+  readonly stage: StageId;
+  readonly pieces: number;
+  readonly ready: number;
+}
+
+/** Pieces of a tray that were loaded one by one, but are ready within this time (ms) of one another, are one round. */
+const oneRound = 15 * 60_000;
+
+/** The rounds of which the last piece is cured later than `after` and by `until` (ms UTC), the soonest first. */
+export function curesOver(
+  shop: Shop,
+  { after, until }: { after: number; until: number },
+): readonly CureOver[] {
+  const rounds: CureOver[] = [];
+  const latest = new Map<string, number>();
+  for (const { tray, stage, pieces, ready } of holds(shop)) {
+    const key = `${tray.tray}|${stage}`;
+    const place = latest.get(key);
+    const before = place === undefined ? undefined : rounds[place];
+    if (place !== undefined && before && ready - before.ready <= oneRound) {
+      rounds[place] = { ...before, pieces: before.pieces + pieces, ready };
+    } else {
+      latest.set(key, rounds.push({ tray, stage, pieces, ready }) - 1);
+    }
+  }
+  return rounds.filter(({ ready }) => ready > after && ready <= until).sort((a, b) => a.ready - b.ready);
+}

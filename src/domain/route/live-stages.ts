@@ -1,4 +1,4 @@
-import type { RouteId, StageId } from '../log/ids.ts';
+import type { RouteId, StageId, StationId } from '../log/ids.ts';
 import type { BatchFact } from '../set-up/facts.ts';
 import { byName, factOf, type Registers, unsortedFacts } from '../shop/registers.ts';
 
@@ -12,6 +12,12 @@ export function liveStages(registers: Registers): readonly StageId[] {
     .map(({ route }) => factOf(registers, { register: 'route', id: route })?.stages ?? [])
     .toSorted((a, b) => b.length - a.length);
   return routes.reduce<readonly StageId[]>(withRoute, []);
+}
+
+/** The stage that a station is used for; null when none was said, or pieces go through it no more. */
+export function usualStage(registers: Registers, station: StationId): StageId | null {
+  const stage = factOf(registers, { register: 'station', id: station })?.stage;
+  return stage && liveStages(registers).includes(stage) ? stage : null;
 }
 
 /** Of each route the batch in work that is first by name: years leave hundreds of batches on a handful of routes. */

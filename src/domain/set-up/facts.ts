@@ -1,5 +1,14 @@
 import * as v from 'valibot';
-import { partId, reasonId, routeId, shopDayText, speciesId, stageId, variantId } from '../log/ids.ts';
+import {
+  partId,
+  reasonId,
+  routeId,
+  shopDayText,
+  speciesId,
+  stageId,
+  stationId,
+  variantId,
+} from '../log/ids.ts';
 import { codeLetters } from '../tray/code-alphabet.ts';
 import { markNoteSchema, nameSchema, noteSchema } from './text-schema.ts';
 
@@ -158,6 +167,12 @@ export const stationFact = v.object({
   keys: v.array(
     v.object({ act: v.picklist(benchActs), key: v.pipe(v.string(), v.minLength(1), v.maxLength(32)) }),
   ),
+  /** The stage that the app opens at here; left out by older versions, null for the choice of stages. */
+  stage: v.exactOptional(v.nullable(stageId)),
+  /** When the letter was claimed, where that was before this word on the station; left out, its stamp says so. */
+  since: v.exactOptional(moment),
+  /** The station that goes on with the letter in this one's stead: the same tablet under a new id, or one in its place. */
+  handedTo: v.exactOptional(stationId),
 });
 
 export type SpeciesFact = Readonly<v.InferOutput<typeof speciesFact>>;

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { traysOfCode } from '../../domain/rollup/same-code.ts';
 import { codeDigits, codeLetters } from '../../domain/tray/code-alphabet.ts';
 import { judgeTypedCode, type Mistyped } from '../../domain/tray/mistyped-code.ts';
 import { longestCode, tidyCode } from '../../domain/tray/tray-code.ts';
@@ -8,17 +9,21 @@ import { nameOf } from '../../words/names.ts';
 import { mistypedWords, traysWords as words } from '../../words/trays-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
+import { SameCodeSheet } from '../parts/same-code.tsx';
 import { liveCodes, type TrayRow } from './trays-view.ts';
 
 /** The pad that finds a tray by its code; a mistyped one is judged and the nearest trays are offered. */
 export const FindTray = ({ rows }: { rows: readonly TrayRow[] }) => {
-  const { registers, trays } = useShop();
+  const shop = useShop();
+  const { registers } = shop;
+  const [alike, setAlike] = useState<string | null>(null);
   const [typed, setTyped] = useState('');
   const [wrong, setWrong] = useState<Mistyped | null>(null);
   const open = (code: string) => {
     // A finished tray can be opened by its code too; it is only not offered.
-    const known = [...trays.values()].findLast((tray) => tray.code === tidyCode(code));
-    if (known) return goTo('trays', known.tray);
+    const [tray, ...others] = traysOfCode(shop, code);
+    if (tray && others.length > 0) return setAlike(tray.code);
+    if (tray) return goTo('trays', tray.tray);
     setWrong(judgeTypedCode(code, liveCodes(rows)) ?? null);
   };
   const offers = (wrong?.offers ?? []).map((code) => {
@@ -45,6 +50,9 @@ export const FindTray = ({ rows }: { rows: readonly TrayRow[] }) => {
         onOffer={open}
         testId="find-pad"
       />
+      {alike && (
+        <SameCodeSheet code={alike} onOpen={(id) => goTo('trays', id)} onClose={() => setAlike(null)} />
+      )}
     </Panel>
   );
 };

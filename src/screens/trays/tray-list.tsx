@@ -15,6 +15,7 @@ import { useShop } from '../parts/app-context.ts';
 import { useNow } from '../parts/use-now.ts';
 import { WoodName } from '../parts/wood-name.tsx';
 import { FindTray } from './find-tray.tsx';
+import { SharedCodes } from './shared-codes.tsx';
 import { spotWords } from './spot-words.ts';
 import { spotsOf, type TrayRow, traysInWork } from './trays-view.ts';
 
@@ -43,6 +44,7 @@ export const TrayList = () => {
           {words.noneHelp}
         </EmptyState>
       )}
+      <SharedCodes />
       {shop.trays.size > 0 && (
         <div class="trays-columns">
           <FindTray rows={live} />

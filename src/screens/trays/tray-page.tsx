@@ -13,6 +13,7 @@ import { useShop } from '../parts/app-context.ts';
 import { WoodName } from '../parts/wood-name.tsx';
 import { JoinSheet } from './join-sheet.tsx';
 import { RecountSheet } from './recount-sheet.tsx';
+import { SharedCodes } from './shared-codes.tsx';
 import { SplitSheet } from './split-sheet.tsx';
 import { spotWords } from './spot-words.ts';
 import { TrayHistory } from './tray-history.tsx';
@@ -56,6 +57,7 @@ export const TrayPage = ({ id }: { id: TrayId }) => {
         </div>
         <PressButton icon="back" label={words.toTrays} onAct={() => goTo('trays')} />
       </header>
+      <SharedCodes only={tray.code} />
       {caution && (
         <Notice tone="warn" title={words.caution}>
           {caution}

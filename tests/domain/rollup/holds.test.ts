@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { heldAt, holds } from '../../../src/domain/rollup/holds.ts';
+import { curesOver, heldAt, holds } from '../../../src/domain/rollup/holds.ts';
 import { aWorkshop, lowered } from '../../support/a-shop.ts';
 import { cureMinutes, stage } from '../../support/workshop.ts';
 
@@ -58,5 +58,54 @@ describe('what cures', () => {
     shop.flaw(tray, 'glue', { why: 'gap', outcome: { kind: 'scrapped', saved: [] }, held: true });
     expect(heldAt(shop.shop.ledger, stage.glue)).toBe(0);
     expect(holds(shop.shop)).toEqual([]);
+  });
+});
+
+describe('a cure is over', () => {
+  const inClamps = (...rounds: readonly number[]) => {
+    const shop = aWorkshop();
+    const tray = shop.tray('ash-copper', 8);
+    shop.pass(tray, 'bore', { pieces: 8 });
+    const begun = shop.clock();
+    for (const minutes of rounds) {
+      // Each act takes a minute of its own.
+      shop.later(minutes - (shop.clock() - begun) / minute);
+      shop.load(tray, 'glue');
+    }
+    return { shop, over: (from: number, to: number) => overOf(shop, begun + cureMinutes * minute, from, to) };
+  };
+  const overOf = ({ shop }: ReturnType<typeof aWorkshop>, ready: number, from: number, to: number) =>
+    curesOver(shop, { after: ready + from * minute, until: ready + to * minute }).map((cure) => [
+      (cure.ready - ready) / minute,
+      cure.pieces,
+    ]);
+
+  test('once, in the stretch of time in which its last piece is ready', () => {
+    const { over } = inClamps(0);
+    expect(over(-10, -1)).toEqual([]);
+    expect(over(-1, 0)).toEqual([[0, 1]]);
+    expect(over(0, 1)).toEqual([]);
+  });
+
+  test('for pieces that were loaded one by one when the last of them is ready', () => {
+    const { over } = inClamps(0, 4, 9, 20);
+    expect(over(-10, 19)).toEqual([]);
+    expect(over(-10, 20)).toEqual([[20, 4]]);
+  });
+
+  test('for each round by itself where more than a quarter of an hour lies between', () => {
+    const { over } = inClamps(0, 5, 21);
+    expect(over(-10, 60)).toEqual([
+      [5, 2],
+      [21, 1],
+    ]);
+    expect(over(5, 60)).toEqual([[21, 1]]);
+  });
+
+  test('not for what was taken out before', () => {
+    const { shop, over } = inClamps(0);
+    const [tray] = shop.shop.trays.keys();
+    if (tray) shop.pass(tray, 'glue', { held: true });
+    expect(over(-10, 10)).toEqual([]);
   });
 });
