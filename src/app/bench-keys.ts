@@ -30,10 +30,13 @@ export type Lesson =
   | { readonly kind: 'taught'; readonly keys: StationFact['keys'] }
   /** The key does another act already. */
   | { readonly kind: 'taken'; readonly by: BenchAct }
+  /** Enter and space press the button that has the focus: one of the two has to be left to do so. */
+  | { readonly kind: 'needed' }
   /** A key that the browser needs, or that only goes with others: it cannot be taught. */
   | { readonly kind: 'unfit' };
 
 const longestKey = 32;
+const pressing: ReadonlySet<string> = new Set(['Enter', ' ']);
 
 /** Keys that move the focus, close sheets or belong to the browser and the system; pedals may send F13 and on. */
 const unfit =
@@ -48,5 +51,6 @@ export function teachKey(
   const by = actOfKey(keysOf(station), key);
   if (by && by !== act) return { kind: 'taken', by };
   const others = station.keys.filter((each) => each.act !== act);
+  if (others.some((each) => pressing.has(each.key)) && pressing.has(key)) return { kind: 'needed' };
   return { kind: 'taught', keys: key === usualKeys[act] ? others : [...others, { act, key }] };
 }

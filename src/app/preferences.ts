@@ -1,14 +1,18 @@
 import { effect, type Signal, signal } from '@preact/signals';
 import * as v from 'valibot';
 import { type BenchLock, keptLock } from './kept-lock.ts';
+import type { LetterNews } from './station-letter.ts';
 
 const schema = v.object({
   theme: v.fallback(v.picklist(['light', 'dark', 'glare']), 'light'),
   sound: v.fallback(v.boolean(), true),
+  speak: v.fallback(v.boolean(), false),
   keys: v.fallback(v.boolean(), true),
+  side: v.fallback(v.picklist(['left', 'right']), 'left'),
   person: v.fallback(v.nullable(v.string()), null),
   shop: v.fallback(v.picklist(['own', 'demo']), 'own'),
   lock: v.fallback(v.nullable(keptLock), null),
+  letterNews: v.fallback(v.nullable(v.object({ from: v.string(), to: v.string(), owner: v.string() })), null),
 });
 
 export type ShopChoice = 'own' | 'demo';
@@ -17,12 +21,18 @@ export type ShopChoice = 'own' | 'demo';
 export interface Preferences {
   readonly theme: Signal<'light' | 'dark' | 'glare'>;
   readonly sound: Signal<boolean>;
+  /** Whether the counts of the stage screen are spoken. */
+  readonly speak: Signal<boolean>;
   /** Whether the stage screen answers to keys. */
   readonly keys: Signal<boolean>;
+  /** Where the usual button of the stage screen stands; the other side is its mirror image, for the other hand. */
+  readonly side: Signal<'left' | 'right'>;
   readonly person: Signal<string | null>;
   readonly shop: Signal<ShopChoice>;
   /** What keeps visitors to the bench; the same in all windows of the tablet. */
   readonly lock: Signal<BenchLock | null>;
+  /** That the station took another letter by itself, until the person has put it away. */
+  readonly letterNews: Signal<LetterNews | null>;
 }
 
 const place = 'tallywright preferences';
@@ -33,10 +43,13 @@ export function openPreferences(storage: Pick<Storage, 'getItem' | 'setItem'> | 
   const preferences: Preferences = {
     theme: signal(kept.theme),
     sound: signal(kept.sound),
+    speak: signal(kept.speak),
     keys: signal(kept.keys),
+    side: signal(kept.side),
     person: signal(kept.person),
     shop: signal(kept.shop),
     lock: signal(kept.lock),
+    letterNews: signal(kept.letterNews),
   };
   const { lock } = preferences;
   /** Takes the lock as another window left it. What cannot be read changes nothing: that would open it. */

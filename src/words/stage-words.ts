@@ -54,6 +54,7 @@ export const stageWords = {
   grade: 'Which grade?',
   gradeCount: (name: string, n: number) => `${name} ${n}`,
   offRoute: 'This stage is not on the route any more. Move the pieces in Set-up, Route.',
+  mayGoDark: 'Screen may go dark',
   unknownTray: 'This tray or stage is not in the shop.',
 } as const;
 

@@ -42,6 +42,15 @@ test('a usual key is free for another act once its own act was taught another', 
   });
 });
 
+test('of Enter and space one is left to press the button that has the focus', () => {
+  const taught = { keys: [{ act: 'pass' as const, key: 'Enter' }] };
+  expect(teachKey(taught, { act: 'undo', key: ' ' })).toEqual({ kind: 'needed' });
+  expect(teachKey(taught, { act: 'pass', key: ' ' })).toEqual({
+    kind: 'taught',
+    keys: [{ act: 'pass', key: ' ' }],
+  });
+});
+
 test('an act that is taught its usual key again is as if it had never been taught', () => {
   expect(teachKey({ keys: [{ act: 'pass', key: 'Enter' }] }, { act: 'pass', key: '1' })).toEqual({
     kind: 'taught',

@@ -85,7 +85,7 @@ export const FlawPanel = ({ view, reason, act, onDone }: FlawPanelProps) => {
               ))}
         </BenchGrid>
       )}
-      <div class="flaw-foot">
+      <div class="flaw-foot bench-row">
         <PressButton
           size="bench-small"
           tone="quiet"

@@ -7,9 +7,10 @@ import { BenchFrame } from '../../ui/bench/bench-frame.tsx';
 import { EmptyState } from '../../ui/notice/empty-state.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { problemWords } from '../../words/problem-words.ts';
+import type { SpokenCount } from '../../words/spoken-words.ts';
 import { stageWords as words } from '../../words/stage-words.ts';
 import { goTo } from '../parts/address.ts';
-import { useSession, useShop } from '../parts/app-context.ts';
+import { useApp, useSession, useShop } from '../parts/app-context.ts';
 import { Unsaved } from '../parts/unsaved.tsx';
 import { useFeedback } from '../parts/use-feedback.ts';
 import { useNow } from '../parts/use-now.ts';
@@ -20,6 +21,8 @@ import { PassActs } from './pass-acts.tsx';
 import { StageFoot } from './stage-foot.tsx';
 import { StageHead } from './stage-head.tsx';
 import { StageSays } from './stage-says.tsx';
+import { StageSigns } from './stage-signs.tsx';
+import { stockAt, tapAnswer, tapOf } from './tap-answer.ts';
 
 export interface StageScreenProps {
   readonly stage: StageId;
@@ -29,8 +32,9 @@ export interface StageScreenProps {
 /** One tray at one stage: the code, what is left, and big buttons. */
 export const StageScreen = ({ stage, tray }: StageScreenProps) => {
   const session = useSession();
+  const { preferences } = useApp();
   const shop = useShop();
-  const sound = useFeedback();
+  const feedback = useFeedback();
   const now = useNow();
   const [grade, setGrade] = useState<Grade | null>(null);
   const [flaw, setFlaw] = useState<ReasonId | null>(null);
@@ -48,14 +52,18 @@ export const StageScreen = ({ stage, tray }: StageScreenProps) => {
     );
   }
 
-  const answer = (result: ActResult, tone: 'saved' | 'flaw' | 'undone') => {
-    if (result.kind === 'saved') sound(tone);
+  const answer = (result: ActResult, tap: SpokenCount['tap']) => {
     setRefusal(result.kind === 'refused' ? problemWords(result.problem, shop.registers) : '');
+    const { sound, count } = tapAnswer(result, {
+      tap,
+      after: stockAt(session.view.peek().shop, { stage, tray }),
+    });
+    feedback.sound(sound);
+    feedback.speak(count, sound);
   };
-  const act = async (command: Command) =>
-    answer(await session.act(command), command.kind === 'flaw' ? 'flaw' : 'saved');
-  const undo = async () => answer(await session.undoLast(), 'undone');
-  const putBack = async () => answer(await session.putBack(), 'saved');
+  const act = async (command: Command) => answer(await session.act(command), tapOf(command));
+  const undo = async () => answer(await session.undoLast(), 'undo');
+  const putBack = async () => answer(await session.putBack(), 'pass');
   const leaveTo = (next: TrayId) => goTo('bench', stage, next);
 
   const choose = { view, act, onFlaw: setFlaw };
@@ -76,6 +84,8 @@ export const StageScreen = ({ stage, tray }: StageScreenProps) => {
       says={<StageSays refusal={refusal} />}
       foot={flaw === null && <StageFoot view={view} onUndo={undo} onPutBack={putBack} onNext={leaveTo} />}
       bar={<Unsaved />}
+      signs={<StageSigns />}
+      side={preferences.side.value}
     />
   );
 };

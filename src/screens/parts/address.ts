@@ -33,6 +33,21 @@ addEventListener('hashchange', () => {
   address.value = readAddress(location.hash);
 });
 
+const isBare = () => location.hash.length < 3;
+let openedBare = isBare();
+
+/**
+ * Goes to a stage when the app was opened without saying where, in the place of the bare address; null stays. Only the first
+ * call does anything: whoever goes back to the choice of stages is not sent away again.
+ */
+export function startAt(stage: string | null): void {
+  if (openedBare && stage !== null && isBare()) {
+    history.replaceState(null, '', hrefOf('bench', stage));
+    address.value = readAddress(location.hash);
+  }
+  openedBare = false;
+}
+
 export function goTo(place: PlaceName, ...rest: readonly string[]): void {
   location.hash = hrefOf(place, ...rest);
 }

@@ -42,6 +42,7 @@ export const KeysPanel = () => {
     const sign = keySign(key);
     // After a refusal it goes on listening: the next key may be free.
     if (lesson.kind === 'unfit') return setSaid({ act, words: words.keyUnfit(sign) });
+    if (lesson.kind === 'needed') return setSaid({ act, words: words.keyNeeded(sign) });
     if (lesson.kind === 'taken')
       return setSaid({ act, words: words.keyTaken(sign, benchActWords[lesson.by]) });
     setLearning(null);

@@ -3,10 +3,10 @@ import { Panel } from '../../ui/panel/panel.tsx';
 import { themeNames } from '../../ui/theme/theme-name.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { useApp } from '../parts/app-context.ts';
-import { OnOff } from './on-off.tsx';
 import { WhoTaps } from './who-taps.tsx';
+import { WholeScreen } from './whole-screen.tsx';
 
-/** Who taps here, how the tablet looks and whether it sounds: kept on this tablet alone. */
+/** Who taps here, how the tablet looks and for which hand: kept on this tablet alone. */
 export const LooksPanel = () => {
   const { preferences } = useApp();
   return (
@@ -21,14 +21,17 @@ export const LooksPanel = () => {
         }}
         testId="theme"
       />
-      <OnOff
-        label={words.sound}
-        on={preferences.sound.value}
-        onChange={(on) => {
-          preferences.sound.value = on;
+      <ChoiceRow
+        label={words.side}
+        hint={words.sideHint}
+        choices={(['left', 'right'] as const).map((value) => ({ value, label: words.sides[value] }))}
+        value={preferences.side.value}
+        onChoose={(value) => {
+          preferences.side.value = value;
         }}
-        testId="sound"
+        testId="side"
       />
+      <WholeScreen />
     </Panel>
   );
 };

@@ -5,11 +5,14 @@ export interface OnOffProps {
   readonly label: string;
   readonly on: boolean;
   readonly onChange: (on: boolean) => void;
+  readonly hint?: string | undefined;
+  /** Why it cannot be on. */
+  readonly error?: string | undefined;
   readonly testId: string;
 }
 
 /** Something of the tablet that is on or off. */
-export const OnOff = ({ label, on, onChange, testId }: OnOffProps) => (
+export const OnOff = ({ label, on, onChange, hint, error, testId }: OnOffProps) => (
   <ChoiceRow
     label={label}
     choices={[
@@ -18,6 +21,8 @@ export const OnOff = ({ label, on, onChange, testId }: OnOffProps) => (
     ]}
     value={on ? 'on' : 'off'}
     onChoose={(value) => onChange(value === 'on')}
+    hint={hint}
+    error={error}
     testId={testId}
   />
 );

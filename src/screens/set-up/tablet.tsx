@@ -4,13 +4,15 @@ import { LockPanel } from './lock-panel.tsx';
 import { LooksPanel } from './looks-panel.tsx';
 import { RecordsPanel } from './records-panel.tsx';
 import { ShopPanel } from './shop-panel.tsx';
+import { SoundPanel } from './sound-panel.tsx';
 import { StationPanel } from './station-panel.tsx';
 import { VersionPanel } from './version-panel.tsx';
 
-/** The tablet in one's hand: who taps, looks and sound, letter, keys, the lock, the shop's day, version, records and demo. */
+/** The tablet in one's hand: who taps, looks, sound, letter, keys, the lock, the shop's day, version, records and demo. */
 export const Tablet = () => (
   <>
     <LooksPanel />
+    <SoundPanel />
     <KeysPanel />
     <LockPanel />
     <StationPanel />

@@ -4,12 +4,18 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { bannerWords as words } from '../../words/banner-words.ts';
 import { useApp, useSession } from '../parts/app-context.ts';
+import { cureCalls } from '../parts/cure-call.ts';
 import { onDemand } from '../parts/on-demand.tsx';
 
 const { Screen: Forgets } = onDemand(async () => (await import('./forgets-notice.tsx')).ForgetsNotice, null);
 const { Screen: UpdateNews } = onDemand(async () => (await import('./update-news.tsx')).UpdateNews, null);
 const { Screen: ClockNotice } = onDemand(async () => (await import('./clock-notice.tsx')).ClockNotice, null);
 
+const { Screen: CureNotices } = onDemand(async () => (await import('./cure-notice.tsx')).CureNotices, null);
+const { Screen: LetterNotice } = onDemand(
+  async () => (await import('./letter-notice.tsx')).LetterNotice,
+  null,
+);
 const { Screen: Copies } = onDemand(async () => (await import('./copies-notice.tsx')).CopiesNotice, null);
 const { Screen: OnlyLooking } = onDemand(async () => (await import('./only-looking.tsx')).OnlyLooking, null);
 
@@ -31,6 +37,7 @@ const ForgetsBanner = () => {
 /** What holds for every place: that this is the demo, that some entries cannot be counted, that the clock is in doubt. */
 export const Banners = () => {
   const app = useApp();
+  const letterNews = app.preferences.letterNews.value;
   const locked = isClosed(app.preferences.lock.value, systemClock.now());
   const { view, clockWatch } = useSession();
   const { shop, uncounted } = view.value;
@@ -66,6 +73,8 @@ export const Banners = () => {
           }
         />
       )}
+      {letterNews && <LetterNotice news={letterNews} />}
+      {cureCalls.value.length > 0 && <CureNotices />}
       {clockWatch.unsaid.value && <ClockNotice />}
       {uncounted > 0 && <Notice tone="warn" title={words.uncounted(uncounted)} />}
     </>

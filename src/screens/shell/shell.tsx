@@ -1,12 +1,13 @@
 import './shell.css';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { systemClock } from '../../app/clock.ts';
 import { isClosed } from '../../app/kept-lock.ts';
 import type { Session } from '../../app/session.ts';
+import { usualStage } from '../../domain/route/live-stages.ts';
 import { TabsNav } from '../../ui/places/tabs-nav.tsx';
 import { shellWords as words } from '../../words/shell-words.ts';
 import { BenchPlace } from '../bench/bench-place.tsx';
-import { type Address, address, hrefOf } from '../parts/address.ts';
+import { type Address, address, hrefOf, startAt } from '../parts/address.ts';
 import { SessionContext, useApp, useShop } from '../parts/app-context.ts';
 import { late } from '../parts/late.tsx';
 import { onDemand } from '../parts/on-demand.tsx';
@@ -28,7 +29,7 @@ const { Screen: LockedPlace } = onDemand(async () => (await import('../lock/lock
 const IdleLock = late(async () => (await import('../lock/idle-lock.tsx')).IdleLock);
 
 const Banners = late(async () => (await import('./banners.tsx')).Banners);
-const OnReturn = late(async () => (await import('./on-return.tsx')).OnReturn);
+const StandingWatch = late(async () => (await import('./standing-watch.tsx')).StandingWatch);
 const CopyAge = late(async () => (await import('./copy-age.tsx')).CopyAge);
 const RestoredNotice = late(async () => (await import('./restored-notice.tsx')).RestoredNotice);
 
@@ -38,7 +39,7 @@ export const Shell = () => {
   if (opening.kind !== 'open') return <StandingMessage opening={opening} />;
   return (
     <SessionContext.Provider value={opening.session}>
-      <OnReturn key={`return to ${opening.which}`} />
+      <StandingWatch key={`watch of ${opening.which}`} />
       <OpenShop key={opening.which} session={opening.session} isOwn={opening.which === 'own'} />
     </SessionContext.Provider>
   );
@@ -46,6 +47,7 @@ export const Shell = () => {
 
 const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
   const shop = useShop();
+  useState(() => startAt(usualStage(shop.registers, session.station)));
   const { copies, preferences } = useApp();
   const lock = preferences.lock.value;
   const locked = isClosed(lock, systemClock.now());

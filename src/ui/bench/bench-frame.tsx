@@ -14,16 +14,21 @@ export interface BenchFrameProps {
   foot: ComponentChildren;
   /** Lies over the foot when something was not saved, and is empty else; nothing else moves. */
   bar: ComponentChildren;
+  /** Small signs in the dead edge at the foot; they act on nothing. */
+  signs?: ComponentChildren | undefined;
+  /** Where the usual button and undo stand; the other side is the mirror image. */
+  side?: 'left' | 'right' | undefined;
   testId?: string | undefined;
 }
 
 /** A bench screen: nothing acts within 40 px of its edges, and a dead strip parts counting from ending. */
-export const BenchFrame = ({ label, head, acts, says, foot, bar, testId }: BenchFrameProps) => (
-  <main class="bench" aria-label={label} data-testid={testId}>
-    <div class="bench-head">{head}</div>
-    <div class="bench-acts">{acts}</div>
-    <div class="bench-says">{says}</div>
-    <div class="bench-foot">{foot}</div>
-    <div class="bench-bar">{bar}</div>
+export const BenchFrame = (props: BenchFrameProps) => (
+  <main class="bench" aria-label={props.label} data-side={props.side} data-testid={props.testId}>
+    <div class="bench-head">{props.head}</div>
+    <div class="bench-acts">{props.acts}</div>
+    <div class="bench-says">{props.says}</div>
+    <div class="bench-foot">{props.foot}</div>
+    <div class="bench-signs">{props.signs}</div>
+    <div class="bench-bar">{props.bar}</div>
   </main>
 );

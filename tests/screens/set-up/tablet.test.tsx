@@ -1,5 +1,5 @@
 // @vitest-environment happy-dom
-import { act, screen } from '@testing-library/preact';
+import { act, cleanup, screen } from '@testing-library/preact';
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
 import type { Session } from '../../../src/app/session.ts';
@@ -11,8 +11,10 @@ import { KeysPanel } from '../../../src/screens/set-up/keys-panel.tsx';
 import { LooksPanel } from '../../../src/screens/set-up/looks-panel.tsx';
 import { RecordsPanel } from '../../../src/screens/set-up/records-panel.tsx';
 import { ShopPanel } from '../../../src/screens/set-up/shop-panel.tsx';
+import { SoundPanel } from '../../../src/screens/set-up/sound-panel.tsx';
 import { StationPanel } from '../../../src/screens/set-up/station-panel.tsx';
 import { VersionPanel } from '../../../src/screens/set-up/version-panel.tsx';
+import { toneNames } from '../../../src/ui/sound/tone-plans.ts';
 import { choose, errorAt, mount, press, settle, take, type, typed } from './mount.tsx';
 
 const stationOf = (session: Session) =>
@@ -96,6 +98,101 @@ describe('the letter of a tablet', () => {
   });
 });
 
+test('a letter is taken over from a tablet that is gone, which has it no more', async () => {
+  const { session } = await mount(<StationPanel />);
+  const id = v.parse(stationId, 'sanding');
+  const value = { letter: 'C', name: 'Sanding bench', keys: [] } as const;
+  await session.act({ kind: 'set', set: { register: 'station', id, value: { ...value, keys: [] } } });
+  await settle();
+  await take('tablet-letter-C');
+  await press('tablet-letter-take');
+  expect(stationOf(session)).toMatchObject({ letter: 'C', name: 'Lathe' });
+  const { registers } = session.view.value.shop;
+  expect(factOf(registers, { register: 'station', id })?.handedTo).toBe(session.station);
+  expect(screen.queryByTestId('tablet-letter-take')).toBeNull();
+  expect(screen.getByTestId('tablet-letter-C').textContent).toBe('C');
+});
+
+test('the usual stage of a tablet is said and taken back, and leaves its letter, name and keys alone', async () => {
+  const { session } = await mount(<StationPanel />);
+  choose('tablet-stage', 'Turn');
+  await settle();
+  expect(stationOf(session)).toMatchObject({ stage: 'turn', letter: 'A', name: 'Lathe', keys: [] });
+  choose('tablet-stage', 'None: choose each time');
+  await settle();
+  expect(stationOf(session)?.stage).toBeNull();
+});
+
+describe('sound and voice', () => {
+  const speech = (voices: readonly object[]) => {
+    const asked: string[] = [];
+    Object.assign(globalThis, {
+      speechSynthesis: {
+        getVoices: () => voices,
+        speak: ({ text }: { text: string }) => asked.push(text),
+        cancel: () => undefined,
+        addEventListener: () => undefined,
+        removeEventListener: () => undefined,
+      },
+      SpeechSynthesisUtterance: class {
+        readonly text: string;
+        constructor(text: string) {
+          this.text = text;
+        }
+      },
+    });
+    return asked;
+  };
+
+  test('counts are spoken only when it is asked for, and by a voice of the tablet', async () => {
+    speech([{ name: 'near', lang: 'en-GB', localService: true, default: true }]);
+    const { app } = await mount(<SoundPanel />);
+    expect(app.preferences.speak.value).toBe(false);
+    await take('speak-on');
+    expect(app.preferences.speak.value).toBe(true);
+    expect(screen.getByTestId('hear-count')).toBeDefined();
+  });
+
+  test('where every voice needs a network they stay off, and it says so', async () => {
+    speech([{ name: 'far', lang: 'en-GB', localService: false, default: true }]);
+    const { app } = await mount(<SoundPanel />);
+    await take('speak-on');
+    expect(app.preferences.speak.value).toBe(false);
+    expect(screen.getByTestId('speak').textContent).toContain('no English voice');
+    expect(screen.queryByTestId('hear-count')).toBeNull();
+  });
+
+  test('each sound can be tried, also while sound is off', async () => {
+    const { app } = await mount(<SoundPanel />);
+    await take('sound-off');
+    expect(app.preferences.sound.value).toBe(false);
+    for (const name of toneNames) expect(screen.getByTestId(`hear-${name}`)).toBeDefined();
+  });
+});
+
+test('the whole screen is offered where the browser has such a thing, and is left again', async () => {
+  const { app } = await mount(<LooksPanel />);
+  expect(screen.queryByTestId('whole-screen')).toBeNull();
+  cleanup();
+  const asked: string[] = [];
+  let whole: Element | null = null;
+  const change = (what: string, to: Element | null) => async () => {
+    asked.push(what);
+    whole = to;
+    document.dispatchEvent(new Event('fullscreenchange'));
+  };
+  Object.defineProperty(document, 'fullscreenEnabled', { configurable: true, value: true });
+  Object.defineProperty(document, 'fullscreenElement', { configurable: true, get: () => whole });
+  document.documentElement.requestFullscreen = change('whole', document.body);
+  document.exitFullscreen = change('leave', null);
+  await mount(<LooksPanel />);
+  await press('whole-screen');
+  expect(screen.getByTestId('whole-screen').textContent).toContain('Leave whole screen');
+  await press('whole-screen');
+  expect(asked).toEqual(['whole', 'leave']);
+  expect(app.preferences.side.value).toBe('left');
+});
+
 test('a tablet and a shop need names; a wrong one is kept beside what is wrong with it', async () => {
   const { session } = await mount(
     <>
@@ -126,8 +223,13 @@ test('zone and beginning of the day are the shop’s, and count from the next ta
   expect(screen.getByTestId('shop-save').textContent).toContain('Saved.');
 });
 
-test('who taps, the look and the sound are kept on the tablet', async () => {
-  const { session, app } = await mount(<LooksPanel />);
+test('who taps, the look, the sound and the side of the pass button are kept on the tablet', async () => {
+  const { session, app } = await mount(
+    <>
+      <LooksPanel />
+      <SoundPanel />
+    </>,
+  );
   const id = v.parse(personId, 'edda');
   const value = { name: 'ED', retired: false };
   await session.act({ kind: 'set', set: { register: 'person', id, value } });
@@ -136,8 +238,9 @@ test('who taps, the look and the sound are kept on the tablet', async () => {
   await take('theme-glare');
   await take('sound-off');
   expect(session.person.value).toBe('edda');
-  const { person, theme, sound } = app.preferences;
-  expect([person.value, theme.value, sound.value]).toEqual(['edda', 'glare', false]);
+  await take('side-right');
+  const { person, theme, sound, side } = app.preferences;
+  expect([person.value, theme.value, sound.value, side.value]).toEqual(['edda', 'glare', false, 'right']);
   await take('who-taps-');
   expect([session.person.value, person.value]).toEqual([null, null]);
 });

@@ -59,6 +59,28 @@ test('not saved is three long tones, lower than all others', () => {
   expect(Math.max(...line(plan))).toBeLessThan(Math.min(...others) / 1.2);
 });
 
+test('the last piece of a tray begins as saved does, and rises on', () => {
+  const { saved, last } = tonePlans;
+  expect(line(last).slice(0, saved.length)).toEqual(line(saved));
+  const [, second = 0, third = 0, ...more] = line(last);
+  expect(more).toEqual([]);
+  expect(third / second).toBeGreaterThanOrEqual(1.2);
+});
+
+test('refused is two long rough tones: neither an answer nor the alarm', () => {
+  expect(tonePlans.refused.map(({ parts, ms }) => [parts.length, ms])).toEqual([
+    [2, 300],
+    [2, 300],
+  ]);
+});
+
+test('a cure that is over calls longer and slower than any tap is answered', () => {
+  const answers = plans.filter(([name]) => name !== 'cured' && name !== 'not-saved');
+  const longest = Math.max(...answers.map(([, plan]) => lengthOf(plan)));
+  expect(lengthOf(tonePlans.cured)).toBeGreaterThanOrEqual(2 * longest);
+  expect(tonePlans.cured.every(({ ms }) => ms >= 300)).toBe(true);
+});
+
 test('no two plans go up and down alike with as many tones', () => {
   const shapes = plans.map(([, plan]) =>
     [plan.length, ...line(plan).map((hz, place, all) => Math.sign(hz - (all[place - 1] ?? hz)))].join(),
@@ -72,6 +94,7 @@ test('no two answers feel alike in the hand', () => {
 
 describe('an answer', () => {
   const saved: Sounding = { name: 'saved', at: 1000 };
+  const cured: Sounding = { name: 'cured', at: 1000 };
   const notSaved: Sounding = { name: 'not-saved', at: 1000 };
 
   test.each<[Sounding | undefined, ToneName, number, boolean]>([
@@ -81,6 +104,12 @@ describe('an answer', () => {
     [saved, 'saved', 1334, true],
     [saved, 'flaw', 1200, false],
     [saved, 'not-saved', 1001, true],
+    [cured, 'saved', 1100, true],
+    [cured, 'not-saved', 1100, true],
+    [cured, 'cured', 1500, false],
+    [saved, 'cured', 1200, false],
+    [saved, 'cured', 1400, true],
+    [notSaved, 'cured', 1500, false],
     [notSaved, 'saved', 1500, false],
     [notSaved, 'not-saved', 1500, false],
     [notSaved, 'saved', 1000 + lengthOf(tonePlans['not-saved']), true],
