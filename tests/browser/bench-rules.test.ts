@@ -45,9 +45,16 @@ const fontSize = (page: Page, selector: string): Promise<number> =>
 const gapBetween = (a: Box, b: Box): number =>
   Math.max(a.x - b.right, b.x - a.right, a.y - b.bottom, b.y - a.bottom);
 
-async function stageScreen(viewport: { width: number; height: number }, stage = 'sand'): Promise<Page> {
+async function stageScreen(
+  viewport: { width: number; height: number },
+  { stage = 'sand', side = 'left' }: { stage?: string; side?: 'left' | 'right' } = {},
+): Promise<Page> {
   const { page } = await openDemo(browser, { viewport });
   const { at, goTo } = maker(page);
+  if (side === 'right') {
+    await goTo('#/set-up/tablet');
+    await at('side-right').click();
+  }
   await goTo(`#/bench/${stage}`);
   await page.locator('[data-testid^=bench-tray-]').first().click();
   await at('stage-screen').waitFor();
@@ -55,13 +62,15 @@ async function stageScreen(viewport: { width: number; height: number }, stage = 
 }
 
 describe.each([
-  ['on its side', { width: 1280, height: 800 }],
-  ['upright', { width: 820, height: 1180 }],
-])('the stage screen on a tablet %s', (_, viewport) => {
+  ['on its side', { width: 1280, height: 800 }, 'left'],
+  ['upright', { width: 820, height: 1180 }, 'left'],
+  ['on its side, mirrored', { width: 1280, height: 800 }, 'right'],
+  ['upright, mirrored', { width: 820, height: 1180 }, 'right'],
+] as const)('the stage screen on a tablet %s', (_, viewport, side) => {
   let page: Page;
   let boxes: Box[];
   beforeAll(async () => {
-    page = await stageScreen(viewport);
+    page = await stageScreen(viewport, { side });
     boxes = await boxesOf(page);
   });
   afterAll(() => page.context().close());
@@ -71,6 +80,16 @@ describe.each([
     const sizes = (list: Box[]) => list.map(({ x, y, right, bottom }) => Math.min(right - x, bottom - y));
     expect(Math.min(...sizes(counting()))).toBeGreaterThanOrEqual(benchButton);
     expect(Math.min(...sizes(boxes))).toBeGreaterThanOrEqual(otherButton);
+  });
+
+  test('has the usual button and undo on the side that was chosen', () => {
+    const fromSide = ({ x, right }: Box) => (side === 'left' ? x : viewport.width - right);
+    const [pass, undo] = ['pass', 'undo'].map((id) => boxes.find((box) => box.id === id));
+    expect(pass && Math.round(fromSide(pass))).toBe(deadEdge);
+    expect(undo && Math.round(fromSide(undo))).toBe(deadEdge);
+    // What leaves the tray is across from undo, or below it.
+    const next = boxes.find(({ id }) => id === 'next-tray');
+    expect(next && undo && (next.y >= undo.bottom || (side === 'left') === next.x > undo.x)).toBe(true);
   });
 
   test('has no more than eight acting buttons', () => {
@@ -107,7 +126,7 @@ describe.each([
 });
 
 test('a stage with five flaws shows all of it without scrolling, too', async () => {
-  const page = await stageScreen({ width: 1280, height: 800 }, 'rough-turn');
+  const page = await stageScreen({ width: 1280, height: 800 }, { stage: 'rough-turn' });
   expect(await page.locator('[data-testid^=flaw-]').count()).toBe(5);
   expect(await page.evaluate(() => document.documentElement.scrollHeight - innerHeight)).toBeLessThanOrEqual(
     0,
