@@ -11,11 +11,7 @@ const { Screen: Forgets } = onDemand(async () => (await import('./forgets-notice
 const { Screen: UpdateNews } = onDemand(async () => (await import('./update-news.tsx')).UpdateNews, null);
 const { Screen: ClockNotice } = onDemand(async () => (await import('./clock-notice.tsx')).ClockNotice, null);
 
-const { Screen: CureNotices } = onDemand(async () => (await import('./cure-notice.tsx')).CureNotices, null);
-const { Screen: LetterNotice } = onDemand(
-  async () => (await import('./letter-notice.tsx')).LetterNotice,
-  null,
-);
+const { Screen: News } = onDemand(async () => (await import('./standing-news.tsx')).StandingNews, null);
 const { Screen: Copies } = onDemand(async () => (await import('./copies-notice.tsx')).CopiesNotice, null);
 const { Screen: OnlyLooking } = onDemand(async () => (await import('./only-looking.tsx')).OnlyLooking, null);
 
@@ -73,8 +69,7 @@ export const Banners = () => {
           }
         />
       )}
-      {letterNews && <LetterNotice news={letterNews} />}
-      {cureCalls.value.length > 0 && <CureNotices />}
+      {(letterNews || cureCalls.value.length > 0) && <News />}
       {clockWatch.unsaid.value && <ClockNotice />}
       {uncounted > 0 && <Notice tone="warn" title={words.uncounted(uncounted)} />}
     </>
