@@ -36,6 +36,11 @@ const saved = (hand: Maker) => hand.at('saved-mark').filter({ hasText: 'Saved' }
 describe('a foot switch', () => {
   test('passes, takes back and goes to the next tray, a held one once', async () => {
     const { page, hand, atStage } = await demo();
+    // The next tray is one of the same stage.
+    await hand.goTo('#/trays');
+    await hand.goTo('#/trays/new');
+    await hand.tap('make-variant-plum-copper');
+    await hand.close('make-save');
     await teach(hand, { pass: 'PageDown', undo: 'PageUp', next: 'Enter' });
     await atStage();
     const before = await hand.left();

@@ -25,6 +25,7 @@ const acts = {
   load: 3,
   split: 2,
   join: 3,
+  recode: 1,
   recount: 2,
   reroute: 1,
   set: 1,
@@ -135,6 +136,10 @@ function commandOf(tablet: TestShop, step: Step): Command | undefined {
     const trays = [...tablet.shop.trays.keys()];
     const [tray, into] = [pick(trays, a), pick(trays, b)];
     return tray && into && { kind: 'join', tray, into };
+  }
+  if (act === 'recode') {
+    const tray = pick([...tablet.shop.trays.keys()], a);
+    return tray && { kind: 'recode', tray };
   }
   if (act === 'spell') return { kind: a % 2 ? 'begin-spell' : 'end-spell', stage: stage.turn };
   return atSpot(tablet, step);
