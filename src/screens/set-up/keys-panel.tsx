@@ -103,20 +103,31 @@ interface KeyEars {
   readonly onLeave: () => void;
 }
 
-/** Hears keys while an act is being taught. Escape leaves it, Tab stays what it is. */
+/** A held pedal goes on to send its key, or sends it anew (ms): until it has been silent for so long, it is the same press. */
+const samePress = 1200;
+
+/**
+ * Hears keys while an act is being taught. Escape leaves it, Tab stays what it is. What a held pedal sends after its key was
+ * heard reaches nothing: Enter would press the button that has the focus, and begin anew.
+ */
 function useNextKey(learning: BenchAct | null, ears: KeyEars): void {
-  const latest = useRef(ears);
-  latest.current = ears;
+  const latest = useRef({ learning, ears });
+  latest.current = { learning, ears };
   useEffect(() => {
-    if (!learning) return;
+    let heard: { readonly key: string; readonly at: number } | undefined;
     const hear = (event: KeyboardEvent) => {
-      if (event.repeat || event.key === 'Tab') return;
+      const { key, timeStamp: at, repeat } = event;
+      const isSame = heard?.key === key && at - heard.at < samePress;
+      const act = latest.current.learning;
+      if (!isSame && (!act || repeat || key === 'Tab')) return;
       event.preventDefault();
       event.stopPropagation();
-      if (event.key === 'Escape') latest.current.onLeave();
-      else latest.current.onKey(learning, event.key);
+      if (key !== 'Escape') heard = { key, at };
+      if (isSame || !act) return;
+      if (key === 'Escape') latest.current.ears.onLeave();
+      else latest.current.ears.onKey(act, key);
     };
     addEventListener('keydown', hear, { capture: true });
     return () => removeEventListener('keydown', hear, { capture: true });
-  }, [learning]);
+  }, []);
 }

@@ -25,6 +25,7 @@ export const SoundPanel = () => {
         }}
         testId="sound"
       />
+      <p class="field-label">{words.tryThem}</p>
       <ul class="set-up-rack" aria-label={words.tryThem}>
         {toneNames.map((name) => (
           <li key={name}>

@@ -20,9 +20,15 @@ import { choose, errorAt, mount, press, settle, take, type, typed } from './moun
 const stationOf = (session: Session) =>
   factOf(session.view.value.shop.registers, { register: 'station', id: session.station });
 
-/** A key that the whole page hears. */
-async function key(name: string): Promise<void> {
-  act(() => void dispatchEvent(new KeyboardEvent('keydown', { key: name, cancelable: true })));
+let keyTime = 0;
+/** A key that the whole page hears, by default a while after the one before. */
+async function key(name: string, { after = 5000, to = globalThis as EventTarget } = {}): Promise<void> {
+  keyTime += after;
+  for (const kind of ['keydown', 'keyup']) {
+    const event = new KeyboardEvent(kind, { key: name, bubbles: true, cancelable: true });
+    Object.defineProperty(event, 'timeStamp', { value: keyTime });
+    act(() => void to.dispatchEvent(event));
+  }
   await settle();
 }
 
@@ -36,6 +42,20 @@ describe('keys', () => {
     expect(screen.getByTestId('key-pass').textContent).toContain('PageDown now does: Pass');
     await key('PageUp');
     expect(stationOf(session)?.keys).toEqual([{ act: 'pass', key: 'PageDown' }]);
+  });
+
+  test('of a held pedal are heard once, and press no button', async () => {
+    const { session } = await mount(<KeysPanel />);
+    await press('key-pass');
+    const button = screen.getByTestId('key-pass');
+    button.focus();
+    await key('Enter', { to: button });
+    for (let pulse = 0; pulse < 4; pulse += 1) await key('Enter', { after: 400, to: button });
+    expect(button.getAttribute('aria-pressed')).toBe('false');
+    expect(button.textContent).toContain('now does: Pass');
+    expect(stationOf(session)?.keys).toEqual([{ act: 'pass', key: 'Enter' }]);
+    await key('Enter', { to: button });
+    expect(button.getAttribute('aria-pressed')).toBe('true');
   });
 
   test('that do something already are refused at the act, which goes on listening', async () => {
