@@ -38,13 +38,11 @@ test('the later one takes another letter, and says so once; a code of both shows
   const { hand, beech, code } = second;
   await hand.goTo('#/set-up/files');
   await hand.close('restore');
-  await hand
-    .at('restore-file')
-    .setInputFiles({
-      name: copy.suggestedFilename(),
-      mimeType: 'application/gzip',
-      buffer: await readFile(await copy.path()),
-    });
+  await hand.at('restore-file').setInputFiles({
+    name: copy.suggestedFilename(),
+    mimeType: 'application/gzip',
+    buffer: await readFile(await copy.path()),
+  });
   await hand.close('add-copy');
   await hand.at('restored').or(hand.at('go-on')).waitFor();
   if (await hand.at('go-on').isVisible()) await hand.close('go-on');
