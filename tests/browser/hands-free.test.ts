@@ -2,7 +2,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { launchBrowser, openPage } from '../support/browser.ts';
+import { launchBrowser, openDemo } from '../support/browser.ts';
 import { demoTray } from '../support/demo-tray.ts';
 import { type Maker, maker } from '../support/maker.ts';
 
@@ -14,7 +14,7 @@ afterAll(() => browser.close());
 
 /** The demo with a tray of ten at its first stage, and a hand that works it. */
 async function demo(before: (page: Page) => Promise<void> = async () => {}) {
-  const { page } = await openPage(browser, { viewport: { width: 1280, height: 800 } });
+  const { page } = await openDemo(browser, { viewport: { width: 1280, height: 800 } });
   await before(page);
   const hand = maker(page);
   const code = await demoTray(hand);

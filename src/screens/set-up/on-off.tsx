@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import { ChoiceRow } from '../../ui/field/choice-row.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 
@@ -12,17 +13,24 @@ export interface OnOffProps {
 }
 
 /** Something of the tablet that is on or off. */
-export const OnOff = ({ label, on, onChange, hint, error, testId }: OnOffProps) => (
-  <ChoiceRow
-    label={label}
-    choices={[
-      { value: 'on', label: words.on },
-      { value: 'off', label: words.offSwitch },
-    ]}
-    value={on ? 'on' : 'off'}
-    onChoose={(value) => onChange(value === 'on')}
-    hint={hint}
-    error={error}
-    testId={testId}
-  />
-);
+export const OnOff = ({ label, on, onChange, hint, error, testId }: OnOffProps) => {
+  // Drawn anew after each choice: what cannot be on must not look as if it were.
+  const [, draw] = useState({});
+  return (
+    <ChoiceRow
+      label={label}
+      choices={[
+        { value: 'on', label: words.on },
+        { value: 'off', label: words.offSwitch },
+      ]}
+      value={on ? 'on' : 'off'}
+      onChoose={(value) => {
+        onChange(value === 'on');
+        draw({});
+      }}
+      hint={hint}
+      error={error}
+      testId={testId}
+    />
+  );
+};

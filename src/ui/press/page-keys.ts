@@ -38,7 +38,8 @@ const hearDown = (event: KeyboardEvent): void => {
   const { key, timeStamp: at, repeat } = event;
   const heard = hearKey(memory, { kind: 'down', key, at, repeat });
   memory = heard.memory;
-  clearTimeout(pending.get(key));
+  // A key that repeats is held: no other pulse has come, and its press counts.
+  if (!repeat) clearTimeout(pending.get(key));
   const taker = takerOf(event);
   if (!taker) return;
   keepFromButtons(event);

@@ -19,8 +19,14 @@ const listenFor = (key: string, closing = false) => {
   stop = takeKeys({ takes: (each) => each === key, act: (each) => acts.push(each), closing });
 };
 
-const send = (kind: 'keydown' | 'keyup', key: string, at: number, to: EventTarget = document.body) => {
-  const event = new KeyboardEvent(kind, { key, bubbles: true, cancelable: true });
+const send = (
+  kind: 'keydown' | 'keyup',
+  key: string,
+  at: number,
+  to: EventTarget = document.body,
+  repeat = false,
+) => {
+  const event = new KeyboardEvent(kind, { key, repeat, bubbles: true, cancelable: true });
   Object.defineProperty(event, 'timeStamp', { value: now + at });
   to.dispatchEvent(event);
   return event;
@@ -68,6 +74,17 @@ test('a key that ends something is deaf for 700 ms after it acted', () => {
   listenFor('n', true);
   for (const at of [0, 300, 560, 720]) pressed('n', at);
   expect(acts).toEqual(['n', 'n']);
+});
+
+test('a key that is held soon after a short press of it counts once more, when its repeats begin at once, too', () => {
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+  listenFor('PageDown');
+  pressed('PageDown', 0, { upAfter: 10 });
+  send('keydown', 'PageDown', 300);
+  for (const at of [330, 360, 390]) send('keydown', 'PageDown', at, document.body, true);
+  vi.advanceTimersByTime(500);
+  expect(acts).toEqual(['PageDown', 'PageDown']);
+  vi.useRealTimers();
 });
 
 test('a pedal that goes on to pulse while it is held counts once, and two presses of it count twice', () => {
