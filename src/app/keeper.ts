@@ -125,10 +125,9 @@ export function openKeeper(parts: KeeperParts): Keeper {
     const lastCopy = withoutShelf ?? lastTried(memory.known.value);
     const isTapping = log !== lastLooked;
     lastLooked = log;
-    if (!copyIsDue({ lastCopy, now: at, day, entries: log })) return;
-    waits = isTapping ? waits + 1 : 0;
-    if (waits > 0 && waits <= mostWaits) return;
-    waits = 0;
+    const isDue = copyIsDue({ lastCopy, now: at, day, entries: log }) !== null;
+    waits = isDue && isTapping ? waits + 1 : 0;
+    if (!isDue || (waits > 0 && waits <= mostWaits)) return;
     // What goes wrong before the work begins (a lock that is refused) is tried again at the next look.
     await keep().catch(() => undefined);
   }

@@ -100,7 +100,7 @@ describe('the keeper', () => {
   });
 
   test('waits for a hand that taps to rest, but no longer than ten minutes', async () => {
-    const { pass, orders, taps } = keptShop();
+    const { pass, orders, taps, saving } = keptShop();
     await pass(minute);
     taps(200);
     await pass(10_000);
@@ -115,8 +115,13 @@ describe('the keeper', () => {
       taps(1);
     }
     expect(orders).toHaveLength(2);
+    // A tap that is just being saved puts it off to the next look, not for ten minutes more.
+    saving.value = { kind: 'taken' };
     await pass(20_000);
     taps(1);
+    expect(orders).toHaveLength(2);
+    saving.value = { kind: 'saved' };
+    await pass(20_000);
     expect(orders).toHaveLength(3);
   });
 
