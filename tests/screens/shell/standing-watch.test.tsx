@@ -8,39 +8,22 @@ import { CureNotices } from '../../../src/screens/shell/cure-notice.tsx';
 import { LetterNotice } from '../../../src/screens/shell/letter-notice.tsx';
 import { StandingWatch } from '../../../src/screens/shell/standing-watch.tsx';
 import { aShop } from '../../support/a-shop.ts';
+import { fakeAudio } from '../../support/fake-audio.ts';
 import { batch, cureMinutes, stage, variant } from '../../support/workshop.ts';
 import { type Mounted, mount, press, settle } from '../set-up/mount.tsx';
 
 /** A loudspeaker that notes how many sounds of the watch were begun: a cure swings between these two tones. */
 let begun: number[] = [];
+let takeAway = (): void => undefined;
 beforeEach(() => {
   begun = [];
-  class Node {
-    readonly gain = { setValueAtTime: () => this, linearRampToValueAtTime: () => this };
-    readonly options: { frequency?: number };
-    constructor(_context: unknown, options: { frequency?: number }) {
-      this.options = options;
-    }
-    connect() {}
-    disconnect() {}
-    start() {
-      begun.push(this.options.frequency ?? 0);
-    }
-    stop() {}
-  }
-  class Context {
-    readonly currentTime = 0;
-    readonly destination = {};
-    readonly state = 'running';
-    close = async () => undefined;
-  }
-  Object.assign(globalThis, { AudioContext: Context, GainNode: Node, OscillatorNode: Node });
+  takeAway = fakeAudio({ onStart: (hz) => begun.push(hz ?? 0) });
   vi.useFakeTimers({ toFake: ['setInterval', 'clearInterval', 'setTimeout', 'clearTimeout'] });
 });
 afterEach(() => {
   cleanup();
   vi.useRealTimers();
-  for (const name of ['AudioContext', 'GainNode', 'OscillatorNode']) Reflect.deleteProperty(globalThis, name);
+  takeAway();
 });
 
 const cured = [1160, 920, 1160, 920];

@@ -1,42 +1,21 @@
 import { afterEach, expect, test } from 'vitest';
 import { openTonePlayer } from '../../../src/ui/sound/tone-player.ts';
 import { vibrate } from '../../../src/ui/sound/vibrate.ts';
+import { fakeAudio } from '../../support/fake-audio.ts';
+
+let takeAway = (): void => undefined;
+afterEach(() => takeAway());
 
 /** A loudspeaker that writes down when each frequency starts and stops (s). */
 const listen = (): { heard: string[] } => {
   const heard: string[] = [];
-  class Node {
-    readonly gain = { setValueAtTime: () => this, linearRampToValueAtTime: () => this };
-    readonly #hz: number | undefined;
-    constructor(_context: unknown, options: { frequency?: number }) {
-      this.#hz = options.frequency;
-    }
-    connect(next: unknown) {
-      return next;
-    }
-    disconnect() {
-      heard.push('cut');
-    }
-    start(at: number) {
-      heard.push(`${this.#hz} from ${at.toFixed(2)}`);
-    }
-    stop(at: number) {
-      heard.push(`${this.#hz} to ${at.toFixed(2)}`);
-    }
-  }
-  class Context {
-    readonly currentTime = 0;
-    readonly destination = {};
-    readonly state = 'running';
-    close = async () => undefined;
-  }
-  Object.assign(globalThis, { AudioContext: Context, GainNode: Node, OscillatorNode: Node });
+  takeAway = fakeAudio({
+    onStart: (hz, at) => heard.push(`${hz} from ${at.toFixed(2)}`),
+    onStop: (hz, at) => heard.push(`${hz} to ${at.toFixed(2)}`),
+    onCut: () => heard.push('cut'),
+  });
   return { heard };
 };
-
-afterEach(() => {
-  for (const name of ['AudioContext', 'GainNode', 'OscillatorNode']) Reflect.deleteProperty(globalThis, name);
-});
 
 test('saved sounds as its plan says', () => {
   const { heard } = listen();
