@@ -1,3 +1,4 @@
+import { keepingSign } from '../label/sign-of.ts';
 import type { Draft, SetUpEvent } from '../log/event.ts';
 import type { BatchId, RouteId, StageId } from '../log/ids.ts';
 import { atStage, type Move, type StagePlace } from '../log/place.ts';
@@ -19,7 +20,8 @@ export function decideSet(shop: Shop, { set }: CommandOf<'set'>, at: Circumstanc
 }
 
 export function setUpDraft({ registers }: Shop, set: RegisterSet, at: Circumstances): Draft<SetUpEvent> {
-  const value = withClaim(registers, tidied(set));
+  const signed = keepingSign(registers, { set, chance: at.newId });
+  const value = withClaim(registers, tidied(signed));
   return { ...envelopeAt(at), kind: 'set-up', set: value, rev: nextRev(registers, set) };
 }
 

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { shopSignSchema } from '../label/shop-sign.ts';
 import {
   partId,
   reasonId,
@@ -143,6 +144,8 @@ export const shopFact = v.object({
   zone: v.pipe(v.string(), v.maxLength(64)),
   /** Hour at which the shop's day begins, so that work past midnight still counts to its evening. */
   dayStartHour: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(12)),
+  /** Left out by older versions; see label/sign-of.ts. */
+  sign: v.exactOptional(shopSignSchema),
 });
 
 /** Acts of the stage screen that a key can do, in the order of the keys 1 to 8 and on. */
