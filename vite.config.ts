@@ -77,6 +77,20 @@ const layersInEverySheet: Plugin = {
   },
 };
 
+/**
+ * Left to itself the decoder of symbols fetches its WebAssembly from a host on the internet. The app tells it where its
+ * own is (src/worker/symbol-worker.ts); the other address is no part of what is built.
+ */
+const noOtherHost = (): Plugin => ({
+  name: 'no-other-host',
+  transform(code, id) {
+    if (!/barcode-detector.dist.es.zxing-exported[.]js/.test(id)) return null;
+    const without = code.replace(/https:\/\/[\w.-]+\/npm\/zxing-wasm@/, './');
+    if (without === code) throw new Error('the decoder names its other host in another way');
+    return { code: without, map: null };
+  },
+});
+
 const licencesBeside: Plugin = {
   name: 'licences-beside',
   apply: 'build',
@@ -118,7 +132,7 @@ export default defineConfig({
       },
     },
   },
-  worker: { format: 'es', rolldownOptions: { output: { comments } } },
+  worker: { format: 'es', plugins: () => [noOtherHost()], rolldownOptions: { output: { comments } } },
   plugins: [
     preact(),
     whereItIsBuilt,

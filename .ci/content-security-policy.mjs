@@ -1,10 +1,12 @@
 /**
  * What a built page may load: its own files and nothing else. Text never becomes script: the page makes the addresses
  * of its workers by a policy that lets only its own files through (src/app/own-scripts.ts), and nothing else.
+ * `wasm-unsafe-eval` lets WebAssembly be compiled, and no text run as script: what reads labels in the picture of a
+ * camera is WebAssembly, of the app's own files as everything is that it can fetch.
  */
 export const contentSecurityPolicy = [
   "default-src 'none'",
-  "script-src 'self'",
+  "script-src 'self' 'wasm-unsafe-eval'",
   "style-src 'self'",
   "img-src 'self' blob: data:",
   "font-src 'self'",

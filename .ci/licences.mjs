@@ -23,6 +23,14 @@ function wordsOf(folder) {
   return texts;
 }
 
+/** What a package has compiled in of others, and says so only in its README. */
+const compiledIn = new Map([
+  [
+    'zxing-wasm',
+    'Its WebAssembly is compiled from ZXing-C++ (github.com/zxing-cpp/zxing-cpp), Apache-2.0, as is ZXingWasm.cpp of its own.',
+  ],
+]);
+
 /**
  * The licences of the packages that the app is built from, each text once, under the names of those it covers: the
  * built scripts have no comments any more.
@@ -32,8 +40,11 @@ export function licencesOfParts() {
   const covered = new Map();
   for (const [folder, { dev, devOptional, optional, version, license }] of Object.entries(packages)) {
     if (!folder || dev || devOptional || optional || !existsSync(folder)) continue;
-    const name = `${folder.slice(folder.lastIndexOf('node_modules/') + 'node_modules/'.length)} ${version}`;
-    for (const text of new Set([`Licence: ${license ?? 'see below'}`, ...wordsOf(folder)])) {
+    const bare = folder.slice(folder.lastIndexOf('node_modules/') + 'node_modules/'.length);
+    const name = `${bare} ${version}`;
+    const compiled = compiledIn.get(bare);
+    const texts = [`Licence: ${license ?? 'see below'}`, ...wordsOf(folder), ...(compiled ? [compiled] : [])];
+    for (const text of new Set(texts)) {
       covered.set(text, [...(covered.get(text) ?? []), name]);
     }
   }

@@ -134,6 +134,18 @@ test('a text never becomes markup or code, and no other host is asked for anythi
   await page.context().close();
 });
 
+test('WebAssembly may be compiled, for what reads labels, and a text still becomes no code', async () => {
+  const { page } = await openPage(browser);
+  // The shortest module: magic and version (WebAssembly Core, 5.5.16).
+  const compiled = page.evaluate(() =>
+    WebAssembly.compile(new Uint8Array([0, 0x61, 0x73, 0x6d, 1, 0, 0, 0])).then(() => 'compiled'),
+  );
+  expect(await compiled).toBe('compiled');
+  expect(contentSecurityPolicy).toContain("script-src 'self' 'wasm-unsafe-eval';");
+  expect(contentSecurityPolicy).not.toContain("'unsafe-eval'");
+  await page.context().close();
+});
+
 const image = '<img src=x onerror="document.title=1">';
 const hostile = [
   image,
