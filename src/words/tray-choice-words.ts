@@ -3,6 +3,7 @@ export const trayChoiceWords = {
   nothingWaits: 'Nothing waits here',
   nothingWaitsDetail: 'Trays come here when their pieces pass the stage before.',
   otherStages: 'Other stages',
+  scan: 'Scan',
   caution: 'Caution',
   traysWaiting: (stage: string) => `Trays at ${stage}`,
   oldestFirst: 'The one that waits longest comes first.',

@@ -10,6 +10,7 @@ export const traysWords = {
   open: 'Open',
   erase: 'Erase',
   offers: 'Perhaps one of these',
+  scan: 'Scan',
   makeUp: 'Make up trays',
   live: (n: number) => `Trays in work (${wholeNumber(n)})`,
   done: (n: number) => `Finished and empty trays (${wholeNumber(n)})`,

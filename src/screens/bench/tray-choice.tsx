@@ -27,7 +27,16 @@ export const TrayChoice = ({ stage }: { stage: StageId }) => {
           <h1>{words.traysWaiting(name)}</h1>
           {trays.length > 1 && <p>{words.oldestFirst}</p>}
         </div>
-        <PressButton size="bench-small" icon="back" label={words.otherStages} onAct={() => goTo('bench')} />
+        <div class="tray-choice-ways">
+          <PressButton
+            size="bench-small"
+            icon="scan"
+            label={words.scan}
+            onAct={() => goTo('trays', 'scan', stage)}
+            testId="scan-at-bench"
+          />
+          <PressButton size="bench-small" icon="back" label={words.otherStages} onAct={() => goTo('bench')} />
+        </div>
       </header>
       {fact?.caution && (
         <Notice tone="warn" title={words.caution}>

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { TrayId } from '../../domain/log/ids.ts';
 import { traysOfCode } from '../../domain/rollup/same-code.ts';
 import { codeDigits, codeLetters } from '../../domain/tray/code-alphabet.ts';
 import { judgeTypedCode, type Mistyped } from '../../domain/tray/mistyped-code.ts';
@@ -12,18 +13,29 @@ import { useShop } from '../parts/app-context.ts';
 import { SameCodeSheet } from '../parts/same-code.tsx';
 import { liveCodes, type TrayRow } from './trays-view.ts';
 
+export interface FindTrayProps {
+  readonly rows: readonly TrayRow[];
+  /** What is done with the tray that is found; its page is opened if left out. */
+  readonly onFound?: ((tray: TrayId) => void) | undefined;
+}
+
 /** The pad that finds a tray by its code; a mistyped one is judged and the nearest trays are offered. */
-export const FindTray = ({ rows }: { rows: readonly TrayRow[] }) => {
+export const FindTray = ({ rows, onFound = (tray) => goTo('trays', tray) }: FindTrayProps) => {
   const shop = useShop();
   const { registers } = shop;
   const [alike, setAlike] = useState<string | null>(null);
   const [typed, setTyped] = useState('');
   const [wrong, setWrong] = useState<Mistyped | null>(null);
+  const found = (tray: TrayId) => {
+    setAlike(null);
+    setTyped('');
+    onFound(tray);
+  };
   const open = (code: string) => {
     // A finished tray can be opened by its code too; it is only not offered.
     const [tray, ...others] = traysOfCode(shop, code);
     if (tray && others.length > 0) return setAlike(tray.code);
-    if (tray) return goTo('trays', tray.tray);
+    if (tray) return found(tray.tray);
     setWrong(judgeTypedCode(code, liveCodes(rows)) ?? null);
   };
   const offers = (wrong?.offers ?? []).map((code) => {
@@ -50,9 +62,7 @@ export const FindTray = ({ rows }: { rows: readonly TrayRow[] }) => {
         onOffer={open}
         testId="find-pad"
       />
-      {alike && (
-        <SameCodeSheet code={alike} onOpen={(id) => goTo('trays', id)} onClose={() => setAlike(null)} />
-      )}
+      {alike && <SameCodeSheet code={alike} onOpen={found} onClose={() => setAlike(null)} />}
     </Panel>
   );
 };

@@ -28,15 +28,25 @@ export const TrayList = () => {
     <main class="trays">
       <header class="trays-head">
         <h1>{words.title}</h1>
-        {anyVariant && (
-          <PressButton
-            tone="go"
-            icon="plus"
-            label={words.makeUp}
-            onAct={() => goTo('trays', 'new')}
-            testId="make-trays"
-          />
-        )}
+        <div class="trays-acts">
+          {shop.trays.size > 0 && (
+            <PressButton
+              icon="scan"
+              label={words.scan}
+              onAct={() => goTo('trays', 'scan')}
+              testId="scan-trays"
+            />
+          )}
+          {anyVariant && (
+            <PressButton
+              tone="go"
+              icon="plus"
+              label={words.makeUp}
+              onAct={() => goTo('trays', 'new')}
+              testId="make-trays"
+            />
+          )}
+        </div>
       </header>
       {!anyVariant && <NoVariant />}
       {anyVariant && shop.trays.size === 0 && (

@@ -27,6 +27,7 @@ export const iconPaths = {
   join: { line: 'M4 8H12L20 16H27M4 24H12L20 16M22 10L28 16L22 22' },
   recount: { line: 'M6 5V27M13 5V27M20 5V27M27 5V27M2 23L30 9' },
   search: { line: 'M4 13A9 9 0 1 0 22 13A9 9 0 1 0 4 13M19.5 19.5L29 29' },
+  scan: { line: 'M4 12V4H12M20 4H28V12M28 20V28H20M12 28H4V20M9 16H23' },
   plus: { line: 'M16 4V28M4 16H28' },
   minus: { line: 'M4 16H28' },
   pencil: { line: 'M5 27L7 19L22 4L28 10L13 25ZM18 8L24 14' },

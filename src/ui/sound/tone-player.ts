@@ -1,4 +1,4 @@
-import { mayBegin, type Sounding, type ToneName, tonePlans } from './tone-plans.ts';
+import { lengthOf, mayBegin, type Sounding, type ToneName, tonePlans } from './tone-plans.ts';
 
 export interface TonePlayer {
   /** Plays a plan; `at` is a monotonic time in ms. */
@@ -25,8 +25,10 @@ export const openTonePlayer = (): TonePlayer => {
       stop = sound(context, name);
     },
     close() {
-      context?.close().catch(() => undefined);
+      // What was begun sounds to its end: a label that was read is answered as its screen is left.
+      const closing = context;
       context = undefined;
+      setTimeout(() => closing?.close().catch(() => undefined), last ? lengthOf(tonePlans[last.name]) : 0);
     },
   };
 };
