@@ -11,6 +11,7 @@ import type { SpokenCount } from '../../words/spoken-words.ts';
 import { stageWords as words } from '../../words/stage-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useApp, useSession, useShop } from '../parts/app-context.ts';
+import { labelNews } from '../parts/label-news.ts';
 import { Unsaved } from '../parts/unsaved.tsx';
 import { useFeedback } from '../parts/use-feedback.ts';
 import { useNow } from '../parts/use-now.ts';
@@ -53,6 +54,7 @@ export const StageScreen = ({ stage, tray }: StageScreenProps) => {
   }
 
   const answer = (result: ActResult, tap: SpokenCount['tap']) => {
+    labelNews.value = '';
     setRefusal(result.kind === 'refused' ? problemWords(result.problem, shop.registers) : '');
     const { sound, count } = tapAnswer(result, {
       tap,
@@ -81,7 +83,7 @@ export const StageScreen = ({ stage, tray }: StageScreenProps) => {
           <PassActs {...choose} />
         )
       }
-      says={<StageSays refusal={refusal} />}
+      says={<StageSays refusal={labelNews.value || refusal} />}
       foot={flaw === null && <StageFoot view={view} onUndo={undo} onPutBack={putBack} onNext={leaveTo} />}
       bar={<Unsaved />}
       signs={<StageSigns />}

@@ -76,7 +76,7 @@ const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
         </PlaceBoundary>
       </>
     );
-  const shut = locked && now.place !== 'bench';
+  const shut = locked && now.place !== 'bench' && !isScan(now);
   return (
     <div class="shell">
       <div class="shell-screen">
@@ -100,6 +100,9 @@ const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
 
 /** A stage screen stands alone: everything on it is for the hand at the lathe. */
 const isStageScreen = ({ place, rest }: Address) => place === 'bench' && rest.length > 0;
+
+/** Scanning belongs to the bench: it finds trays and does what a stage screen does. */
+const isScan = ({ place, rest }: Address) => place === 'trays' && rest[0] === 'scan';
 
 const PlaceScreen = ({ at: { place, rest }, isWhole }: { at: Address; isWhole: boolean }) => {
   if (place === 'bench') return <BenchPlace />;

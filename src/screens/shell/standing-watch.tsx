@@ -1,12 +1,18 @@
+import { LabelReader } from './label-reader.tsx';
 import { OnReturn } from './on-return.tsx';
 import { useCureWatch } from './use-cure-watch.ts';
 import { useOwnLetter } from './use-own-letter.ts';
 import { useUnsavedSound } from './use-unsaved-sound.ts';
 
-/** Shows nothing: what is watched for in every place, for as long as the shop is open. */
+/** What is watched for in every place, for as long as the shop is open. */
 export const StandingWatch = () => {
   useCureWatch();
   useUnsavedSound();
   useOwnLetter();
-  return <OnReturn />;
+  return (
+    <>
+      <OnReturn />
+      <LabelReader />
+    </>
+  );
 };

@@ -79,8 +79,9 @@ const isElsewhere = (target: EventTarget | null): boolean =>
 export const takeKeys = (taker: KeyTaker): (() => void) => {
   if (!watching) {
     watching = true;
-    addEventListener('keydown', hearDown, { capture: true });
-    addEventListener('keyup', hearUp, { capture: true });
+    // Before every button, but behind what listens at the window: a code reader types, too.
+    document.addEventListener('keydown', hearDown, { capture: true });
+    document.addEventListener('keyup', hearUp, { capture: true });
   }
   takers.add(taker);
   return () => takers.delete(taker);
