@@ -10,6 +10,7 @@ const places = [
   '#/bench/sand',
   '#/trays',
   '#/trays/new',
+  '#/trays/scan',
   '#/yield',
   '#/yield/chances',
   '#/yield/flaws',

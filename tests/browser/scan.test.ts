@@ -1,0 +1,212 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { serveBuild } from '../../.ci/serve-build.mjs';
+import { seededRandom } from '../../src/domain/chance/seeded-random.ts';
+import { shopSign } from '../../src/domain/label/shop-sign.ts';
+import { accessibilityFaults, launchBrowser, makeReadyOffline, openPage } from '../support/browser.ts';
+import { cleanLook, filmOf, type LabelLook, labelPicture } from '../support/label-frames.ts';
+import { maker } from '../support/maker.ts';
+import { demoLabel, demoTrays } from '../support/scanned-shop.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'tallywright-camera-'));
+const film = join(folder, 'camera.y4m');
+const fakeCamera = ['--use-fake-device-for-media-stream', `--use-file-for-fake-video-capture=${film}`];
+const random = seededRandom(Number(process.env.SEED));
+const aBusyMachine = { timeout: 60_000 };
+
+/** Shows these labels to the camera when it is opened next: each for a second, a bare bench between them. */
+function show(labels: readonly string[], look: Partial<LabelLook> = {}): void {
+  const whole = { ...cleanLook, ...look };
+  const bare = labelPicture(null, whole, random);
+  const frames = labels.flatMap((label) => {
+    const picture = labelPicture(label, whole, random);
+    return [...Array.from({ length: 15 }, () => picture), ...Array.from({ length: 5 }, () => bare)];
+  });
+  writeFileSync(film, filmOf(frames.length > 0 ? frames : [bare, bare], whole));
+}
+
+const hash = (page: Page) => page.evaluate(() => location.hash);
+
+let browser: Browser;
+beforeAll(async () => {
+  show([]);
+  browser = await launchBrowser({ flags: [...fakeCamera, '--use-fake-ui-for-media-stream'] });
+});
+afterAll(async () => {
+  await browser.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+/** The demo at the choice of trays of a stage, where two trays of ten wait. */
+async function demo(url = inject('appUrl')) {
+  const { page, troubles } = await openPage(browser, { url });
+  const hands = maker(page);
+  const [first, second] = await demoTrays(hands);
+  await hands.goTo('#/bench/kit-parts');
+  return { page, troubles, hands, first, second };
+}
+
+describe('a label before the camera', () => {
+  const looks: Record<string, Partial<LabelLook>> = {
+    'flat and near': {},
+    'turned by 27 degrees, small': { module: 4, turn: 27 },
+    'upside down, blurred and noisy': { module: 6, turn: 184, blur: 1.4, noise: 30 },
+    'in bad light, under dust': { module: 8, turn: 45, contrast: 0.5, noise: 20, specks: 20 },
+  };
+  test.each(Object.entries(looks))(
+    '%s: goes to its tray at the stage that it was scanned for',
+    async (_, look) => {
+      const { page, troubles, hands, second } = await demo();
+      show([demoLabel(second)], look);
+      await hands.tap('scan-at-bench');
+      await hands.at('stage-screen').waitFor(aBusyMachine);
+      expect(await hash(page)).toMatch(/^#\/bench\/kit-parts\//);
+      expect((await hands.at('stage-code').textContent())?.replaceAll(/\s/g, '')).toContain(second);
+      expect(troubles).toEqual([]);
+      await page.context().close();
+    },
+  );
+
+  test('of another shop, or none at all: is said, and the camera goes on', async () => {
+    const { page, hands, first, second } = await demo();
+    show([`${first}-${shopSign([7, 7, 7, 7])}`]);
+    await hands.tap('scan-at-bench');
+    const says = hands.at('scan-says');
+    await says.filter({ hasText: `${first} is a label of another shop.` }).waitFor(aBusyMachine);
+    show(['https://example.test/17']);
+    await page.reload();
+    await says.filter({ hasText: 'This is no label of a tray.' }).waitFor(aBusyMachine);
+    expect(await hash(page)).toBe('#/trays/scan/kit-parts');
+    show([demoLabel(second)]);
+    await page.reload();
+    await hands.at('stage-screen').waitFor(aBusyMachine);
+    await page.context().close();
+  });
+
+  test('is read with the host gone', async () => {
+    const served = await serveBuild({ folder: inject('builtApp'), under: '/shop/' });
+    const { page, hands, second } = await demo(served.url);
+    await makeReadyOffline(page);
+    await served.close();
+    show([demoLabel(second)]);
+    await page.reload();
+    await hands.tap('scan-at-bench');
+    await hands.at('stage-screen').waitFor(aBusyMachine);
+    await page.context().close();
+  });
+});
+
+test('the camera runs only while its screen is shown', async () => {
+  const { page, hands } = await demo();
+  show([]);
+  await page.evaluate(() => {
+    const devices = navigator.mediaDevices;
+    const get = devices.getUserMedia.bind(devices);
+    devices.getUserMedia = async (wish) => {
+      const stream = await get(wish);
+      Object.assign(globalThis, { streams: [...(Reflect.get(globalThis, 'streams') ?? []), stream] });
+      return stream;
+    };
+  });
+  const states = () =>
+    page.evaluate(() =>
+      ((Reflect.get(globalThis, 'streams') ?? []) as MediaStream[]).map(
+        (each) => each.getTracks()[0]?.readyState,
+      ),
+    );
+  expect(await states()).toEqual([]);
+  await hands.tap('scan-at-bench');
+  await page.locator('[data-testid=scan-eye][data-state=running]').waitFor(aBusyMachine);
+  expect(await states()).toEqual(['live']);
+  await hands.tap('scan-back');
+  await hands.at('scan-at-bench').waitFor();
+  expect(await states()).toEqual(['ended']);
+  await page.context().close();
+});
+
+test('a camera that is pulled out or taken is told, with the pad below and a way to try again', async () => {
+  const { page, hands } = await demo();
+  show([]);
+  await hands.goTo('#/trays/scan');
+  await page.locator('[data-testid=scan-eye][data-state=running]').waitFor(aBusyMachine);
+  await page.locator('video').evaluate((video: HTMLVideoElement) => {
+    const stream = video.srcObject as MediaStream;
+    stream.getVideoTracks()[0]?.dispatchEvent(new Event('ended'));
+  });
+  await hands.at('camera-gone').waitFor();
+  await page.evaluate(() => {
+    navigator.mediaDevices.getUserMedia = async () => {
+      throw new DOMException('in use', 'NotReadableError');
+    };
+  });
+  await hands.tap('scan-again');
+  await hands.at('camera-taken').waitFor();
+  await hands.at('find-pad').waitFor();
+  await page.context().close();
+});
+
+test('several in a row: two trays go into the clamps by one button, and one comes out again by undo', async () => {
+  const { page, troubles } = await openPage(browser);
+  const hands = maker(page);
+  const trays = await demoTrays(hands, 1);
+  for (const stage of ['kit-parts', 'cut-and-bore', 'glue-up'])
+    for (const code of trays) {
+      await hands.workOn(stage, code);
+      await hands.tap('pass');
+      await hands.at('saved-mark').filter({ hasText: 'Saved' }).waitFor();
+    }
+  show(trays.map(demoLabel));
+  await hands.goTo('#/trays/scan');
+  await hands.at('scan-for').locator('input[value=into-clamps]').check({ force: true });
+  const line = (code: string) => hands.at(`bulk-line-${code}`);
+  for (const code of trays) await line(code).filter({ hasText: '1 piece into' }).waitFor(aBusyMachine);
+  await hands.close('bulk-do');
+  for (const code of trays) await line(code).filter({ hasText: 'Done' }).waitFor();
+  await hands.tap(`bulk-undo-${trays[0]}`);
+  await hands.at(`bulk-leave-${trays[0]}`).waitFor();
+  expect(await line(trays[1]).textContent()).toContain('Done');
+  expect(troubles).toEqual([]);
+  await page.context().close();
+});
+
+describe('without a picture the code pad finds the tray', () => {
+  test.each([
+    ['a camera that nobody allowed', fakeCamera, 'camera-denied'],
+    ['no camera', [], 'camera-none'],
+  ])('%s', async (_, flags, said) => {
+    const other = await launchBrowser({ flags });
+    const { page } = await openPage(other);
+    const hands = maker(page);
+    const [first] = await demoTrays(hands);
+    await hands.goTo('#/bench/kit-parts');
+    await hands.tap('scan-at-bench');
+    await hands.at(said).waitFor();
+    const pad = hands.at('find-pad');
+    for (const sign of first) {
+      await pad.getByRole('button', { name: sign, exact: true }).click();
+      await page.waitForTimeout(140);
+    }
+    await pad.getByRole('button', { name: 'Open', exact: true }).click();
+    await hands.at('stage-screen').waitFor();
+    await other.close();
+  });
+});
+
+test.each(['tablet', 'phone'] as const)('the scan screen can be used by everybody (%s)', async (size) => {
+  const { page } = await openPage(browser, { size });
+  const hands = maker(page);
+  await hands.close('open-demo');
+  await hands.at('stage-sand').waitFor();
+  show([]);
+  await hands.goTo('#/trays/scan');
+  await page.locator('[data-testid=scan-eye][data-state=running]').waitFor(aBusyMachine);
+  expect(await accessibilityFaults(page)).toEqual([]);
+  await hands.at('scan-for').locator('input[value=into-clamps]').check({ force: true });
+  await hands.at('bulk-list').waitFor();
+  expect(await accessibilityFaults(page)).toEqual([]);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+  await page.context().close();
+});
