@@ -89,7 +89,7 @@ export const cameraTroubleWords = {
 } as const;
 
 /** What to say of a label that leads to no tray here. */
-export function labelledWords(labelled: Exclude<Labelled, { kind: 'tray' }>): string {
+export function labelledWords(labelled: Exclude<Labelled, { kind: 'tray' | 'alike' }>): string {
   switch (labelled.kind) {
     case 'not-here':
       return `${labelled.code} is a label of this shop, but its tray is not in the log.`;

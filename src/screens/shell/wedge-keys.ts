@@ -10,6 +10,7 @@ import {
   type WedgeStep,
   waited,
 } from '../../app/wedge.ts';
+import { isDeafNow } from '../../ui/press/deafness.ts';
 
 type Field = HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement;
 
@@ -62,7 +63,7 @@ export function listenToWedge(onRead: (text: string) => void): () => void {
 
   const watchedElsewhere = (field: Field | undefined) => before !== undefined && before.field !== field;
   const down = (event: KeyboardEvent) => {
-    if (heard.has(event) || event.repeat || event.isComposing) return;
+    if (heard.has(event) || event.repeat || event.isComposing || isDeafNow()) return;
     const field = fieldOf(event.target);
     const isCommand = event.ctrlKey || event.metaKey || event.altKey;
     if (field || isCommand) take({ wedge: noWedge, released: wedge.held, acts: true });

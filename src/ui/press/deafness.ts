@@ -12,9 +12,9 @@ const hush = (event: Event): void => {
 /** Makes the page deaf to keys, clicks and gestures until the returned function is called. */
 export const goDeaf = (): (() => void) => {
   wipers += 1;
-  for (const kind of deafTo) addEventListener(kind, hush, { capture: true, passive: false });
+  for (const kind of deafTo) document.addEventListener(kind, hush, { capture: true, passive: false });
   return () => {
     wipers -= 1;
-    if (wipers === 0) for (const kind of deafTo) removeEventListener(kind, hush, { capture: true });
+    if (wipers === 0) for (const kind of deafTo) document.removeEventListener(kind, hush, { capture: true });
   };
 };

@@ -4,7 +4,8 @@ import { shopSign } from '../../../src/domain/label/shop-sign.ts';
 import { signOf } from '../../../src/domain/label/sign-of.ts';
 import { symbolText } from '../../../src/domain/label/symbol-text.ts';
 import { parseTrayCode, trayCode } from '../../../src/domain/tray/tray-code.ts';
-import { aWorkshop } from '../../support/a-shop.ts';
+import { aShop, aWorkshop } from '../../support/a-shop.ts';
+import { setUpFacts } from '../../support/workshop.ts';
 
 const stranger = shopSign([7, 7, 7, 7]);
 
@@ -51,4 +52,21 @@ test('a spoilt label is damaged, all else is foreign', () => {
   expect(findLabelled(tablet.shop, spoilt)).toEqual({ kind: 'damaged' });
   for (const text of ['https://example.test/', '4006381333931', '', 'A17'])
     expect(findLabelled(tablet.shop, text), text).toEqual({ kind: 'foreign' });
+});
+
+test('a code that two trays in work carry is asked about; once one is done with, it is the other', () => {
+  const [first, second] = ['first', 'second'].map((station) => {
+    const tablet = aShop({ station, letter: 'A' });
+    for (const set of setUpFacts) tablet.set(set);
+    return { tablet, tray: tablet.tray('ash-copper', 3) };
+  });
+  if (!first || !second) throw new Error('two tablets were set up');
+  first.tablet.receive(second.tablet.log);
+  const code = parseTrayCode(first.tablet.shop.trays.get(first.tray)?.code ?? '');
+  expect(findLabelled(first.tablet.shop, code ?? '')).toEqual({ kind: 'alike', code });
+  first.tablet.join(first.tray, first.tablet.tray('ash-copper', 1));
+  expect(findLabelled(first.tablet.shop, code ?? '')).toMatchObject({
+    kind: 'tray',
+    tray: { tray: second.tray },
+  });
 });

@@ -1,6 +1,7 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { listenToWedge } from '../../../src/screens/shell/wedge-keys.ts';
+import { goDeaf } from '../../../src/ui/press/deafness.ts';
 
 let read: string[];
 let heard: { readonly key: string; readonly at: number }[];
@@ -130,4 +131,15 @@ test('keys with Ctrl, Alt or Meta are not for it', () => {
   document.body.dispatchEvent(made);
   expect(made.defaultPrevented).toBe(false);
   expect(keys()).toBe('a');
+});
+
+test('while the screen is wiped a reader is not heard', () => {
+  const hearAgain = goDeaf();
+  pressAll('A17R-CKWX');
+  press('Enter');
+  hearAgain();
+  expect(read).toEqual([]);
+  pressAll('A17R-CKWX');
+  press('Enter');
+  expect(read).toEqual(['A17R-CKWX']);
 });

@@ -11,6 +11,7 @@ import { goTo } from '../../parts/address.ts';
 import { useSession, useShop } from '../../parts/app-context.ts';
 import { goToTray } from '../../parts/go-to-tray.ts';
 import { labelTaker } from '../../parts/label-news.ts';
+import { SameCodeSheet } from '../../parts/same-code.tsx';
 import { useFeedback } from '../../parts/use-feedback.ts';
 import { FindTray } from '../find-tray.tsx';
 import { traysInWork } from '../trays-view.ts';
@@ -29,9 +30,10 @@ interface Said {
 export const ScanPlace = ({ stage }: { stage: StageId | null }) => {
   const session = useSession();
   const shop = useShop();
-  const sound = useFeedback();
+  const { sound } = useFeedback();
   const [purpose, setPurpose] = useState<Purpose>('open');
   const [said, setSaid] = useState<Said | null>(null);
+  const [alike, setAlike] = useState<string | null>(null);
   const move = purpose === 'open' ? 'into-clamps' : purpose;
   const bulk = useBulk(move);
 
@@ -50,12 +52,13 @@ export const ScanPlace = ({ stage }: { stage: StageId | null }) => {
   const take = (text: string) => {
     const found = findLabelled(session.view.value.shop, text);
     if (found.kind === 'tray') return takeTray(found.tray.tray, found.tray.code);
-    sound('flaw');
+    if (found.kind === 'alike') return setAlike(found.code);
+    sound('refused');
     setSaid({ tone: 'flaw', words: labelledWords(found) });
   };
   const takeAll = (texts: readonly string[]) => {
     if (purpose === 'open' && texts.length > 1) {
-      sound('flaw');
+      sound('refused');
       setSaid({ tone: 'flaw', words: words.several });
     } else for (const text of texts) take(text);
   };
@@ -100,13 +103,23 @@ export const ScanPlace = ({ stage }: { stage: StageId | null }) => {
           </p>
         </div>
         {purpose !== 'open' && (
-          <BulkList move={move} bulk={bulk} onDone={(all) => sound(all ? 'saved' : 'flaw')} />
+          <BulkList move={move} bulk={bulk} onDone={(all) => sound(all ? 'saved' : 'refused')} />
         )}
         <FindTray
           rows={traysInWork(shop).live}
           onFound={(tray) => takeTray(tray, shop.trays.get(tray)?.code ?? '')}
         />
       </div>
+      {alike && (
+        <SameCodeSheet
+          code={alike}
+          onOpen={(tray) => {
+            setAlike(null);
+            takeTray(tray, alike);
+          }}
+          onClose={() => setAlike(null)}
+        />
+      )}
     </main>
   );
 };

@@ -1,5 +1,5 @@
 // @vitest-environment happy-dom
-import { act, cleanup, screen } from '@testing-library/preact';
+import { act, cleanup, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { Session } from '../../../../src/app/session.ts';
 import { shopSign } from '../../../../src/domain/label/shop-sign.ts';
@@ -160,5 +160,5 @@ test('what a code reader types is not taken any more when the screen is left', a
   await mount(<ScanPlace stage={null} />);
   expect(labelTaker.value).not.toBeNull();
   cleanup();
-  expect(labelTaker.value).toBeNull();
+  await waitFor(() => expect(labelTaker.value).toBeNull());
 });
