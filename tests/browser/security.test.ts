@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
-import { contentSecurityPolicy, securityHeaders } from '../../.ci/content-security-policy.mjs';
+import { contentSecurityPolicy, rescuePolicy, securityHeaders } from '../../.ci/content-security-policy.mjs';
 import { launchBrowser, openPage, watchTroubles } from '../support/browser.ts';
 import { makeUpTrays, setUpShop } from '../support/first-ten-minutes.ts';
 import { maker } from '../support/maker.ts';
@@ -53,9 +53,12 @@ describe('what the host sends', () => {
 });
 
 describe('what is built', () => {
-  test.each(pages)('%s says the policy itself, for hosts that send no headers', (page) => {
+  test.each([
+    ['index.html', contentSecurityPolicy],
+    ['rescue.html', rescuePolicy],
+  ])('%s says the policy itself, for hosts that send no headers', (page, its) => {
     const policy = /http-equiv="Content-Security-Policy"\s+content="([^"]*)"/.exec(builtText(page))?.[1];
-    expect(policy?.replaceAll('&#39;', "'")).toBe(contentSecurityPolicy);
+    expect(policy?.replaceAll('&#39;', "'")).toBe(its);
   });
 
   test.each(pages)('%s has no script, style or handler in it', (page) => {

@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { shopSign } from '../../src/domain/label/shop-sign.ts';
-import { launchBrowser, openPage } from '../support/browser.ts';
+import { launchBrowser, openDemo } from '../support/browser.ts';
 import { maker } from '../support/maker.ts';
 import { demoLabel, demoTrays } from '../support/scanned-shop.ts';
 
@@ -24,7 +24,7 @@ const shown = (page: Page, code: string) =>
 const afterBurst = 400;
 
 async function demo() {
-  const { page, troubles } = await openPage(browser);
+  const { page, troubles } = await openDemo(browser);
   const hands = maker(page);
   const [here, there] = await demoTrays(hands);
   return { page, troubles, hands, here, there };

@@ -14,13 +14,11 @@ export function demoLabel(code: string): string {
   return symbolText({ code: parsed, sign });
 }
 
-/** Opens the demo and makes up two trays, whatever its own trays are at by this hour; their codes. They wait at Kit parts. */
+/** Makes up two trays in the demo that is open, whatever its own trays are at by this hour; their codes. They wait at Kit parts. */
 export async function demoTrays(
   { page, at, tap, close, goTo }: Maker,
   pieces = 10,
 ): Promise<readonly [string, string]> {
-  await close('open-demo');
-  await at('stage-sand').waitFor();
   await goTo('#/trays/new');
   await tap('make-variant-plum-copper');
   await at('make-pieces').fill(String(pieces));
