@@ -61,6 +61,16 @@ export function problemWords(problem: Problem, registers: Registers): string {
       return 'Choose the stage.';
     case 'no-note':
       return 'Write what was done.';
+    case 'card-is-empty':
+      return 'Enter at least one count.';
+    case 'card-line':
+      return problemWords(problem.problem, registers);
+    case 'labels-off-sheet':
+      return problem.way === 'across'
+        ? 'The labels go past the side of the sheet.'
+        : 'The labels go past the foot of the sheet.';
+    case 'labels-overlap':
+      return 'The labels lie over one another: the step is less than the label.';
     case 'number':
       return numberProblemWords(problem.problem);
     case 'text':

@@ -256,7 +256,7 @@ export const setUpWords = {
   licences: 'Whose work it stands on',
   licenceList: [
     'Typefaces: Atkinson Hyperlegible Next and Mono, SIL Open Font License 1.1.',
-    'Code: Preact, Signals, Valibot and Workbox (MIT), idb (ISC).',
+    'Code: Preact, Signals, Valibot, uqr and Workbox (MIT), idb (ISC).',
     'Density and shrinkage of woods: Wood Handbook, USDA Forest Products Laboratory. Each wood names its sources.',
     'What woods do to people: the chart “Woods toxic to man” (American Woodturner, June 1990) and the notations of ACGIH.',
   ],

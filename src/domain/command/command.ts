@@ -13,6 +13,17 @@ export interface Spot {
   readonly shown: number;
 }
 
+/** One count of a pencilled route card: pieces that a stage passed, or that had a flaw there. */
+export type CardLine =
+  | { readonly kind: 'pass'; readonly stage: StageId; readonly pieces: number }
+  | {
+      readonly kind: 'flaw';
+      readonly stage: StageId;
+      readonly pieces: number;
+      readonly reasons: readonly ReasonId[];
+      readonly outcome: Outcome;
+    };
+
 /** Everything that a person can ask of the shop. */
 export type Command =
   | {
@@ -49,6 +60,7 @@ export type Command =
       readonly stages: readonly StageId[];
       readonly destinations: ReadonlyMap<StageId, StageId>;
     }
+  | { readonly kind: 'enter-card'; readonly tray: TrayId; readonly lines: readonly CardLine[] }
   | { readonly kind: 'set'; readonly set: RegisterSet }
   | { readonly kind: 'undo'; readonly events: readonly Voidable[] }
   | { readonly kind: 'begin-spell'; readonly stage: StageId }

@@ -1,6 +1,7 @@
 import type { Shop } from '../shop/shop.ts';
 import type { Command } from './command.ts';
 import { decideAtBench, isBenchCommand } from './decide-at-bench.ts';
+import { decideCard } from './decide-card.ts';
 import { decideRecount } from './decide-recount.ts';
 import { decideChangeRoute, decideSet } from './decide-set-up.ts';
 import { decideJoin, decideMakeTrays, decideRecode, decideSplit } from './decide-trays.ts';
@@ -22,6 +23,8 @@ export function decide(shop: Shop, command: Command, at: Circumstances): Decisio
       return decideRecode(shop, command, at);
     case 'recount':
       return decideRecount(shop, command, at);
+    case 'enter-card':
+      return decideCard(shop, command, at);
     case 'change-route':
       return decideChangeRoute(shop, command, at);
     case 'set':

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { problemOfLabelSize } from '../label/label-size.ts';
 import { type FactOf, type RegisterName, type RegisterSet, registerSchema } from '../set-up/register.ts';
 import {
   problemOfMarkNote,
@@ -27,7 +28,8 @@ export function problemOfFact(set: RegisterSet): Problem | null {
   if (text?.kind === 'empty' && set.register === 'mark') return { kind: 'no-note' };
   if (text) return { kind: 'text', problem: text };
   const result = v.safeParse(registerSchema, set);
-  return result.success ? null : problemOfIssue(result.issues[0]);
+  if (!result.success) return problemOfIssue(result.issues[0]);
+  return set.register === 'label-size' ? problemOfLabelSize(set.value) : null;
 }
 
 function problemOfTexts(fact: FactOf<RegisterName>): TextProblem | null {

@@ -1,3 +1,4 @@
+import type { LabelSizeProblem } from '../label/label-size.ts';
 import type { TrayFacts } from '../log/event.ts';
 import type { StageId } from '../log/ids.ts';
 import type { TextProblem } from '../set-up/text.ts';
@@ -37,5 +38,11 @@ export type Problem =
   | { readonly kind: 'no-stage' }
   /** A mark that says nothing. */
   | { readonly kind: 'no-note' }
+  /** A route card without a count on it. */
+  | { readonly kind: 'card-is-empty' }
+  /** What is wrong with one line of a route card, counted from 0. */
+  | { readonly kind: 'card-line'; readonly line: number; readonly problem: Problem }
+  /** Labels that lie over one another, or past the edge of their sheet. */
+  | LabelSizeProblem
   | { readonly kind: 'number'; readonly problem: NumberProblem }
   | { readonly kind: 'text'; readonly problem: TextProblem };

@@ -139,6 +139,34 @@ export const markFact = v.object({
   retired,
 });
 
+const whole = (least: number, most: number) =>
+  v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
+
+/**
+ * A size of label; lengths are hundredths of a millimetre, because all numbers of the log are whole. `sheet` says how labels lie on a sheet, null that each is a
+ * page of its own, off a roll.
+ */
+export const labelSizeFact = v.object({
+  name: nameSchema,
+  width: whole(2500, 30_000),
+  height: whole(1500, 30_000),
+  sheet: v.nullable(
+    v.object({
+      width: whole(5000, 60_000),
+      height: whole(5000, 60_000),
+      columns: whole(1, 20),
+      rows: whole(1, 40),
+      /** From the edges of the sheet to its first label. */
+      left: whole(0, 30_000),
+      top: whole(0, 30_000),
+      /** From a label's start to that of the next. */
+      acrossStep: whole(0, 30_000),
+      downStep: whole(0, 30_000),
+    }),
+  ),
+  retired,
+});
+
 export const shopFact = v.object({
   name: nameSchema,
   zone: v.pipe(v.string(), v.maxLength(64)),
@@ -186,5 +214,6 @@ export type StageKind = StageFact['kind'];
 export type RouteFact = Readonly<v.InferOutput<typeof routeFact>>;
 export type BatchFact = Readonly<v.InferOutput<typeof batchFact>>;
 export type MarkFact = Readonly<v.InferOutput<typeof markFact>>;
+export type LabelSizeFact = Readonly<v.InferOutput<typeof labelSizeFact>>;
 export type ShopFact = Readonly<v.InferOutput<typeof shopFact>>;
 export type StationFact = Readonly<v.InferOutput<typeof stationFact>>;

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import {
   batchId,
+  labelSizeId,
   markId,
   partId,
   personId,
@@ -13,6 +14,7 @@ import {
 } from '../log/ids.ts';
 import {
   batchFact,
+  labelSizeFact,
   markFact,
   partFact,
   personFact,
@@ -39,6 +41,7 @@ export const registerSchema = v.variant('register', [
   v.object({ register: v.literal('person'), id: personId, value: personFact }),
   v.object({ register: v.literal('reason'), id: reasonId, value: reasonFact }),
   v.object({ register: v.literal('mark'), id: markId, value: markFact }),
+  v.object({ register: v.literal('label-size'), id: labelSizeId, value: labelSizeFact }),
   v.object({ register: v.literal('shop'), id: v.literal('shop'), value: shopFact }),
   v.object({ register: v.literal('station'), id: stationId, value: stationFact }),
 ]);

@@ -24,6 +24,8 @@ export interface FactPageProps<Name extends RegisterName> {
   /** Makes an id of this kind from a fresh one. */
   readonly toId: (fresh: string) => IdOf<Name> | null;
   readonly sheet: ComponentType<FactSheetProps<Name>>;
+  /** The facts, where some of them stand before the shop has said a word on them. */
+  readonly entries?: readonly Entry<Name>[];
   /** A second line of an entry. */
   readonly detail?: (entry: Entry<Name>) => ComponentChildren;
   readonly order?: (entries: readonly Entry<Name>[]) => readonly Entry<Name>[];
@@ -34,7 +36,8 @@ export const FactPage = <Name extends RegisterName>(props: FactPageProps<Name>) 
   const { register, kept, toId, order, sheet: FactSheet } = props;
   const session = useSession();
   const [open, setOpen] = useState<string | null>(null);
-  const all = factsOf(useShop().registers, register);
+  const { registers } = useShop();
+  const all = props.entries ?? factsOf(registers, register);
   const isKnown = (known: string) => all.some((entry) => entry.id === known);
   const drafts = kept(session);
   const id = open === null ? null : toId(open);

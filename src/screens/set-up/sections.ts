@@ -1,4 +1,5 @@
 import type { IconName } from '../../ui/icon/icon-paths.ts';
+import { labelWords } from '../../words/label-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 
 export const sectionNames = [
@@ -10,6 +11,7 @@ export const sectionNames = [
   'stages',
   'route',
   'batches',
+  'labels',
   'files',
   'tablet',
   'about',
@@ -25,6 +27,7 @@ export const sectionIcons: Readonly<Record<SectionName, IconName>> = {
   stages: 'bench',
   route: 'plan',
   batches: 'trays',
+  labels: 'recount',
   files: 'export',
   tablet: 'set-up',
   about: 'info',
@@ -39,6 +42,7 @@ export const sectionTitles: Readonly<Record<SectionName, string>> = {
   stages: words.stages,
   route: words.route,
   batches: words.batches,
+  labels: labelWords.sizes,
   files: words.files,
   tablet: words.tablet,
   about: words.about,

@@ -6,6 +6,7 @@ import { address, goTo } from '../parts/address.ts';
 import { About } from './about.tsx';
 import { Batches } from './batches.tsx';
 import { Files } from './files.tsx';
+import { LabelSizePage } from './label-size-page.tsx';
 import { Overview } from './overview.tsx';
 import { Parts } from './parts.tsx';
 import { People } from './people.tsx';
@@ -26,6 +27,7 @@ const sections: Readonly<Record<SectionName, ComponentType>> = {
   stages: Stages,
   route: Route,
   batches: Batches,
+  labels: LabelSizePage,
   files: Files,
   tablet: Tablet,
   about: About,

@@ -1,3 +1,4 @@
+import { labelSizes } from '../../../src/domain/label/label-sizes.ts';
 import type { EventKind, ShopEvent } from '../../../src/domain/log/event.ts';
 import { aWorkshop, backTo, lowered, mended, scrapped } from '../../support/a-shop.ts';
 import { mark, part, person, reason, route, routeStages, species, stage } from '../../support/workshop.ts';
@@ -41,6 +42,8 @@ export function sampleLog(): readonly ShopEvent[] {
     id: shop.station,
     value: { letter: 'A', name: 'Lathe', keys: [{ act: 'pass', key: 'PageDown' }] },
   });
+  for (const { id, fact } of labelSizes(shop.shop.registers))
+    shop.set({ register: 'label-size', id, value: fact });
   shop.by('edda');
   shop.act({ kind: 'begin-spell', stage: stage.bore });
   shop.pace(40_000);

@@ -1,0 +1,26 @@
+import { labelReading, signsToBear } from '../../domain/label/label-reading.ts';
+import { labelSizes } from '../../domain/label/label-sizes.ts';
+import { labelSizeId, readId } from '../../domain/log/ids.ts';
+import { readableWords, readingWords, sizeWords, labelWords as words } from '../../words/label-words.ts';
+import { useShop } from '../parts/app-context.ts';
+import { FactPage } from './fact-page.tsx';
+import { keptLabelSizes, LabelSizeSheet } from './label-size-sheet.tsx';
+
+/** Sizes of labels: those of the shop, and the common ones to start from. */
+export const LabelSizePage = () => {
+  const { registers, trays } = useShop();
+  const signs = signsToBear(trays.values());
+  return (
+    <FactPage
+      register="label-size"
+      kind="label-size"
+      lead={words.sizesLead}
+      addLabel={words.addSize}
+      kept={keptLabelSizes}
+      toId={(fresh) => readId(labelSizeId, fresh)}
+      sheet={LabelSizeSheet}
+      entries={labelSizes(registers)}
+      detail={({ fact }) => `${sizeWords(fact)}. ${readingWords(labelReading(fact, signs)) ?? readableWords}`}
+    />
+  );
+};
