@@ -1,17 +1,20 @@
+import type { TrayId } from '../../domain/log/ids.ts';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
+import { labelWords } from '../../words/label-words.ts';
 import { traysWords as words } from '../../words/trays-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useSession } from '../parts/app-context.ts';
 
 export interface MadeTraysProps {
   readonly codes: readonly string[];
+  readonly trays: readonly TrayId[];
   readonly pieces: number;
   readonly onMore: () => void;
 }
 
 /** The codes of the trays just made up, to be chalked on, with one tap to take the making back. */
-export const MadeTrays = ({ codes, pieces, onMore }: MadeTraysProps) => {
+export const MadeTrays = ({ codes, trays, pieces, onMore }: MadeTraysProps) => {
   const session = useSession();
   const undo = async () => {
     await session.undoLast();
@@ -35,6 +38,13 @@ export const MadeTrays = ({ codes, pieces, onMore }: MadeTraysProps) => {
             label={words.undo}
             onAct={() => void undo()}
             testId="made-undo"
+          />
+          <PressButton
+            size="bench-small"
+            icon="label"
+            label={labelWords.printLabels}
+            onAct={() => goTo('trays', 'labels', ...trays)}
+            testId="made-labels"
           />
           <PressButton size="bench-small" icon="plus" label={words.more} onAct={onMore} testId="make-more" />
           <PressButton

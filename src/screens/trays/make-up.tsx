@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { mostOnTray, mostTrays } from '../../domain/command/decide-trays.ts';
 import { readWholeNumber } from '../../domain/command/whole-number.ts';
-import type { BatchId, VariantId } from '../../domain/log/ids.ts';
+import type { BatchId, TrayId, VariantId } from '../../domain/log/ids.ts';
 import { type Entry, factsOf } from '../../domain/shop/registers.ts';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
@@ -23,6 +23,7 @@ const usualTrays = '1';
 
 interface Made {
   readonly codes: readonly string[];
+  readonly trays: readonly TrayId[];
   readonly pieces: number;
 }
 
@@ -57,8 +58,8 @@ export const MakeUp = () => {
     const result = await session.act({ kind: 'make-trays', variant, batch, pieces: count, trays: of });
     if (result.kind === 'refused') return setRefusal(problemWords(result.problem, registers));
     setRefusal('');
-    const codes = result.events.flatMap((event) => (event.kind === 'tray-made' ? [event.of.code] : []));
-    setMade({ codes, pieces: count });
+    const made = result.events.flatMap((event) => (event.kind === 'tray-made' ? [event.of] : []));
+    setMade({ codes: made.map((of) => of.code), trays: made.map((of) => of.tray), pieces: count });
   };
   const save = () => {
     setTried(true);

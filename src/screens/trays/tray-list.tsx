@@ -7,6 +7,7 @@ import { EmptyState } from '../../ui/notice/empty-state.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { type Column, DataTable } from '../../ui/table/data-table.tsx';
+import { labelWords } from '../../words/label-words.ts';
 import { nameOf } from '../../words/names.ts';
 import { ago } from '../../words/time-words.ts';
 import { traysWords as words } from '../../words/trays-words.ts';
@@ -35,6 +36,14 @@ export const TrayList = () => {
               label={words.scan}
               onAct={() => goTo('trays', 'scan')}
               testId="scan-trays"
+            />
+          )}
+          {shop.trays.size > 0 && (
+            <PressButton
+              icon="label"
+              label={labelWords.title}
+              onAct={() => goTo('trays', 'labels')}
+              testId="print-trays"
             />
           )}
           {anyVariant && (

@@ -6,6 +6,7 @@ import { EmptyState } from '../../ui/notice/empty-state.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
+import { labelWords } from '../../words/label-words.ts';
 import { nameOf } from '../../words/names.ts';
 import { traysWords as words } from '../../words/trays-words.ts';
 import { goTo } from '../parts/address.ts';
@@ -64,6 +65,7 @@ export const TrayPage = ({ id }: { id: TrayId }) => {
         </Notice>
       )}
       <Counts row={row} out={outOfWork(shop, id)} onOpen={setOpen} />
+      <OnPaper tray={id} />
       <TrayHistory tray={id} />
       {open === 'split' && <SplitSheet row={row} onClose={close} />}
       {open === 'join' && <JoinSheet tray={tray} onClose={close} />}
@@ -71,6 +73,30 @@ export const TrayPage = ({ id }: { id: TrayId }) => {
     </main>
   );
 };
+
+/** What goes onto paper, and comes back from it. */
+const OnPaper = ({ tray }: { tray: TrayId }) => (
+  <div class="trays-acts">
+    <PressButton
+      icon="label"
+      label={labelWords.printLabel}
+      onAct={() => goTo('trays', 'labels', tray)}
+      testId="tray-label"
+    />
+    <PressButton
+      icon="plan"
+      label={labelWords.printCard}
+      onAct={() => goTo('trays', 'cards', tray)}
+      testId="tray-card"
+    />
+    <PressButton
+      icon="pencil"
+      label={labelWords.enterCard}
+      onAct={() => goTo('trays', 'card', tray)}
+      testId="tray-enter-card"
+    />
+  </div>
+);
 
 interface CountsProps {
   readonly row: TrayRow;
