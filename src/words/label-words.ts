@@ -51,6 +51,7 @@ export const labelWords = {
     `1 is at the top left, counted along the rows; a full sheet has ${wholeNumber(n)}. Put a begun sheet in first.`,
   print: 'Print',
   chooseTrays: 'Choose a tray',
+  whichFree: 'Say which is free',
   pages: (n: number) => (n === 1 ? '1 page' : `${wholeNumber(n)} pages`),
   page: (page: number, of: number) => `Page ${wholeNumber(page)} of ${wholeNumber(of)}`,
   preview: 'As it will be printed',

@@ -17,7 +17,7 @@ export interface BoxInMm {
   readonly height: number;
 }
 
-export interface PrintedSymbol {
+interface PrintedSymbol {
   readonly text: string;
   /** The dark square, without its blank margin. */
   readonly box: BoxInMm;

@@ -10,7 +10,7 @@ import { nameOf } from '../../../words/names.ts';
 import type { CardOutcome } from './card-draft.ts';
 
 /** One thing to choose, as a list shows it. */
-export interface Option<Value extends string> {
+interface Option<Value extends string> {
   readonly value: Value;
   readonly label: string;
 }

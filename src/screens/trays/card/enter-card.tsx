@@ -1,5 +1,6 @@
 import './card.css';
 import { useState } from 'preact/hooks';
+import type { ShopEvent } from '../../../domain/log/event.ts';
 import type { TrayId } from '../../../domain/log/ids.ts';
 import type { TrayRecord } from '../../../domain/shop/trays.ts';
 import { EmptyState } from '../../../ui/notice/empty-state.tsx';
@@ -37,8 +38,9 @@ export const EnterCard = ({ id }: { id: TrayId }) => {
 type Said =
   | { readonly kind: 'nothing' }
   | { readonly kind: 'wrong'; readonly at: ReadonlyMap<LineKey, string>; readonly all: string | null }
-  | { readonly kind: 'entered'; readonly entries: number }
-  | { readonly kind: 'taken-back' };
+  | { readonly kind: 'entered'; readonly events: readonly ShopEvent[] }
+  | { readonly kind: 'taken-back' }
+  | { readonly kind: 'not-taken-back'; readonly why: string };
 
 const CardForm = ({ tray }: { tray: TrayRecord }) => {
   const session = useSession();
@@ -59,16 +61,21 @@ const CardForm = ({ tray }: { tray: TrayRecord }) => {
     const result = await session.act({ kind: 'enter-card', tray: tray.tray, lines: read.lines });
     if (result.kind === 'saved') {
       keep(new Map());
-      return setSaid({ kind: 'entered', entries: result.events.length });
+      return setSaid({ kind: 'entered', events: result.events });
     }
     const { problem } = result;
-    const words = problemWords(problem, shop.registers);
+    const why = problemWords(problem, shop.registers);
     const key = problem.kind === 'card-line' ? read.keys[problem.line] : undefined;
-    setSaid({ kind: 'wrong', at: new Map(key ? [[key, words]] : []), all: key ? null : words });
+    setSaid({ kind: 'wrong', at: new Map(key ? [[key, why]] : []), all: key ? null : why });
   };
-  const takeBack = async () => {
-    await session.undoLast();
-    setSaid({ kind: 'taken-back' });
+  // The very entries of the card: another window may have tapped since.
+  const takeBack = async (entered: readonly ShopEvent[]) => {
+    const result = await session.act({ kind: 'undo', events: entered.filter((event) => 'of' in event) });
+    setSaid(
+      result.kind === 'saved'
+        ? { kind: 'taken-back' }
+        : { kind: 'not-taken-back', why: problemWords(result.problem, shop.registers) },
+    );
   };
   return (
     <main class="trays">
@@ -96,7 +103,7 @@ const CardForm = ({ tray }: { tray: TrayRecord }) => {
           />
         ))}
       </ol>
-      <Outcome said={said} onUndo={() => void takeBack()} />
+      <Outcome said={said} onUndo={(entered) => void takeBack(entered)} />
       <div class="trays-acts">
         <PressButton
           size="bench-small"
@@ -115,7 +122,7 @@ const CardForm = ({ tray }: { tray: TrayRecord }) => {
 type TrayStage = Parameters<typeof salvageAt>[1]['stage'];
 
 /** What came of entering: all of the card is in the log, or none of it. */
-const Outcome = ({ said, onUndo }: { said: Said; onUndo: () => void }) => {
+const Outcome = ({ said, onUndo }: { said: Said; onUndo: (entered: readonly ShopEvent[]) => void }) => {
   switch (said.kind) {
     case 'nothing':
       return null;
@@ -131,11 +138,20 @@ const Outcome = ({ said, onUndo }: { said: Said; onUndo: () => void }) => {
           tone="saved"
           title={words.done}
           testId="card-entered"
-          actions={<PressButton icon="undo" label={words.undo} onAct={onUndo} testId="card-undo" />}
+          actions={
+            <PressButton
+              icon="undo"
+              label={words.undo}
+              onAct={() => onUndo(said.events)}
+              testId="card-undo"
+            />
+          }
         >
-          {words.doneDetail(said.entries)}
+          {words.doneDetail(said.events.length)}
         </Notice>
       );
+    case 'not-taken-back':
+      return <Notice tone="error" title={said.why} testId="card-not-undone" />;
     case 'taken-back':
       return <Notice tone="info" title={words.undone} testId="card-undone" />;
   }

@@ -37,7 +37,7 @@ export const CardsToPrint = ({ trays }: { trays: readonly TrayRecord[] }) => {
     <Panel
       title={words.preview}
       lead={words.pages(cards.length)}
-      actions={<PrintButton refused={cards.length === 0} />}
+      actions={<PrintButton refusedBecause={cards.length === 0 ? words.chooseTrays : undefined} />}
     >
       <ChoiceRow
         label={words.paper}

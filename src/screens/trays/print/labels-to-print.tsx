@@ -122,15 +122,16 @@ const Pages = ({ trays, size, firstFree, refused, measures }: PagesProps) => {
       )),
     [pages, size, measures],
   );
+  const refusedBecause = pages.length === 0 ? words.chooseTrays : refused ? words.whichFree : undefined;
   return (
     <Panel
       title={words.preview}
       lead={words.pages(pages.length)}
-      actions={<PrintButton refused={refused || pages.length === 0} />}
+      actions={<PrintButton refusedBecause={refusedBecause} />}
     >
       <p>{words.atFullSize}</p>
       {pages.length > 0 && <Preview pages={pages} size={size} measures={measures} />}
-      {!refused && pages.length > 0 && (
+      {refusedBecause === undefined && (
         <PrintRoot page={pageInMm(size.fact)} margin={0}>
           {printed}
         </PrintRoot>

@@ -73,8 +73,8 @@ const CardRow = ({ stage: { name, here, reasons } }: { stage: CardStage }) => (
     <td />
     <td>
       <ul class="card-flaws">
-        {[...reasons, words.otherFlaw].map((reason) => (
-          <li key={reason}>
+        {[...reasons, words.otherFlaw].map((reason, place) => (
+          <li key={`${place} ${reason}`}>
             <span dir="auto">{reason}</span>
           </li>
         ))}
