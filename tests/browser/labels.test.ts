@@ -38,6 +38,8 @@ async function makeTrays(page: Page, count: number): Promise<void> {
 
 async function openDemo() {
   const opened = await openPage(browser);
+  // Hundreds of labels are drawn here, on machines with other work too.
+  opened.page.setDefaultTimeout(200_000);
   const hands = maker(opened.page);
   await hands.close('open-demo');
   await hands.at('stage-sand').waitFor();
@@ -101,7 +103,9 @@ describe('labels on paper', () => {
         const high = frame.texts.y - 0.4;
         const ink = on.inkIn({ ...box, width: frame.code.x + frame.texts.width, height: high });
         near(ink?.y, box.y + frame.code.baseline - (ink?.height ?? 0), 0.5);
-        near(ink?.height, frame.code.size * 0.668, 0.5);
+        // Round digits are a little higher than capitals and stand a little below the line.
+        expect(ink?.height).toBeGreaterThanOrEqual(frame.code.size * 0.668 - 0.2);
+        expect(ink?.height).toBeLessThanOrEqual(frame.code.size * 0.71 + 0.3);
         near(ink?.x, box.x + frame.code.x, 1.2);
       }
     }
@@ -152,7 +156,10 @@ test('a route card has the stages of its tray, its code to be read at 2 m, and a
   const boxes = page.locator('.print-tray');
   await boxes.nth(0).click();
   await boxes.nth(1).click();
-  const code = (await boxes.nth(0).locator('.code').textContent()) ?? '';
+  const codes = await page
+    .locator('.print-tray:has(input:checked) .code')
+    .evaluateAll((all) => all.map((each) => each.textContent));
+  const [code = ''] = codes.toSorted((a, b) => a.localeCompare(b, 'en', { numeric: true }));
   for (const [paper, width, height] of [
     ['a4', 210, 297],
     ['letter', 215.9, 279.4],
@@ -164,7 +171,7 @@ test('a route card has the stages of its tray, its code to be read at 2 m, and a
     near(first?.width, width, 0.5);
     near(first?.height, height, 0.5);
     expect(first?.text).toContain(code);
-    expect(first?.text).toContain('Passed: a stroke for each');
+    expect(first?.text.replace(/\s+/g, ' ')).toContain('Passed: a stroke for each');
     const symbol = first?.symbolIn({ x: 0, y: 0, width, height: 60 });
     expect(readSymbol(symbol?.text ?? '')).toMatchObject({ kind: 'tray', code });
     near(symbol?.box.width, (26 * 21) / 29, 0.5);
@@ -188,7 +195,7 @@ test('the pages for labels, cards and the entering of one are sound by machine, 
   await goTo('#/set-up/labels');
   expect(await accessibilityFaults(page)).toEqual([]);
   await goTo('#/trays');
-  await page.locator('[data-testid^=tray-row-]').last().click();
+  await page.locator('[data-testid^=tray-row-]').locator('visible=true').last().click();
   await tap('tray-enter-card');
   await page.locator('[data-testid^=card-passed-]').first().fill('4');
   await close('card-enter');

@@ -38,7 +38,9 @@ export const RouteCard = ({ card }: { card: CardView }) => {
       <table class="card-table">
         <thead>
           <tr>
-            <th scope="col">{words.stage}</th>
+            <th scope="col" class="card-stage-of">
+              {words.stage}
+            </th>
             <th scope="col" class="card-number">
               {words.hereNow}
             </th>
