@@ -6,7 +6,7 @@ import { labelSizes } from '../../src/domain/label/label-sizes.ts';
 import { readSymbol } from '../../src/domain/label/symbol-text.ts';
 import type { LabelSizeFact } from '../../src/domain/set-up/facts.ts';
 import { emptyShop } from '../../src/domain/shop/shop.ts';
-import { accessibilityFaults, launchBrowser, openPage } from '../support/browser.ts';
+import { accessibilityFaults, launchBrowser, openDemo } from '../support/browser.ts';
 import { maker } from '../support/maker.ts';
 import { type BoxInMm, type PrintedPage, printed } from '../support/printed-page.ts';
 
@@ -36,14 +36,11 @@ async function makeTrays(page: Page, count: number): Promise<void> {
   }
 }
 
-async function openDemo() {
-  const opened = await openPage(browser);
+async function inDemo() {
+  const opened = await openDemo(browser);
   // Hundreds of labels are drawn here, on machines with other work too.
   opened.page.setDefaultTimeout(200_000);
-  const hands = maker(opened.page);
-  await hands.close('open-demo');
-  await hands.at('stage-sand').waitFor();
-  return { ...opened, ...hands };
+  return { ...opened, ...maker(opened.page) };
 }
 
 /** The box of a label on its page, in mm. */
@@ -66,7 +63,7 @@ const near = (measured: number | undefined, wanted: number, within: number) =>
 
 describe('labels on paper', () => {
   test('stand at their places at true size, and every symbol says its tray and its shop, on every size', async () => {
-    const { page, at, goTo, tap, troubles } = await openDemo();
+    const { page, at, goTo, tap, troubles } = await inDemo();
     await goTo('#/trays/labels');
     await tap('print-all');
     const codes = await page
@@ -115,7 +112,7 @@ describe('labels on paper', () => {
   });
 
   test('begin at the first free label of a begun sheet, and the code is 11.6 mm high where the label allows it', async () => {
-    const { page, at, goTo, tap } = await openDemo();
+    const { page, at, goTo, tap } = await inDemo();
     await goTo('#/trays/labels');
     await tap('print-all');
     await at('print-size').selectOption('a4-3x8');
@@ -134,7 +131,7 @@ describe('labels on paper', () => {
   });
 
   test('of 500 trays are all read back, each once', async () => {
-    const { page, at, goTo, tap } = await openDemo();
+    const { page, at, goTo, tap } = await inDemo();
     await makeTrays(page, 500);
     await goTo('#/trays/labels');
     await tap('print-newest');
@@ -150,7 +147,7 @@ describe('labels on paper', () => {
 });
 
 test('a route card has the stages of its tray, its code to be read at 2 m, and a symbol; a page for each tray', async () => {
-  const { page, at, goTo, tap, troubles } = await openDemo();
+  const { page, at, goTo, tap, troubles } = await inDemo();
   await goTo('#/trays/cards');
   expect(await at('print').getAttribute('aria-disabled')).toBe('true');
   const boxes = page.locator('.print-tray');
@@ -184,7 +181,7 @@ test('a route card has the stages of its tray, its code to be read at 2 m, and a
 });
 
 test('the pages for labels, cards and the entering of one are sound by machine, and a card is entered', async () => {
-  const { page, at, close, goTo, tap, troubles } = await openDemo();
+  const { page, at, close, goTo, tap, troubles } = await inDemo();
   await makeTrays(page, 1);
   await goTo('#/trays/labels');
   await tap('print-newest');
