@@ -96,20 +96,20 @@ export const ScanPlace = ({ stage }: { stage: StageId | null }) => {
         testId="scan-for"
       />
       <div class="scan-columns">
+        <CameraEye onRead={takeAll} />
         <div class="scan-column">
-          <CameraEye onRead={takeAll} />
           <p class="scan-says" role="status" data-tone={said?.tone} data-testid="scan-says">
             {said?.words}
           </p>
+          {purpose !== 'open' && (
+            <BulkList move={move} bulk={bulk} onDone={(all) => sound(all ? 'saved' : 'refused')} />
+          )}
         </div>
-        {purpose !== 'open' && (
-          <BulkList move={move} bulk={bulk} onDone={(all) => sound(all ? 'saved' : 'refused')} />
-        )}
-        <FindTray
-          rows={traysInWork(shop).live}
-          onFound={(tray) => takeTray(tray, shop.trays.get(tray)?.code ?? '')}
-        />
       </div>
+      <FindTray
+        rows={traysInWork(shop).live}
+        onFound={(tray) => takeTray(tray, shop.trays.get(tray)?.code ?? '')}
+      />
       {alike && (
         <SameCodeSheet
           code={alike}
