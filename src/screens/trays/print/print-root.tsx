@@ -29,7 +29,7 @@ export const PrintRoot = ({ page, margin, children }: PrintRootProps) => {
     const sheet = new CSSStyleSheet();
     sheet.replaceSync(`@page { size: ${page.width}mm ${page.height}mm; margin: ${margin}mm; }
 .print-page { block-size: calc(${page.height - 2 * margin}mm - 1px); }`);
-    document.adoptedStyleSheets.push(sheet);
+    document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
     return () => {
       document.adoptedStyleSheets = document.adoptedStyleSheets.filter((each) => each !== sheet);
     };
