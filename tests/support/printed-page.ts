@@ -42,10 +42,11 @@ export async function printed(page: Page): Promise<readonly PrintedPage[]> {
   const document = await library.loadDocument(new Uint8Array(pdf));
   const pages: PrintedPage[] = [];
   for (const each of document.pages()) {
+    const text = each.getText();
     const { originalWidth, originalHeight } = each.getOriginalSize();
     const drawn = await each.render({ scale: dotsPerMm * pointsInMm, render: 'bitmap' });
     const size = { width: originalWidth * pointsInMm, height: originalHeight * pointsInMm };
-    pages.push({ ...size, text: each.getText(), ...readingOf(drawn) });
+    pages.push({ ...size, text, ...readingOf(drawn) });
   }
   document.destroy();
   library.destroy();
