@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { render } from 'preact';
-import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 
 export interface PrintRootProps {
   /** A page as it lies in the printer, in mm. */
@@ -25,7 +25,7 @@ export const PrintRoot = ({ page, margin, children }: PrintRootProps) => {
       root.remove();
     };
   }, [root]);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const sheet = new CSSStyleSheet();
     sheet.replaceSync(`@page { size: ${page.width}mm ${page.height}mm; margin: ${margin}mm; }
 .print-page { block-size: calc(${page.height - 2 * margin}mm - 1px); }`);
@@ -34,6 +34,6 @@ export const PrintRoot = ({ page, margin, children }: PrintRootProps) => {
       document.adoptedStyleSheets = document.adoptedStyleSheets.filter((each) => each !== sheet);
     };
   }, [page.width, page.height, margin]);
-  useEffect(() => render(children, root), [children, root]);
+  useLayoutEffect(() => render(children, root), [children, root]);
   return null;
 };
