@@ -1,50 +1,27 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
-import { serveBuild } from '../../.ci/serve-build.mjs';
-import { seededRandom } from '../../src/domain/chance/seeded-random.ts';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { shopSign } from '../../src/domain/label/shop-sign.ts';
-import {
-  accessibilityFaults,
-  launchBrowser,
-  makeReadyOffline,
-  openDemo,
-  withServiceWorker,
-} from '../support/browser.ts';
-import { cleanLook, filmOf, type LabelLook, labelPicture } from '../support/label-frames.ts';
+import { accessibilityFaults, launchBrowser, openDemo } from '../support/browser.ts';
+import { cameraFilm } from '../support/camera-film.ts';
+import { type LabelLook, symbolFace } from '../support/label-frames.ts';
 import { maker } from '../support/maker.ts';
 import { demoLabel, demoTrays } from '../support/scanned-shop.ts';
 
-const folder = mkdtempSync(join(tmpdir(), 'tallywright-camera-'));
-const film = join(folder, 'camera.y4m');
-const fakeCamera = ['--use-fake-device-for-media-stream', `--use-file-for-fake-video-capture=${film}`];
-// Dust may hide more than a symbol can make up for: one seed, whose pictures were seen to be readable.
-const random = seededRandom(20260301);
+const camera = cameraFilm();
 const aBusyMachine = { timeout: 60_000 };
 
-/** Shows these labels to the camera when it is opened next: each for a second, a bare bench between them. */
-function show(labels: readonly string[], look: Partial<LabelLook> = {}): void {
-  const whole = { ...cleanLook, ...look };
-  const bare = labelPicture(null, whole, random);
-  const frames = labels.flatMap((label) => {
-    const picture = labelPicture(label, whole, random);
-    return [...Array.from({ length: 15 }, () => picture), ...Array.from({ length: 5 }, () => bare)];
-  });
-  writeFileSync(film, filmOf(frames.length > 0 ? frames : [bare, bare], whole));
-}
+const show = (labels: readonly string[], look: Partial<LabelLook> = {}) =>
+  camera.show(labels.map(symbolFace), look);
 
 const hash = (page: Page) => page.evaluate(() => location.hash);
 
 let browser: Browser;
 beforeAll(async () => {
-  show([]);
-  browser = await launchBrowser({ flags: [...fakeCamera, '--use-fake-ui-for-media-stream'] });
+  browser = await launchBrowser({ flags: [...camera.flags, '--use-fake-ui-for-media-stream'] });
 });
 afterAll(async () => {
   await browser.close();
-  rmSync(folder, { recursive: true, force: true });
+  camera.remove();
 });
 
 /** The demo at the choice of trays of a stage, where two trays of ten wait. */
@@ -89,18 +66,6 @@ describe('a label before the camera', () => {
     expect(await hash(page)).toBe('#/trays/scan/kit-parts');
     show([demoLabel(second)]);
     await page.reload();
-    await hands.at('stage-screen').waitFor(aBusyMachine);
-    await page.context().close();
-  });
-
-  test('is read with the host gone', async () => {
-    const served = await serveBuild({ folder: inject('builtApp'), under: '/shop/' });
-    const { page, hands, second } = await demo({ url: served.url, ...withServiceWorker });
-    await makeReadyOffline(page);
-    await served.close();
-    show([demoLabel(second)]);
-    await page.reload();
-    await hands.tap('scan-at-bench');
     await hands.at('stage-screen').waitFor(aBusyMachine);
     await page.context().close();
   });
@@ -181,7 +146,7 @@ test('several in a row: two trays go into the clamps by one button, and one come
 
 describe('without a picture the code pad finds the tray', () => {
   test.each([
-    ['a camera that nobody allowed', fakeCamera, 'camera-denied'],
+    ['a camera that nobody allowed', camera.flags, 'camera-denied'],
     ['no camera', [], 'camera-none'],
   ])('%s', async (_, flags, said) => {
     const other = await launchBrowser({ flags });

@@ -1,6 +1,7 @@
 /** Pictures of a label's symbol as a camera in a workshop sees it: turned, far off, blurred, in bad light, under dust. */
-import { encode } from 'uqr';
 import type { Random } from '../../src/domain/chance/seeded-random.ts';
+import { qrSymbol } from '../../src/domain/label/qr-symbol.ts';
+import type { BoxInMm, PrintedPage, PrintedSymbol } from './printed-page.ts';
 
 /** How a label lies before the camera. Lengths in pixels of the picture. */
 export interface LabelLook {
@@ -39,25 +40,47 @@ const quietZone = 4;
 const bench = 120;
 const samples = [0.25, 0.75];
 
-/** The label of a text; a bare bench when there is none. The same numbers of chance give the same picture. */
-export function labelPicture(text: string | null, look: LabelLook, random: Random): Picture {
+/** How light a label is, 0 (print) to 1 (paper), by the way from the middle of its symbol in modules; undefined beside it. */
+export type LabelFace = (column: number, row: number) => number | undefined;
+
+/** The app's symbol of a text on a scrap of paper no larger than it needs. */
+export function symbolFace(text: string): LabelFace {
+  const modules = qrSymbol(text);
+  const middle = modules.length / 2;
+  return (column, row) => {
+    if (Math.max(Math.abs(column), Math.abs(row)) > middle + quietZone) return undefined;
+    return modules[Math.floor(row + middle)]?.[Math.floor(column + middle)] ? 0 : 1;
+  };
+}
+
+/** A label as it was printed, cut out of its page. */
+export function printedFace(page: PrintedPage, label: BoxInMm, symbol: PrintedSymbol): LabelFace {
+  const module = symbol.box.width / symbol.modules;
+  const middle = { x: symbol.box.x + symbol.box.width / 2, y: symbol.box.y + symbol.box.height / 2 };
+  return (column, row) => {
+    const [x, y] = [middle.x + column * module, middle.y + row * module];
+    const beside = x < label.x || x > label.x + label.width || y < label.y || y > label.y + label.height;
+    return beside ? undefined : page.lightAt(x, y);
+  };
+}
+
+/** A label; a bare bench when there is none. The same numbers of chance give the same picture. */
+export function labelPicture(face: LabelFace | null, look: LabelLook, random: Random): Picture {
   const { width, height, noise } = look;
-  const drawn = text === null ? new Float32Array(width * height).fill(bench) : drawnLabel(text, look);
-  if (text !== null) strewDust(drawn, look, random);
+  const drawn = face === null ? new Float32Array(width * height).fill(bench) : drawnLabel(face, look);
+  if (face !== null) strewDust(drawn, look, random);
   const seen = blurred(drawn, look);
   return Uint8ClampedArray.from(seen, (light) => light + noise * (2 * random() - 1));
 }
 
-function drawnLabel(text: string, { width, height, module, turn, contrast }: LabelLook): Float32Array {
-  const { data, size } = encode(text, { ecc: 'Q', border: 0 });
+function drawnLabel(face: LabelFace, { width, height, module, turn, contrast }: LabelLook): Float32Array {
   const [dark, light] = [127.5 * (1 - contrast), 127.5 * (1 + contrast)];
-  const half = size / 2 + quietZone;
   const [sin, cos] = [Math.sin((turn * Math.PI) / 180), Math.cos((turn * Math.PI) / 180)];
   const lightAt = (x: number, y: number): number => {
     const [dx, dy] = [(x - width / 2) / module, (y - height / 2) / module];
     const [column, row] = [dx * cos + dy * sin, dy * cos - dx * sin];
-    if (Math.abs(column) > half || Math.abs(row) > half) return bench;
-    return data[Math.floor(row + size / 2)]?.[Math.floor(column + size / 2)] ? dark : light;
+    const seen = face(column, row);
+    return seen === undefined ? bench : dark + seen * (light - dark);
   };
   return Float32Array.from({ length: width * height }, (_, at) => {
     const [x, y] = [at % width, Math.floor(at / width)];

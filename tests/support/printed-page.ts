@@ -17,7 +17,7 @@ export interface BoxInMm {
   readonly height: number;
 }
 
-interface PrintedSymbol {
+export interface PrintedSymbol {
   readonly text: string;
   /** The dark square, without its blank margin. */
   readonly box: BoxInMm;
@@ -33,6 +33,8 @@ export interface PrintedPage {
   readonly inkIn: (box: BoxInMm) => BoxInMm | undefined;
   /** The symbol within a box; undefined where none can be read. */
   readonly symbolIn: (box: BoxInMm) => PrintedSymbol | undefined;
+  /** How light the page is at a place in mm: 0 is print, 1 is paper. */
+  readonly lightAt: (x: number, y: number) => number;
 }
 
 /** Prints a page as the browser would at 100 %, on the paper that its style sheet asks for. */
@@ -60,8 +62,10 @@ interface Bitmap {
   readonly data: Uint8Array;
 }
 
-function readingOf(page: Bitmap): Pick<PrintedPage, 'inkIn' | 'symbolIn'> {
+function readingOf(page: Bitmap): Pick<PrintedPage, 'inkIn' | 'symbolIn' | 'lightAt'> {
   return {
+    lightAt: (x, y) =>
+      (page.data[4 * (Math.floor(y * dotsPerMm) * page.width + Math.floor(x * dotsPerMm))] ?? 255) / 255,
     inkIn(box) {
       const { left, top, part } = cut(page, box);
       const [xs, ys] = [new Set<number>(), new Set<number>()];

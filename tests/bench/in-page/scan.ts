@@ -11,6 +11,7 @@ import {
   labelPicture,
   type Picture,
   spoiltLook,
+  symbolFace,
 } from '../../support/label-frames.ts';
 
 interface WasScanned {
@@ -44,7 +45,7 @@ export async function scan({
   for (let frame = 0; frame < frames; frame += 1) {
     const text = someLabel(random);
     const look = { ...(how === 'clean' ? cleanLook : spoiltLook(random)), ...size };
-    const picture = labelPicture(how === 'bare' ? null : text, look, random);
+    const picture = labelPicture(how === 'bare' ? null : symbolFace(text), look, random);
     const bitmap = await createImageBitmap(imageOf(picture, look));
     const began = performance.now();
     const texts = await read(bitmap);
