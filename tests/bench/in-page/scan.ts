@@ -25,7 +25,7 @@ interface WasScanned {
 
 let reader: Promise<SymbolReader> | undefined;
 
-/** Reads `frames` labels, spoilt or clean, or as many pictures of a bare bench. The same seed draws the same ones. */
+/** Reads `frames` labels, spoilt, under thick dust or clean, or as many pictures of a bare bench. The same seed draws the same ones. */
 export async function scan({
   frames,
   seed,
@@ -34,7 +34,7 @@ export async function scan({
 }: {
   frames: number;
   seed: number;
-  look: 'clean' | 'spoilt' | 'bare';
+  look: 'clean' | 'spoilt' | 'dusty' | 'bare';
   size: Pick<LabelLook, 'width' | 'height'>;
 }): Promise<WasScanned> {
   const random = seededRandom(seed);
@@ -44,7 +44,10 @@ export async function scan({
   let [missed, wrong] = [0, 0];
   for (let frame = 0; frame < frames; frame += 1) {
     const text = someLabel(random);
-    const look = { ...(how === 'clean' ? cleanLook : spoiltLook(random)), ...size };
+    const look = {
+      ...(how === 'clean' ? cleanLook : spoiltLook(random, { specks: how === 'dusty' ? 30 : 10 })),
+      ...size,
+    };
     const picture = labelPicture(how === 'bare' ? null : symbolFace(text), look, random);
     const bitmap = await createImageBitmap(imageOf(picture, look));
     const began = performance.now();
