@@ -2,12 +2,13 @@
  * What the counts of several groups say about the population that their rates are drawn from, with its own doubt:
  * weights over the precision s = alpha + beta, and for each the mean and variance of the population's mean m.
  *
- * Prior: m is uniform on (0, 1), and so is 10 ÷ (10 + s), the weight that a group of ten pieces gives to itself against
- * the population: p(s) = 10 ÷ (s + 10)² (a uniform shrinkage prior: M. J. Daniels, Canadian J. of Statistics 27 (1999)
+ * Prior: m is uniform on (0, 1), where the caller states no other beta, and so is 10 ÷ (10 + s), the weight that a group
+ * of ten pieces gives to itself against the population: p(s) = 10 ÷ (s + 10)² (a uniform shrinkage prior: M. J. Daniels, Canadian J. of Statistics 27 (1999)
  * 567-578, from memory), cut at s ≥ 1. Unlike p(alpha, beta) ∝ (alpha + beta)^(−5/2) (A. Gelman et al., Bayesian Data
  * Analysis, 3rd ed., section 5.3, from memory) it is proper also where all pieces of all groups went the same way, and in
  * simulated shops of 5 to 8 groups with 20 to 60 pieces it was nearer to the truth at the same coverage.
  */
+import type { Beta } from './beta-moments.ts';
 import { logMarginal } from './beta-population.ts';
 import type { Count } from './counts.ts';
 
@@ -22,6 +23,12 @@ export interface PrecisionBelief {
 
 /** Points of the trapezoid over the mean; the integrand is smooth and fades at both ends, so few are many. */
 const MEAN_POINTS = 32;
+/** No wider apart than this, where a prior of less than a piece fades slowly. */
+const WIDEST_GAP = 1.5;
+/** Beyond it the odds, or one over them, are no longer numbers. */
+const FARTHEST_LOGIT = 700;
+/** What is believed of the mean before anything was seen. */
+const UNIFORM: Beta = { alpha: 1, beta: 1 };
 /** Size of the group of which the prior says that all its weights are alike. */
 const PRIOR_PIECES = 10;
 /** Step of the trapezoid over ln s: at most this, and less with many groups, whose belief is narrower. */
@@ -33,14 +40,14 @@ interface Belief extends Omit<PrecisionBelief, 'weight'> {
   readonly logWeight: number;
 }
 
-/** The belief about the population, from groups with n > 0; the weights sum to 1. */
-export function hyperposterior(groups: readonly Count[]): PrecisionBelief[] {
+/** The belief about the population, from groups with n > 0; `ofMean` is the prior of its mean. The weights sum to 1. */
+export function hyperposterior(groups: readonly Count[], ofMean = UNIFORM): PrecisionBelief[] {
   const largest = groups.reduce((most, { n }) => Math.max(most, n), 1);
   // What lies beyond a hundred times the largest group is left out: it would change no group's share by a hundredth.
   const last = Math.log(100 * largest);
   const steps = Math.ceil(last / Math.min(WIDEST_STEP, 2 / Math.sqrt(1 + groups.length)));
   const beliefs = Array.from({ length: steps + 1 }, (_, step) =>
-    beliefAt(Math.exp((last * step) / steps), groups, priorAt(step, steps, last)),
+    beliefAt(Math.exp((last * step) / steps), groups, { ofMean, weight: priorAt(step, steps, last) }),
   );
   const highest = beliefs.reduce(
     (most, { logWeight }) => Math.max(most, logWeight),
@@ -61,14 +68,22 @@ function priorAt(step: number, steps: number, last: number): number {
 }
 
 /** Integrates the mean out at one precision. */
-function beliefAt(precision: number, groups: readonly Count[], prior: number): Belief {
-  const [low, high] = logitRange(precision, groups);
-  const points = Array.from({ length: MEAN_POINTS }, (_, index) => {
-    const odds = Math.exp(low + ((high - low) * index) / (MEAN_POINTS - 1));
+function beliefAt(
+  precision: number,
+  groups: readonly Count[],
+  prior: { readonly ofMean: Beta; readonly weight: number },
+): Belief {
+  const { ofMean } = prior;
+  const [low, high] = logitRange(precision, groups, ofMean);
+  const count = Math.max(MEAN_POINTS, Math.ceil((high - low) / WIDEST_GAP));
+  const points = Array.from({ length: count }, (_, index) => {
+    const odds = Math.exp(low + ((high - low) * index) / (count - 1));
     const mean = odds / (1 + odds);
     const rest = 1 / (1 + odds);
     const height =
-      logMarginal(groups, { alpha: precision * mean, beta: precision * rest }) + Math.log(mean * rest);
+      logMarginal(groups, { alpha: precision * mean, beta: precision * rest }) +
+      ofMean.alpha * Math.log(mean) +
+      ofMean.beta * Math.log(rest);
     return { mean, height };
   });
   const highest = points.reduce((most, { height }) => Math.max(most, height), Number.NEGATIVE_INFINITY);
@@ -87,17 +102,21 @@ function beliefAt(precision: number, groups: readonly Count[], prior: number): B
     precision,
     mean,
     variance: second / mass,
-    logWeight: highest + Math.log(mass * (high - low)) + Math.log(prior),
+    logWeight: highest + Math.log((mass * (high - low)) / (count - 1)) + Math.log(prior.weight),
   };
 }
 
 /**
  * The range of ln(m ÷ (1 − m)) that holds the belief about the mean. n pieces of one group tell as much about m as
- * n (s + 1) ÷ (n + s) of a population without spread; m is then about Beta(1 + good, 1 + bad) of those.
+ * n (s + 1) ÷ (n + s) of a population without spread; m is then about the prior with those added.
  */
-function logitRange(precision: number, groups: readonly Count[]): readonly [number, number] {
-  let good = 1;
-  let bad = 1;
+function logitRange(
+  precision: number,
+  groups: readonly Count[],
+  { alpha, beta }: Beta,
+): readonly [number, number] {
+  let good = alpha;
+  let bad = beta;
   for (const { k, n } of groups) {
     const worth = (precision + 1) / (n + precision);
     good += k * worth;
@@ -106,5 +125,5 @@ function logitRange(precision: number, groups: readonly Count[]): readonly [numb
   const centre = Math.log(good / bad);
   // Like a bell where the count is large, and falling off as slowly as m^good where it is small.
   const reach = (count: number) => 6 / Math.sqrt(count) + 14 / count;
-  return [centre - reach(good), centre + reach(bad)];
+  return [Math.max(-FARTHEST_LOGIT, centre - reach(good)), Math.min(FARTHEST_LOGIT, centre + reach(bad))];
 }

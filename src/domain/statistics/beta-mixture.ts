@@ -22,7 +22,7 @@ export function betaHyperMixture({ k, n }: Count, beliefs: readonly PrecisionBel
 export const mixtureMean = (mixture: BetaMixture) =>
   mixture.reduce((sum, { weight, alpha, beta }) => sum + (weight * alpha) / (alpha + beta), 0);
 
-function mixtureVariance(mixture: BetaMixture, mean: number): number {
+export function mixtureVariance(mixture: BetaMixture, mean: number): number {
   return mixture.reduce((sum, { weight, alpha, beta }) => {
     const each = alpha / (alpha + beta);
     return sum + weight * ((each * (1 - each)) / (alpha + beta + 1) + (each - mean) ** 2);
