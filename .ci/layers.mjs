@@ -7,7 +7,7 @@ const preact = ['^node_modules/preact/', '^node_modules/@preact/signals(-core)?/
 const signals = ['^node_modules/@preact/signals(-core)?/'];
 
 const mayImport = {
-  domain: ['^node_modules/(valibot|uqr|@noble/hashes|@stdlib/math-base-special-[a-z]+)/', data],
+  domain: ['^node_modules/(valibot|uqr|yalps|@noble/hashes|@stdlib/math-base-special-[a-z]+)/', data],
   store: ['^src/domain/', '^node_modules/(idb|valibot|fflate|@noble/hashes|@scure/bip39)/'],
   words: ['^src/domain/'],
   worker: ['^src/(domain|store)/', '^node_modules/(barcode-detector|valibot|@noble/hashes)/'],
