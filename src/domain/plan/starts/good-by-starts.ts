@@ -51,8 +51,9 @@ export interface StartsPoint {
  *
  * Seconds are good ones only if the rates (`stageBeliefs`) and the counts given here say so.
  *
- * Asking for more starts than before costs only what is new: some 30 ms for 400 wanted over twelve stages, a second or
- * so for 10,000. Keep the answer while a person moves a slider.
+ * Asking for more starts than before costs only what is new: over twelve stages a tenth of a second for 400 wanted, half a
+ * second for 10,000, two where nothing is known of the stages and 40,000 starts are looked at. Keep the answer while a
+ * person moves a slider. Beyond 1,024 pieces chances are within 1e-8 of the exact ones (see `fillOutlook`).
  *
  * @returns what comes of a whole number of starts from 0
  * @throws {RangeError} unless the counts are whole and the rates have positive shapes; `wanted` and `starts` from 0
