@@ -1,6 +1,6 @@
 import type { ShopEvent } from '../domain/log/event.ts';
 import { compareStamps } from '../domain/log/stamp.ts';
-import { isVoided, type Voidable, type Voids } from '../domain/shop/voids.ts';
+import { isVoidable, isVoided, type Voidable, type Voids } from '../domain/shop/voids.ts';
 
 /** The events of one tap, or of one undo. */
 export interface RecentAct {
@@ -27,9 +27,7 @@ export function withEvents(acts: readonly RecentAct[], events: readonly ShopEven
 
 /** What an act has that can be taken back and is still in force. */
 export function inForce({ events }: RecentAct, voids: Voids): readonly Voidable[] {
-  return events
-    .filter((event): event is Voidable => 'of' in event || event.kind === 'voided')
-    .filter((event) => !isVoided(voids, event));
+  return events.filter(isVoidable).filter((event) => !isVoided(voids, event));
 }
 
 /** The latest act of the tally that still counts: what *undo last* takes back. */

@@ -1,9 +1,9 @@
 /** What a session is seldom asked for; its code comes when it is. */
 import type { ShopEvent } from '../domain/log/event.ts';
-import type { TrayId } from '../domain/log/ids.ts';
 import type { LogEvent } from '../domain/log/read-event.ts';
 import { compareStamps } from '../domain/log/stamp.ts';
 import { countIn } from '../domain/packed/parcel.ts';
+import type { Subject } from '../store/event-record.ts';
 import type { Incoming, LogStore } from '../store/log-store.ts';
 
 /** What came of a restore: entries added (or put in the place of damaged ones), there already, or without a beginning. */
@@ -13,8 +13,8 @@ export interface Restored {
   readonly unplaced: number;
 }
 
-export async function historyOf(log: LogStore, tray: TrayId): Promise<readonly ShopEvent[]> {
-  const { events } = await log.ofTray(tray);
+export async function historyOf(log: LogStore, subject: Subject): Promise<readonly ShopEvent[]> {
+  const { events } = await log.about(subject);
   return events.toSorted(
     (a, b) =>
       compareStamps(a.stamp, b.stamp) ||

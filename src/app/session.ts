@@ -4,12 +4,13 @@ import { type Circumstances, envelopeAt } from '../domain/command/decision.ts';
 import type { Problem } from '../domain/command/problem.ts';
 import type { Entry } from '../domain/log/chain.ts';
 import type { Draft, ShopEvent } from '../domain/log/event.ts';
-import type { PersonId, ShopDay, StageId, StationId, TrayId } from '../domain/log/ids.ts';
+import type { PersonId, ShopDay, StageId, StationId } from '../domain/log/ids.ts';
 import type { LogEvent } from '../domain/log/read-event.ts';
 import { isZoneName, shopDay, usualDayStart, zoneAt } from '../domain/log/zone.ts';
 import type { ShopFact } from '../domain/set-up/facts.ts';
 import { factOf } from '../domain/shop/registers.ts';
 import type { Shop } from '../domain/shop/shop.ts';
+import type { Subject } from '../store/event-record.ts';
 import type { LogStore, ReadParcel } from '../store/log-store.ts';
 import { inForce, lastPutBack, lastUndoable, type RecentAct, withEvents } from './acts.ts';
 import type { BooksReport } from './books.ts';
@@ -59,8 +60,8 @@ export interface Session {
   readonly canPutBack: ReadonlySignal<boolean>;
   readonly enterStage: (stage: StageId) => void;
   readonly pause: () => Promise<void>;
-  /** Every event about a tray, in the order of their stamps. */
-  readonly historyOf: (tray: TrayId) => Promise<readonly ShopEvent[]>;
+  /** Every event about a tray or something of the stores, in the order of their stamps. */
+  readonly historyOf: (subject: Subject) => Promise<readonly ShopEvent[]>;
   /** Every event of the log, those of a newer version among them. Rejects when the store cannot be read. */
   readonly allEvents: () => Promise<readonly LogEvent[]>;
   /** Every entry that the store can still read, one line of JSON each; empty when it can read none. */
@@ -264,7 +265,7 @@ export async function openSession(parts: SessionParts): Promise<Session> {
       if (now?.begun) await act({ kind: 'end-spell', stage: now.stage });
       spell.value = null;
     },
-    historyOf: async (tray) => (await errands()).historyOf(log, tray),
+    historyOf: async (subject) => (await errands()).historyOf(log, subject),
     allEvents: async () => (await errands()).allEvents(log),
     exportLines: async () => (await errands()).exportLines(log),
     refresh,

@@ -1,4 +1,4 @@
-import type { ShopEvent, TallyEvent } from '../domain/log/event.ts';
+import type { ShopEvent, TrayEvent } from '../domain/log/event.ts';
 import type { ShopDay, TrayId } from '../domain/log/ids.ts';
 import { addEvent, type Shop } from '../domain/shop/shop.ts';
 
@@ -26,7 +26,7 @@ export function takeNoting(
 /** Notes the trays of an event that are not in work. */
 function noteSettled(
   { positions: { working } }: Shop,
-  { event, touched }: { readonly event: TallyEvent; readonly touched: Touched },
+  { event, touched }: { readonly event: TrayEvent; readonly touched: Touched },
 ): void {
   const note = (tray: TrayId) => {
     if (!working.has(tray)) touched.trays.add(tray);

@@ -1,14 +1,17 @@
 import { type Branch, toldApart } from '../domain/log/branch.ts';
 import type { Entry, Link } from '../domain/log/chain.ts';
 import type { ShopEvent } from '../domain/log/event.ts';
-import type { StationId, TrayId } from '../domain/log/ids.ts';
+import type { PartId, StationId, TrayId } from '../domain/log/ids.ts';
 import type { LogEvent } from '../domain/log/read-event.ts';
+
+/** What a history can be asked of: a tray, or something of the stores under a name that no tray has. */
+export type Subject = TrayId | `part/${PartId}`;
 
 /** One entry as a store keeps it: as its station wrote it, under the identity that it has here. */
 export interface EventRecord {
   readonly station: StationId;
   readonly seq: number;
-  /** The trays whose history it belongs to. */
+  /** What its history belongs to: trays, or what is in the stores (`Subject`). */
   readonly trays: readonly string[];
   readonly prev: Link;
   readonly link: Link;
@@ -26,7 +29,7 @@ export function recordOf(
   const { station, seq } = branch ? toldApart(entry.event, branch) : entry.event;
   const { prev, link, event } = entry;
   return {
-    ...{ station, seq, trays: traysOf(event), prev, link, event },
+    ...{ station, seq, trays: subjectsOf(event), prev, link, event },
     ...(branch && { branch }),
     ...(act !== undefined && { act }),
   };
@@ -37,10 +40,11 @@ export function entryOf({ prev, link, event }: EventRecord): Entry {
   return { prev, link, event };
 }
 
-/** The trays whose history an event belongs to. */
-export function traysOf(entry: LogEvent): readonly TrayId[] {
+/** Whose history an event belongs to. */
+export function subjectsOf(entry: LogEvent): readonly Subject[] {
   const event = entry as ShopEvent;
-  if (event.kind === 'voided') return traysOf(event.event);
+  if (event.kind === 'voided') return subjectsOf(event.event);
+  if (event.kind === 'parts-received') return event.parts.map(({ part }): Subject => `part/${part}`);
   if (!('of' in event)) return [];
   return 'into' in event ? [event.of.tray, event.into.tray] : [event.of.tray];
 }

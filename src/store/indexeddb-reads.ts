@@ -11,7 +11,7 @@ import { youngFrom } from './young-records.ts';
 
 type Reads = Pick<
   LogStore,
-  'since' | 'ofTray' | 'latestOwn' | 'holding' | 'entries' | 'parcel' | 'loadSnapshot' | 'loadPages'
+  'since' | 'about' | 'latestOwn' | 'holding' | 'entries' | 'parcel' | 'loadSnapshot' | 'loadPages'
 >;
 type WithDatabase = <Result>(work: (db: ShopDatabase) => Promise<Result>) => Promise<Result>;
 
@@ -22,7 +22,7 @@ const intoSealed = () => import('./reads-of-sealed.ts');
 export function readsOf(withDatabase: WithDatabase): Reads {
   return {
     since: (seen) => withDatabase((db) => since(db, seen)),
-    ofTray: (tray) => withDatabase(async (db) => (await intoSealed()).ofTray(db, tray)),
+    about: (subject) => withDatabase(async (db) => (await intoSealed()).about(db, subject)),
     latestOwn: (count) => withDatabase((db) => latestOwn(db, count)),
     holding: () => withDatabase(holding),
     async entries() {

@@ -1,10 +1,11 @@
 import type { Entry, Link } from '../domain/log/chain.ts';
 import type { Draft, ShopEvent } from '../domain/log/event.ts';
 import type { Holding } from '../domain/log/holding.ts';
-import type { StationId, TrayId } from '../domain/log/ids.ts';
+import type { StationId } from '../domain/log/ids.ts';
 import type { NewerEvent } from '../domain/log/read-event.ts';
 import type { VersionVector } from '../domain/log/version-vector.ts';
 import type { Parcel } from '../domain/packed/parcel.ts';
+import type { Subject } from './event-record.ts';
 import type { Pack } from './pack.ts';
 
 /** What one tap amounts to. `act` names the tap: appending it again adds nothing and returns what is there. */
@@ -93,7 +94,8 @@ export interface LogStore {
   readonly merge: (incoming: Incoming) => Promise<Merged>;
   /** All events that the version vector has not seen. */
   readonly since: (seen: VersionVector) => Promise<Reading>;
-  readonly ofTray: (tray: TrayId) => Promise<Reading>;
+  /** All events whose history belongs to a tray, or to something of the stores. */
+  readonly about: (subject: Subject) => Promise<Reading>;
   /** The last `count` events of the own station, the newest last. */
   readonly latestOwn: (count: number) => Promise<Reading>;
   /** How much the store ought to hold, as it was written with each tap; and how many records there are. */

@@ -56,7 +56,7 @@ export function memoryLog(station: StationId): LogStore {
       };
     },
     since: async (seen) => readRecords(all().filter((record) => !hasSeen(seen, record))),
-    ofTray: async (tray) => readRecords(all().filter(({ trays }) => trays.includes(tray))),
+    about: async (subject) => readRecords(all().filter(({ trays }) => trays.includes(subject))),
     latestOwn: async (count) =>
       readRecords(
         all()

@@ -1,7 +1,6 @@
 import type { IDBPTransaction } from 'idb';
-import type { TrayId } from '../domain/log/ids.ts';
 import type { Parcel } from '../domain/packed/parcel.ts';
-import { type EventRecord, entryOf } from './event-record.ts';
+import { type EventRecord, entryOf, type Subject } from './event-record.ts';
 import type { Reading } from './log-store.ts';
 import { isSoundRecord, readRecords } from './reading.ts';
 import type { RunRecord } from './run-record.ts';
@@ -33,11 +32,11 @@ export async function allFrom(db: ShopDatabase, from: (station: string) => numbe
   return together([...sealed.map((run) => readFrom(run, from(run.record.station))), readRecords(young)]);
 }
 
-export async function ofTray(db: ShopDatabase, tray: TrayId): Promise<Reading> {
+export async function about(db: ShopDatabase, subject: Subject): Promise<Reading> {
   const tx = wholeLog(db);
-  const sealed = await sealedWhere(tx, ({ trays }) => trays.includes(tray));
-  const records = await tx.objectStore('events').index('byTray').getAll(tray);
-  return together([...sealed.map((run) => readAbout(run, tray)), readRecords(records)]);
+  const sealed = await sealedWhere(tx, ({ trays }) => trays.includes(subject));
+  const records = await tx.objectStore('events').index('byTray').getAll(subject);
+  return together([...sealed.map((run) => readAbout(run, subject)), readRecords(records)]);
 }
 
 /** A log that changes its runs so often while it is read is broken. */

@@ -2,8 +2,7 @@ import { type Branch, identityOn, toldApart } from '../domain/log/branch.ts';
 import type { StationId } from '../domain/log/ids.ts';
 import type { LogEvent } from '../domain/log/read-event.ts';
 import type { PackedRun, RunHead } from '../domain/packed/packed-run.ts';
-import { hasHoles } from '../domain/packed/shape.ts';
-import { traysOf } from './event-record.ts';
+import { subjectsOfShape } from './subjects-of-shape.ts';
 
 /** What a store keeps of a run besides its pack: enough to know what is in it without opening it. */
 export interface RunRecord {
@@ -11,7 +10,7 @@ export interface RunRecord {
   readonly station: StationId;
   readonly seq: number;
   readonly last: number;
-  /** The trays whose history it has a part of. */
+  /** Whose history it has a part of. */
   readonly trays: readonly string[];
   /** The run as its station wrote it. */
   readonly run: RunHead;
@@ -24,19 +23,18 @@ export function runRecordOf(run: PackedRun, branch?: Branch): RunRecord {
   const here = identityOn(branch, { station, seq: first });
   return {
     ...{ ...here, last: here.seq + entries - 1 },
-    trays: traysIn(run),
+    trays: subjectsIn(run),
     run: { station, first, entries, prev, link, sum },
     ...(branch && { branch }),
   };
 }
 
-/** Facts of trays stand in the dictionary, but for an event that could not be taken apart: that is a shape of its own. */
-function traysIn({ trays, shapes }: PackedRun): readonly string[] {
-  const whole = shapes.filter((shape) => !hasHoles(shape));
+/** Facts of trays stand in the dictionary; what else an event is about, its shape says. */
+function subjectsIn({ trays, shapes }: PackedRun): readonly string[] {
   return [
     ...new Set([
       ...trays.map((facts) => String((JSON.parse(facts) as { tray?: unknown }).tray)),
-      ...whole.flatMap((shape) => traysOf(JSON.parse(shape) as LogEvent)),
+      ...shapes.flatMap(subjectsOfShape),
     ]),
   ];
 }

@@ -4,10 +4,11 @@ import { type ReadEvent, readEvent } from '../domain/log/read-event.ts';
 import { eventTexts } from '../domain/packed/event-texts.ts';
 import type { PackedRun, RunHead } from '../domain/packed/packed-run.ts';
 import { piecesOf } from '../domain/packed/shape.ts';
-import { traysOf } from './event-record.ts';
+import { type Subject, subjectsOf } from './event-record.ts';
 import type { Damaged, Reading } from './log-store.ts';
 import { openPack } from './pack.ts';
 import { asHere, type RunRecord } from './run-record.ts';
+import { subjectsOfShape } from './subjects-of-shape.ts';
 
 /** A sealed run as it comes from a store. */
 export interface SealedRun {
@@ -38,18 +39,19 @@ export function readFrom(sealed: SealedRun, from: number): Reading {
   return readSealed(sealed, () => (at) => sealed.record.seq + at >= from);
 }
 
-/** The events of a sealed run that are about a tray. */
-export function readAbout(sealed: SealedRun, tray: string): Reading {
-  const { events, newer, damaged } = readSealed(sealed, (run) => mayBeAbout(run, tray));
-  const isAbout = (event: LogEvent) => (traysOf(event) as readonly string[]).includes(tray);
+/** The events of a sealed run that are about a tray, or about something of the stores. */
+export function readAbout(sealed: SealedRun, subject: Subject): Reading {
+  const { events, newer, damaged } = readSealed(sealed, (run) => mayBeAbout(run, subject));
+  const isAbout = (event: LogEvent) => subjectsOf(event).includes(subject);
   return { events: events.filter(isAbout), newer: newer.filter(isAbout), damaged };
 }
 
-/** Quickly tells the most events that have nothing to do with a tray. */
-function mayBeAbout(run: PackedRun, tray: string): (at: number) => boolean {
-  const facts = run.trays.map((json) => (JSON.parse(json) as { tray?: unknown }).tray === tray);
-  const pieces = run.shapes.map(piecesOf);
-  const isOpen = pieces.map(({ holes, extras }) => holes.length === 0 || extras > 0);
+/** Quickly tells the most events that have nothing to do with a subject. */
+function mayBeAbout(run: PackedRun, subject: Subject): (at: number) => boolean {
+  const facts = run.trays.map((json) => (JSON.parse(json) as { tray?: unknown }).tray === subject);
+  const isOpen = run.shapes.map(
+    (shape) => piecesOf(shape).extras > 0 || subjectsOfShape(shape).includes(subject),
+  );
   const { tray: trays, shape } = run.columns;
   return (at) => facts[trays[at] ?? -1] === true || isOpen[shape[at] ?? -1] === true;
 }

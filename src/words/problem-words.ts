@@ -59,6 +59,8 @@ export function problemWords(problem: Problem, registers: Registers): string {
       return 'Choose the wood.';
     case 'no-stage':
       return 'Choose the stage.';
+    case 'no-part':
+      return 'Choose the part.';
     case 'no-note':
       return 'Write what was done.';
     case 'card-is-empty':

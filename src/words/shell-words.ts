@@ -3,6 +3,7 @@ export const shellWords = {
   places: 'Places',
   bench: 'Bench',
   trays: 'Trays',
+  stores: 'Stores',
   yield: 'Yield',
   day: 'Day',
   setUp: 'Set-up',

@@ -98,7 +98,7 @@ describe.each(logMakers)('a log %s', (_, make) => {
     const split = foreign.find((event) => event.kind === 'tray-split');
     if (!split) throw new Error('the log has a split');
     const kinds = async (tray: typeof split.of.tray) =>
-      (await log.ofTray(tray)).events.map(({ kind }) => kind);
+      (await log.about(tray)).events.map(({ kind }) => kind);
     expect(await kinds(split.of.tray)).toEqual([
       'tray-made',
       'passed',

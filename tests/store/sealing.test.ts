@@ -36,7 +36,7 @@ async function readAll(log: LogStore) {
     others: [newer.length, damaged.length],
     entries: (await log.entries()).toSorted((a, b) => byId(a.event, b.event)),
     latest: (await log.latestOwn(7)).events.toSorted(byId),
-    trays: await Promise.all(trays.map(async (tray) => (await log.ofTray(tray)).events.toSorted(byId))),
+    trays: await Promise.all(trays.map(async (tray) => (await log.about(tray)).events.toSorted(byId))),
     holding: await log.holding(),
   };
 }

@@ -13,7 +13,7 @@ import { shopDay, zoneAt } from '../../src/domain/log/zone.ts';
 import type { RegisterSet } from '../../src/domain/set-up/register.ts';
 import { factOf } from '../../src/domain/shop/registers.ts';
 import { addEvent, emptyShop, type Shop } from '../../src/domain/shop/shop.ts';
-import type { Voidable } from '../../src/domain/shop/voids.ts';
+import { isVoidable } from '../../src/domain/shop/voids.ts';
 import {
   type BatchName,
   batch,
@@ -243,9 +243,7 @@ export function meet(...all: readonly TestShop[]): void {
   for (const one of all) for (const other of all) if (one !== other) one.receive([...other.log]);
 }
 
-export function isVoidable(event: ShopEvent): event is Voidable {
-  return 'of' in event || event.kind === 'voided';
-}
+export { isVoidable };
 
 function newestTray(shop: Shop): TrayId {
   const newest = [...shop.trays.keys()].at(-1);

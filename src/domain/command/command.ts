@@ -1,5 +1,5 @@
 import type { Outcome, RecountReason } from '../log/event.ts';
-import type { BatchId, ReasonId, RouteId, StageId, TrayId, VariantId } from '../log/ids.ts';
+import type { BatchId, PartId, ReasonId, RouteId, StageId, TrayId, VariantId } from '../log/ids.ts';
 import type { Grade } from '../log/place.ts';
 import type { RegisterSet } from '../set-up/register.ts';
 import type { Voidable } from '../shop/voids.ts';
@@ -23,6 +23,13 @@ export type CardLine =
       readonly reasons: readonly ReasonId[];
       readonly outcome: Outcome;
     };
+
+/** One line of a delivery: pieces of a part, and what they cost together in whole minor units; null is not known. */
+export interface DeliveryLine {
+  readonly part: PartId;
+  readonly pieces: number;
+  readonly cost: number | null;
+}
 
 /** Everything that a person can ask of the shop. */
 export type Command =
@@ -61,6 +68,7 @@ export type Command =
       readonly destinations: ReadonlyMap<StageId, StageId>;
     }
   | { readonly kind: 'enter-card'; readonly tray: TrayId; readonly lines: readonly CardLine[] }
+  | { readonly kind: 'receive-parts'; readonly parts: readonly DeliveryLine[]; readonly note: string }
   | { readonly kind: 'set'; readonly set: RegisterSet }
   | { readonly kind: 'undo'; readonly events: readonly Voidable[] }
   | { readonly kind: 'begin-spell'; readonly stage: StageId }

@@ -4,6 +4,7 @@ import { decideAtBench, isBenchCommand } from './decide-at-bench.ts';
 import { decideCard } from './decide-card.ts';
 import { decideRecount } from './decide-recount.ts';
 import { decideChangeRoute, decideSet } from './decide-set-up.ts';
+import { decideReceive } from './decide-stores.ts';
 import { decideJoin, decideMakeTrays, decideRecode, decideSplit } from './decide-trays.ts';
 import { decideUndo, isOfRoute } from './decide-undo.ts';
 import { decideUndoOfRoute } from './decide-undo-of-route.ts';
@@ -25,6 +26,8 @@ export function decide(shop: Shop, command: Command, at: Circumstances): Decisio
       return decideRecount(shop, command, at);
     case 'enter-card':
       return decideCard(shop, command, at);
+    case 'receive-parts':
+      return decideReceive(shop, command, at);
     case 'change-route':
       return decideChangeRoute(shop, command, at);
     case 'set':

@@ -36,6 +36,8 @@ export type Problem =
   | { readonly kind: 'same-name' }
   | { readonly kind: 'no-wood' }
   | { readonly kind: 'no-stage' }
+  /** A part that the shop has no word on. */
+  | { readonly kind: 'no-part' }
   /** A mark that says nothing. */
   | { readonly kind: 'no-note' }
   /** A route card without a count on it. */

@@ -1,4 +1,5 @@
 import { eventKinds, type ShopEvent } from '../log/event.ts';
+import type { PartId } from '../log/ids.ts';
 import { atStage, type Move } from '../log/place.ts';
 import type { LogEvent } from '../log/read-event.ts';
 import { compareStamps } from '../log/stamp.ts';
@@ -35,6 +36,7 @@ const columns = [
   'elapsed',
   'why',
   'note',
+  'parts',
   'taken-back',
   'takes-back',
   'clock-doubtful',
@@ -127,6 +129,8 @@ function detailsOf(event: ShopEvent, nameOf: Naming): Partial<TapRow> {
         why: event.why,
         note: event.note,
       };
+    case 'parts-received':
+      return { parts: event.parts.map((line) => countedPart(line, nameOf)).join('; '), note: event.note };
     case 'spell-begun':
       return { stage: nameOf({ register: 'stage', id: event.stage }) };
     case 'spell-ended':
@@ -155,6 +159,11 @@ function visitOf(event: Extract<ShopEvent, { kind: 'passed' | 'flawed' }>, nameO
     again: event.again,
     elapsed: event.elapsed,
   };
+}
+
+/** "Awl core 120": what is counted in the stores is no piece of work, so it stands in no column of pieces. */
+function countedPart({ part, pieces }: { part: PartId; pieces: number }, nameOf: Naming): string {
+  return `${nameOf({ register: 'part', id: part })} ${pieces}`;
 }
 
 function flawOf(event: Extract<ShopEvent, { kind: 'flawed' }>, nameOf: Naming): Partial<TapRow> {

@@ -15,6 +15,7 @@ import {
 } from './ids.ts';
 import { gradeSchema, moveSchema, piecesSchema } from './place.ts';
 import { stampSchema } from './stamp.ts';
+import { partsReceived } from './stores-facts.ts';
 import type { EventId } from './version-vector.ts';
 import { zoneSchema } from './zone.ts';
 
@@ -70,7 +71,7 @@ export type OutcomeKind = Outcome['kind'];
 const recountReason = v.picklist(['miscounted', 'found', 'lost', 'two-tablets']);
 export type RecountReason = v.InferOutput<typeof recountReason>;
 
-const tallyKinds = [
+const trayKinds = [
   v.object({ ...envelope, kind: v.literal('tray-made'), ...about }),
   v.object({ ...envelope, kind: v.literal('tray-split'), ...about, into: trayFactsSchema }),
   v.object({ ...envelope, kind: v.literal('tray-joined'), ...about, into: trayFactsSchema }),
@@ -87,10 +88,17 @@ const tallyKinds = [
   v.object({ ...envelope, kind: v.literal('recounted'), ...about, why: recountReason, note: noteSchema }),
   v.object({ ...envelope, kind: v.literal('rerouted'), ...about }),
 ] as const;
+/** About no tray: what comes into the stores and is counted there. */
+const storesKinds = [v.object({ ...envelope, ...partsReceived })] as const;
+const tallyKinds = [...trayKinds, ...storesKinds] as const;
 
 export const tallyEvent = v.variant('kind', tallyKinds);
 /** A fact of the tally: its deltas are added up, and a void takes them back. */
-export type TallyEvent = Readonly<v.InferOutput<typeof tallyEvent>>;
+export type TallyEvent = TrayEvent | StoresEvent;
+/** Of a tray: has the tray that it is about, and moves of its pieces. */
+export type TrayEvent = Readonly<v.InferOutput<(typeof trayKinds)[number]>>;
+/** Of the stores. */
+export type StoresEvent = Readonly<v.InferOutput<(typeof storesKinds)[number]>>;
 
 const spellKinds = [
   v.object({ ...envelope, kind: v.literal('spell-begun'), stage: stageId }),
@@ -149,6 +157,7 @@ export const eventKinds = [
   'hold-begun',
   'recounted',
   'rerouted',
+  'parts-received',
   'spell-begun',
   'spell-ended',
   'voided',

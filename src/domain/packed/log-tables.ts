@@ -3,6 +3,7 @@ import { type Flaws, flaws } from '../shop/flaws.ts';
 import { type Ledger, ledger } from '../shop/ledger.ts';
 import { type PartsUsed, partsUsed } from '../shop/parts-used.ts';
 import type { SummedEvent } from '../shop/projection.ts';
+import { type Stores, stores } from '../shop/stores.ts';
 import { type Visits, visits } from '../shop/visits.ts';
 
 /** Sums that look at no more of an event than what it has in common with many others: its shape, wood and variant. */
@@ -11,6 +12,7 @@ export interface LogTables {
   readonly visits: Visits;
   readonly flaws: Pick<Flaws, 'byReason' | 'byOutcome'>;
   readonly partsUsed: PartsUsed;
+  readonly stores: Stores;
 }
 
 export function emptyTables(): LogTables {
@@ -20,6 +22,7 @@ export function emptyTables(): LogTables {
     visits: visits.empty(),
     flaws: { byReason, byOutcome },
     partsUsed: partsUsed.empty(),
+    stores: stores.empty(),
   };
 }
 
@@ -28,10 +31,11 @@ export function addToTables(tables: LogTables, entry: { event: SummedEvent; time
   visits.add(tables.visits, entry);
   flaws.add({ ...flaws.empty(), ...tables.flaws }, entry);
   partsUsed.add(tables.partsUsed, entry);
+  stores.add(tables.stores, entry);
 }
 
 /** Every counter of the tables, always in the same order. */
-export function countersOf({ ledger: pieces, visits: seen, flaws: bad, partsUsed: parts }: LogTables) {
+export function countersOf({ ledger: pieces, visits: seen, flaws: bad, partsUsed: parts, ...rest }: LogTables) {
   const { made, corrected, wip, finished, scrapped } = pieces;
   const { first, clean, repeat } = seen;
   const all = [
@@ -46,6 +50,7 @@ export function countersOf({ ledger: pieces, visits: seen, flaws: bad, partsUsed
     bad.byReason,
     bad.byOutcome,
     parts,
+    ...Object.values(rest.stores),
   ];
   return all as readonly Counter[];
 }

@@ -55,9 +55,6 @@ export interface Pieces {
 const mark = /[^ -\uffff]/;
 const everyMark = new RegExp(mark, 'g');
 
-/** Whether something was taken out of the events of a shape; one of which nothing could be is a shape of its own. */
-export const hasHoles = (shape: string): boolean => mark.test(shape);
-
 /** Cuts a shape at its holes. Throws on a control character that marks none. */
 export function piecesOf(shape: string): Pieces {
   const holes = (shape.match(everyMark) ?? []).map((sign) => {

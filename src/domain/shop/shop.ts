@@ -7,12 +7,13 @@ import { partsUsed } from './parts-used.ts';
 import { positions } from './positions.ts';
 import type { Projection, SummedEvent } from './projection.ts';
 import { type Registers, setRegister } from './registers.ts';
+import { stores } from './stores.ts';
 import { trays } from './trays.ts';
 import { visits } from './visits.ts';
 import { enforce, isVoided, type Voids } from './voids.ts';
 
 /** Every sum that the shop keeps. To add one, write its file, its line here and in `post`, and raise `shopFormat`. */
-const projections = { positions, trays, ledger, visits, flaws, days, allDays, partsUsed };
+const projections = { positions, trays, ledger, visits, flaws, days, allDays, partsUsed, stores };
 type Projections = typeof projections;
 
 export type Sums = {
@@ -27,7 +28,7 @@ export interface Shop extends Sums {
 }
 
 /** Raised when the shape or meaning of a sum changes: an older snapshot is then dropped and the log replayed. */
-export const shopFormat = 8;
+export const shopFormat = 9;
 
 const names = Object.keys(projections) as (keyof Projections)[];
 
@@ -59,6 +60,7 @@ function booksOf(shop: Shop): Parameters<typeof enforce>[0] {
 function post(shop: Shop, entry: { event: SummedEvent; times: number }): void {
   days.add(shop.days, entry);
   allDays.add(shop.allDays, entry);
+  stores.add(shop.stores, entry);
   if (!('of' in entry.event)) return;
   positions.add(shop.positions, entry);
   trays.add(shop.trays, entry);

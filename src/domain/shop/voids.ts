@@ -1,4 +1,4 @@
-import type { TallyEvent, VoidEvent } from '../log/event.ts';
+import type { ShopEvent, TallyEvent, VoidEvent } from '../log/event.ts';
 import type { StationId } from '../log/ids.ts';
 import { type EventId, eventKey, hasSeen, type VersionVector } from '../log/version-vector.ts';
 
@@ -6,6 +6,11 @@ import { type EventId, eventKey, hasSeen, type VersionVector } from '../log/vers
 export type Voids = Map<StationId, Map<number, Set<string>>>;
 
 export type Voidable = TallyEvent | VoidEvent;
+
+/** Whether an undo can take an event back: set-up is set anew instead, and a spell is no act of its own. */
+export function isVoidable(event: ShopEvent): event is Voidable {
+  return event.kind !== 'set-up' && event.kind !== 'spell-begun' && event.kind !== 'spell-ended';
+}
 
 export function isVoided(voids: Voids, id: EventId): boolean {
   return voidsInForce(voids, id) > 0;

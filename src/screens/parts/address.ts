@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 
-export type PlaceName = 'bench' | 'trays' | 'yield' | 'day' | 'set-up';
-const placeNames: readonly PlaceName[] = ['bench', 'trays', 'yield', 'day', 'set-up'];
+const placeNames = ['bench', 'trays', 'stores', 'yield', 'day', 'set-up'] as const;
+export type PlaceName = (typeof placeNames)[number];
 
 /** Where in the app one is: a place and what is open in it, kept in the hash so that any host path will do. */
 export interface Address {

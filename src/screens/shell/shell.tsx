@@ -19,6 +19,7 @@ import { StandingMessage } from './standing-message.tsx';
 const { Screen: Welcome } = onDemand(async () => (await import('../welcome/welcome.tsx')).Welcome);
 const places = {
   trays: onDemand(async () => (await import('../trays/trays-place.tsx')).TraysPlace),
+  stores: onDemand(async () => (await import('../stores/stores-place.tsx')).StoresPlace),
   yield: onDemand(async () => (await import('../yield/yield-place.tsx')).YieldPlace),
   study: onDemand(async () => (await import('../study/study-place.tsx')).StudyPlace),
   day: onDemand(async () => (await import('../day/day-place.tsx')).DayPlace),
@@ -125,6 +126,7 @@ const Places = ({ current, locked }: { current: Address['place']; locked: boolea
       places={[
         { id: 'bench', label: words.bench, icon: 'bench', href: hrefOf('bench') },
         { id: 'trays', label: words.trays, icon: 'trays', href: hrefOf('trays'), closed },
+        { id: 'stores', label: words.stores, icon: 'stores', href: hrefOf('stores'), closed },
         { id: 'yield', label: words.yield, icon: 'yield', href: hrefOf('yield'), closed },
         { id: 'day', label: words.day, icon: 'day', href: hrefOf('day'), closed },
         { id: 'set-up', label: words.setUp, icon: 'set-up', href: hrefOf('set-up'), closed, waiting },

@@ -7,7 +7,7 @@ import { liveStages } from '../../domain/route/live-stages.ts';
 import { placesOf } from '../../domain/shop/positions.ts';
 import type { Shop } from '../../domain/shop/shop.ts';
 import type { TrayRecord } from '../../domain/shop/trays.ts';
-import { isVoided, type Voidable } from '../../domain/shop/voids.ts';
+import { isVoidable, isVoided, type Voidable } from '../../domain/shop/voids.ts';
 import { parseTrayCode, type TrayCode } from '../../domain/tray/tray-code.ts';
 
 /** A tray with the stages where it has anything, in route order. */
@@ -101,7 +101,7 @@ export interface HistoryEntry {
 export function historyEntries({ voids }: Shop, events: readonly ShopEvent[]): readonly HistoryEntry[] {
   return events.toReversed().map((event) => {
     const inForce = !isVoided(voids, event);
-    const voidable = inForce && ('of' in event || event.kind === 'voided') ? event : null;
+    const voidable = inForce && isVoidable(event) ? event : null;
     return { event, inForce, voidable };
   });
 }

@@ -14,8 +14,8 @@ import { packedRuns } from '../../support/run-makers.ts';
 const folded = (events: readonly ShopEvent[]) =>
   foldTables(logColumns(packedRuns(chained(events)).map((run) => ({ run }))));
 
-function tablesOf({ ledger, visits, flaws: { byReason, byOutcome }, partsUsed }: Shop): LogTables {
-  return { ledger, visits, flaws: { byReason, byOutcome }, partsUsed };
+function tablesOf({ ledger, visits, flaws: { byReason, byOutcome }, partsUsed, stores }: Shop): LogTables {
+  return { ledger, visits, flaws: { byReason, byOutcome }, partsUsed, stores };
 }
 
 describe('a log added up in columns', () => {
