@@ -1,4 +1,5 @@
 import { dayTable } from '../domain/export/day-table.ts';
+import { storesTable } from '../domain/export/stores-table.ts';
 import type { Table } from '../domain/export/table.ts';
 import { tapsTable } from '../domain/export/taps-table.ts';
 import { traysTable } from '../domain/export/trays-table.ts';
@@ -25,6 +26,8 @@ async function tableOf(table: TableName, session: Session): Promise<Table<Column
       return yieldTable(shop, naming);
     case 'days':
       return dayTable(shop, naming);
+    case 'stores':
+      return storesTable(shop);
     case 'taps':
       return tapsTable(await session.allEvents(), {
         shop,

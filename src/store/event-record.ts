@@ -45,6 +45,7 @@ export function subjectsOf(entry: LogEvent): readonly Subject[] {
   const event = entry as ShopEvent;
   if (event.kind === 'voided') return subjectsOf(event.event);
   if (event.kind === 'parts-received') return event.parts.map(({ part }): Subject => `part/${part}`);
+  if ('part' in event) return [`part/${event.part}`];
   if (!('of' in event)) return [];
   return 'into' in event ? [event.of.tray, event.into.tray] : [event.of.tray];
 }

@@ -3,8 +3,9 @@ import { atStage, type Move } from '../domain/log/place.ts';
 import type { RegisterSet } from '../domain/set-up/register.ts';
 import type { Registers } from '../domain/shop/registers.ts';
 import { nameOf } from './names.ts';
-import { pieces, wholeNumber } from './number-words.ts';
+import { pieces } from './number-words.ts';
 import { gradesWords, outcomeWords, recountWords } from './outcome-words.ts';
+import { cleanedWords, countedWords, receivedWords } from './parts-words.ts';
 
 /** One entry of the log in plain words, for the last act and for the history of a tray. */
 export function eventWords(event: ShopEvent, registers: Registers): string {
@@ -27,7 +28,11 @@ export function eventWords(event: ShopEvent, registers: Registers): string {
     case 'rerouted':
       return event.moves.map((move) => `${pieces(move.pieces)} moved ${wayOf(move, registers)}`).join('; ');
     case 'parts-received':
-      return `Received: ${event.parts.map(({ part, pieces: n }) => `${wholeNumber(n)} ${nameOf(registers, { register: 'part', id: part })}`).join(', ')}`;
+      return receivedWords(event, registers);
+    case 'parts-counted':
+      return countedWords(event, registers);
+    case 'parts-cleaned':
+      return cleanedWords(event, registers);
     case 'spell-begun':
       return `Work begun at ${stage(event.stage)}`;
     case 'spell-ended':

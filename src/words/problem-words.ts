@@ -61,6 +61,8 @@ export function problemWords(problem: Problem, registers: Registers): string {
       return 'Choose the stage.';
     case 'no-part':
       return 'Choose the part.';
+    case 'none-to-clean':
+      return 'None are to be cleaned. If you hold some, count them.';
     case 'no-note':
       return 'Write what was done.';
     case 'card-is-empty':

@@ -1,4 +1,5 @@
 import type { DayColumn } from '../domain/export/day-table.ts';
+import type { StoresColumn } from '../domain/export/stores-table.ts';
 import type { Cell, Table } from '../domain/export/table.ts';
 import type { TapsColumn } from '../domain/export/taps-table.ts';
 import type { TraysColumn } from '../domain/export/trays-table.ts';
@@ -6,8 +7,10 @@ import type { YieldColumn } from '../domain/export/yield-table.ts';
 import type { EventKind } from '../domain/log/event.ts';
 import type { Place } from '../domain/log/place.ts';
 import { outcomeWords, recountWords } from './outcome-words.ts';
+import { countReasonWords, heapWords } from './parts-words.ts';
+import { setUpWords } from './set-up-words.ts';
 
-export type ColumnId = TraysColumn | TapsColumn | YieldColumn | DayColumn;
+export type ColumnId = TraysColumn | TapsColumn | YieldColumn | DayColumn | StoresColumn;
 
 const columnWords: Readonly<Record<ColumnId, string>> = {
   code: 'Tray',
@@ -43,6 +46,8 @@ const columnWords: Readonly<Record<ColumnId, string>> = {
   why: 'Why recounted',
   note: 'Note',
   parts: 'Parts of the stores',
+  heap: 'Counted where',
+  'lost-parts': 'Lost in cleaning',
   'taken-back': 'Taken back',
   'takes-back': 'Takes back (station, number)',
   'clock-doubtful': 'Clock doubtful',
@@ -65,6 +70,22 @@ const columnWords: Readonly<Record<ColumnId, string>> = {
   'sent-back': 'Sent back',
   second: 'Lowered to a second',
   minutes: 'Minutes of work',
+
+  part: 'Part',
+  sort: 'What it is',
+  told: 'Received or counted before',
+  'on-hand': 'On hand',
+  allotted: 'Allotted to pieces in work',
+  free: 'Free',
+  'low-mark': 'Low mark',
+  'to-clean': 'To be cleaned',
+  received: 'Received in all',
+  counted: 'By counts',
+  cleaned: 'Cleaned, back to stores',
+  used: 'Used by pieces, less what came back',
+  'piece-cost': 'Cost of one',
+  worth: 'Worth on hand',
+  'to-order': 'To order',
 };
 
 const kindWords: Readonly<Record<EventKind | 'put-back', string>> = {
@@ -77,6 +98,8 @@ const kindWords: Readonly<Record<EventKind | 'put-back', string>> = {
   recounted: 'Recounted',
   rerouted: 'Moved by a change of route',
   'parts-received': 'Parts received',
+  'parts-counted': 'Parts counted',
+  'parts-cleaned': 'Parts cleaned',
   'spell-begun': 'Work begun',
   'spell-ended': 'Work ended',
   voided: 'Taken back',
@@ -100,7 +123,10 @@ const cellWords: Readonly<Partial<Record<ColumnId, Readonly<Record<string, strin
   where: whereWords,
   grade: gradeWords,
   outcome: outcomeWords,
-  why: recountWords,
+  why: { ...recountWords, ...countReasonWords },
+  heap: heapWords,
+  sort: setUpWords.sorts,
+  told: yesNo,
   'taken-back': yesNo,
   'clock-doubtful': yesNo,
 };
@@ -115,7 +141,7 @@ export function tableInWords({ columns, rows }: Table<ColumnId>): Table {
   return { columns: columns.map((column) => columnWords[column]), rows: rows.map((row) => row.map(inWords)) };
 }
 
-export type TableName = 'trays' | 'taps' | 'yield' | 'days';
+export type TableName = 'trays' | 'taps' | 'yield' | 'days' | 'stores';
 
 /** Name of the file of a table, with the shop day on which it was made. */
 export function tableFileName(table: TableName, day: string): string {
@@ -126,12 +152,13 @@ export const tableWords = {
   title: 'Tables for a spreadsheet',
   lead: 'Comma-separated text (CSV, UTF-8) with a point in decimal numbers. A table is for reckoning; to keep the records safe, save a backup.',
   guard: 'An apostrophe at the front keeps a spreadsheet from taking a text for a formula.',
-  names: { trays: 'Trays', taps: 'Taps', yield: 'Yield', days: 'Days' },
+  names: { trays: 'Trays', taps: 'Taps', yield: 'Yield', days: 'Days', stores: 'Stores' },
   details: {
     trays: 'Where the pieces of each tray are',
     taps: 'Every entry of the log',
     yield: 'Each wood, stage by stage',
     days: 'Each shop day, stage by stage',
+    stores: 'Each part, and what to order',
   },
   save: 'Save table',
   making: 'Being made …',

@@ -5,12 +5,23 @@ import type { Outcome, ShopEvent } from '../../src/domain/log/event.ts';
 import type { TrayId } from '../../src/domain/log/ids.ts';
 import { atStage, type StagePlace } from '../../src/domain/log/place.ts';
 import { eventKey } from '../../src/domain/log/version-vector.ts';
+import { partsToClean } from '../../src/domain/rollup/parts-on-hand.ts';
 import { stagesBefore } from '../../src/domain/route/route.ts';
 import { calledBy } from '../../src/domain/set-up/register.ts';
 import type { Standing } from '../../src/domain/shop/positions.ts';
 import { factOf } from '../../src/domain/shop/registers.ts';
 import { aShop, aWorkshop, isVoidable, mended, type TestShop } from './a-shop.ts';
-import { batch, part, reason, route, routeStages, setUpFacts, stage, variant } from './workshop.ts';
+import {
+  batch,
+  part,
+  partFacts,
+  reason,
+  route,
+  routeStages,
+  setUpFacts,
+  stage,
+  variant,
+} from './workshop.ts';
 
 /**
  * Random histories of a shop with three tablets that see each other's events now and then: every command, screens
@@ -27,6 +38,9 @@ const acts = {
   join: 3,
   recode: 1,
   recount: 2,
+  receive: 2,
+  count: 2,
+  clean: 2,
   reroute: 1,
   set: 1,
   undo: 4,
@@ -61,7 +75,9 @@ export const historiesWithout = (...names: readonly Act[]) =>
   fc.array(stepWith(allActs.filter((act) => !names.includes(act))), length);
 
 /** The set-up, made once by a station of its own. */
-const setUpLog = aWorkshop({ station: 'office', letter: 'X' }).log;
+const office = aWorkshop({ station: 'office', letter: 'X' });
+for (const set of partFacts) office.set(set);
+const setUpLog = office.log;
 
 export interface Played {
   readonly tablets: readonly TestShop[];
@@ -141,6 +157,7 @@ function commandOf(tablet: TestShop, step: Step): Command | undefined {
     const tray = pick([...tablet.shop.trays.keys()], a);
     return tray && { kind: 'recode', tray };
   }
+  if (act === 'receive' || act === 'count' || act === 'clean') return inStores(tablet, step);
   if (act === 'spell') return { kind: a % 2 ? 'begin-spell' : 'end-spell', stage: stage.turn };
   return atSpot(tablet, step);
 }
@@ -169,13 +186,32 @@ function atSpot(tablet: TestShop, { act, a, b, c }: Step): Command | undefined {
       const outcomes: readonly Outcome[] = [
         mended,
         { kind: 'second' },
-        { kind: 'scrapped', saved: b % 2 ? [part.core] : [] },
+        { kind: 'scrapped', saved: [part['copper-ferrule'], part.core].slice(b % 3) },
         ...earlier.map((to): Outcome => ({ kind: 'sent-back', to })),
       ];
       const reasons = [reason.catch, reason.gap].slice(c % 2);
       return { kind: 'flaw', spot, pieces, reasons, outcome: pick(outcomes, c) ?? mended };
     }
   }
+}
+
+/** What is done in the stores; every second screen is behind, and shows two more to be cleaned than there are. */
+function inStores({ shop }: TestShop, { act, a, b, c }: Step): Command | undefined {
+  const its = pick(partFacts, a);
+  if (its?.register !== 'part') return undefined;
+  const { id } = its;
+  if (act === 'receive') {
+    const other = pick(partFacts, a + 1);
+    const cost = c % 3 === 0 ? null : c;
+    const more = other?.register === 'part' && b % 2 ? [{ part: other.id, pieces: 1 + c, cost: null }] : [];
+    return { kind: 'receive-parts', parts: [{ part: id, pieces: 1 + b, cost }, ...more], note: '' };
+  }
+  if (act === 'count') {
+    const heap = c % 3 === 0 ? 'to-clean' : 'shelf';
+    return { kind: 'count-parts', part: id, heap, counted: b, why: 'miscounted', note: '' };
+  }
+  const shown = Math.max(0, partsToClean(shop, id)) + (c % 4 < 2 ? 2 : 0);
+  return { kind: 'clean-parts', part: id, back: b % (shown + 1), lost: c % 2, shown };
 }
 
 /** Takes back one of the last few acts that the tablet knows, undos among them. */

@@ -109,6 +109,21 @@ const batchSet = (name: BatchName, its: keyof typeof route): RegisterSet => ({
   value: { name, route: route[its], wanted: [], due: null, retired: false },
 });
 
+/** What the stores of the workshop know of its parts: cores are cleaned when they are saved, what else is metal is not. */
+export const partFacts: readonly RegisterSet[] = (
+  [
+    ['ash-blank', 'blank'],
+    ['plum-blank', 'blank'],
+    ['core', 'core'],
+    ['copper-ferrule', 'ferrule'],
+    ['nickel-ferrule', 'ferrule'],
+  ] as const
+).map(([name, sort]) => ({
+  register: 'part',
+  id: part[name],
+  value: { name, sort, retired: false, ...(sort === 'ferrule' ? { cleaned: false } : {}) },
+}));
+
 /** Set-up facts of the whole workshop, in an order in which each is allowed. */
 export const setUpFacts: readonly RegisterSet[] = [
   {

@@ -1,6 +1,7 @@
 import type { Outcome, RecountReason } from '../log/event.ts';
 import type { BatchId, PartId, ReasonId, RouteId, StageId, TrayId, VariantId } from '../log/ids.ts';
 import type { Grade } from '../log/place.ts';
+import type { CountReason, Heap } from '../log/stores-facts.ts';
 import type { RegisterSet } from '../set-up/register.ts';
 import type { Voidable } from '../shop/voids.ts';
 
@@ -69,6 +70,22 @@ export type Command =
     }
   | { readonly kind: 'enter-card'; readonly tray: TrayId; readonly lines: readonly CardLine[] }
   | { readonly kind: 'receive-parts'; readonly parts: readonly DeliveryLine[]; readonly note: string }
+  | {
+      readonly kind: 'count-parts';
+      readonly part: PartId;
+      readonly heap: Heap;
+      readonly counted: number;
+      readonly why: CountReason;
+      readonly note: string;
+    }
+  /** Parts saved from scrap were cleaned; `shown` is how many the screen said were to be. */
+  | {
+      readonly kind: 'clean-parts';
+      readonly part: PartId;
+      readonly back: number;
+      readonly lost: number;
+      readonly shown: number;
+    }
   | { readonly kind: 'set'; readonly set: RegisterSet }
   | { readonly kind: 'undo'; readonly events: readonly Voidable[] }
   | { readonly kind: 'begin-spell'; readonly stage: StageId }

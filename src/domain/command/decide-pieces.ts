@@ -4,6 +4,7 @@ import { mostPieces, type Place, type StagePlace } from '../log/place.ts';
 import { heldAt } from '../rollup/holds.ts';
 import { placeAfter, placeSentBack, routeOfBatch, stagesBefore } from '../route/route.ts';
 import type { VariantFact } from '../set-up/facts.ts';
+import { isCleaned } from '../set-up/is-cleaned.ts';
 import { factOf } from '../shop/registers.ts';
 import type { Shop } from '../shop/shop.ts';
 import { trayFacts } from '../shop/trays.ts';
@@ -84,6 +85,10 @@ export function decideFlaw(
   if (outcome.kind === 'sent-back' && !stagesBefore(route, stage).includes(outcome.to)) {
     return refuse({ kind: 'not-an-earlier-stage' });
   }
+  const { parts, toClean } = partsOfOutcome(
+    { bill, route, stage, pieces },
+    { outcome, isCleaned: (id) => isCleaned(factOf(shop.registers, { register: 'part', id })) },
+  );
   return happens([
     {
       ...envelopeAt(at),
@@ -96,7 +101,8 @@ export function decideFlaw(
       reasons: [...reasons],
       outcome,
       moves: movesOf(of.tray, { drawn, to: (place) => placeOfOutcome(route, { place, outcome }) }),
-      parts: partsOfOutcome({ bill, route, stage, pieces }, outcome),
+      parts,
+      ...(toClean.length > 0 ? { toClean } : {}),
       elapsed: at.elapsed,
     },
   ]);

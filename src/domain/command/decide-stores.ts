@@ -1,4 +1,5 @@
 import { mostParts } from '../log/stores-facts.ts';
+import { isTold, partsOnHand, partsToClean } from '../rollup/parts-on-hand.ts';
 import { problemOfNote, tidyText } from '../set-up/text.ts';
 import { factOf } from '../shop/registers.ts';
 import type { Shop } from '../shop/shop.ts';
@@ -30,4 +31,48 @@ export function decideReceive(
       note: tidyText(note),
     },
   ]);
+}
+
+/** Corrects what the log has of a part to what a person has counted, on the shelf or of what is to be cleaned. */
+export function decideCount(
+  shop: Shop,
+  { part, heap, counted, why, note }: CommandOf<'count-parts'>,
+  at: Circumstances,
+): Decision {
+  if (!factOf(shop.registers, { register: 'part', id: part })) return refuse({ kind: 'no-part' });
+  const count = judgeWholeNumber(counted, { least: 0, most: mostParts });
+  if (!count.ok) return refuse({ kind: 'number', problem: count.problem });
+  const text = problemOfNote(note);
+  if (text) return refuse({ kind: 'text', problem: text });
+  const there = heap === 'shelf' ? partsOnHand(shop, part) : partsToClean(shop, part);
+  // The first count of a part says something even when it says what the log has: none, perhaps.
+  const isNews = heap === 'shelf' && !isTold(shop, part);
+  if (counted === there && !isNews) return refuse({ kind: 'count-is-right' });
+  return happens([
+    {
+      ...envelopeAt(at),
+      kind: 'parts-counted',
+      ...{ part, heap, counted, pieces: counted - there, why, note: tidyText(note) },
+    },
+  ]);
+}
+
+/**
+ * Brings saved parts back to the shelf, cleaned. The measure is what the screen showed when the finger came down, so that the
+ * parts in the hand are never refused because another window was quicker.
+ */
+export function decideClean(
+  shop: Shop,
+  { part, back, lost, shown }: CommandOf<'clean-parts'>,
+  at: Circumstances,
+): Decision {
+  for (const pieces of [back, lost]) {
+    const count = judgeWholeNumber(pieces, { least: 0, most: mostParts });
+    if (!count.ok) return refuse({ kind: 'number', problem: count.problem });
+  }
+  const there = Math.max(shown, partsToClean(shop, part));
+  if (there <= 0) return refuse({ kind: 'none-to-clean' });
+  const all = judgeWholeNumber(back + lost, { least: 1, most: there });
+  if (!all.ok) return refuse({ kind: 'number', problem: all.problem });
+  return happens([{ ...envelopeAt(at), kind: 'parts-cleaned', part, back, lost }]);
 }

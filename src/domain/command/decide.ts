@@ -4,7 +4,7 @@ import { decideAtBench, isBenchCommand } from './decide-at-bench.ts';
 import { decideCard } from './decide-card.ts';
 import { decideRecount } from './decide-recount.ts';
 import { decideChangeRoute, decideSet } from './decide-set-up.ts';
-import { decideReceive } from './decide-stores.ts';
+import { decideClean, decideCount, decideReceive } from './decide-stores.ts';
 import { decideJoin, decideMakeTrays, decideRecode, decideSplit } from './decide-trays.ts';
 import { decideUndo, isOfRoute } from './decide-undo.ts';
 import { decideUndoOfRoute } from './decide-undo-of-route.ts';
@@ -28,6 +28,10 @@ export function decide(shop: Shop, command: Command, at: Circumstances): Decisio
       return decideCard(shop, command, at);
     case 'receive-parts':
       return decideReceive(shop, command, at);
+    case 'count-parts':
+      return decideCount(shop, command, at);
+    case 'clean-parts':
+      return decideClean(shop, command, at);
     case 'change-route':
       return decideChangeRoute(shop, command, at);
     case 'set':

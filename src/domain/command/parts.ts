@@ -42,19 +42,30 @@ function linesFitted({ bill, route, stage }: Omit<Leaving, 'pieces'>): Bill {
   return bill.filter((line) => passed.has(line.stage));
 }
 
-/** What a flaw's outcome does to the stores. */
-export function partsOfOutcome(leaving: Leaving, outcome: Outcome): PartDelta[] {
+/** What a flaw's outcome does to the stores: parts used or back on the shelf, and saved ones that are to be cleaned first. */
+export interface StoresChange {
+  readonly parts: PartDelta[];
+  readonly toClean: PartDelta[];
+}
+
+export function partsOfOutcome(
+  leaving: Leaving,
+  { outcome, isCleaned }: { outcome: Outcome; isCleaned: (part: PartId) => boolean },
+): StoresChange {
   switch (outcome.kind) {
     case 'mended':
     case 'second':
-      return partsFitted(leaving);
+      return { parts: partsFitted(leaving), toClean: [] };
     case 'sent-back':
-      return partsReturned(leaving, outcome.to);
+      return { parts: partsReturned(leaving, outcome.to), toClean: [] };
     case 'scrapped': {
-      const saved = new Set(outcome.saved);
-      return linesFitted(leaving)
-        .filter(({ part }) => saved.has(part))
+      const saved = linesFitted(leaving)
+        .filter(({ part }) => outcome.saved.includes(part))
         .map(({ part, each }) => ({ part, pieces: each * leaving.pieces }));
+      return {
+        parts: saved.filter(({ part }) => !isCleaned(part)),
+        toClean: saved.filter(({ part }) => isCleaned(part)),
+      };
     }
   }
 }

@@ -38,6 +38,8 @@ export type Problem =
   | { readonly kind: 'no-stage' }
   /** A part that the shop has no word on. */
   | { readonly kind: 'no-part' }
+  /** Nothing of a part is to be cleaned. */
+  | { readonly kind: 'none-to-clean' }
   /** A mark that says nothing. */
   | { readonly kind: 'no-note' }
   /** A route card without a count on it. */

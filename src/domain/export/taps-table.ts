@@ -37,6 +37,8 @@ const columns = [
   'why',
   'note',
   'parts',
+  'heap',
+  'lost-parts',
   'taken-back',
   'takes-back',
   'clock-doubtful',
@@ -131,6 +133,18 @@ function detailsOf(event: ShopEvent, nameOf: Naming): Partial<TapRow> {
       };
     case 'parts-received':
       return { parts: event.parts.map((line) => countedPart(line, nameOf)).join('; '), note: event.note };
+    case 'parts-counted':
+      return {
+        parts: countedPart(event, nameOf),
+        heap: event.heap,
+        why: event.why,
+        note: event.note,
+      };
+    case 'parts-cleaned':
+      return {
+        parts: countedPart({ part: event.part, pieces: event.back }, nameOf),
+        'lost-parts': event.lost,
+      };
     case 'spell-begun':
       return { stage: nameOf({ register: 'stage', id: event.stage }) };
     case 'spell-ended':

@@ -15,7 +15,7 @@ import {
 } from './ids.ts';
 import { gradeSchema, moveSchema, piecesSchema } from './place.ts';
 import { stampSchema } from './stamp.ts';
-import { partsReceived } from './stores-facts.ts';
+import { partsCleaned, partsCounted, partsReceived } from './stores-facts.ts';
 import type { EventId } from './version-vector.ts';
 import { zoneSchema } from './zone.ts';
 
@@ -83,13 +83,19 @@ const trayKinds = [
     grade: gradeSchema,
     reasons: v.pipe(v.array(reasonId), v.minLength(1)),
     outcome: outcomeSchema,
+    /** Parts that a scrap saved and that have to be cleaned before they can be used again; left out where there are none. */
+    toClean: v.exactOptional(v.array(partDelta)),
   }),
   v.object({ ...envelope, kind: v.literal('hold-begun'), ...about, stage: stageId, elapsed }),
   v.object({ ...envelope, kind: v.literal('recounted'), ...about, why: recountReason, note: noteSchema }),
   v.object({ ...envelope, kind: v.literal('rerouted'), ...about }),
 ] as const;
 /** About no tray: what comes into the stores and is counted there. */
-const storesKinds = [v.object({ ...envelope, ...partsReceived })] as const;
+const storesKinds = [
+  v.object({ ...envelope, ...partsReceived }),
+  v.object({ ...envelope, ...partsCounted }),
+  v.object({ ...envelope, ...partsCleaned }),
+] as const;
 const tallyKinds = [...trayKinds, ...storesKinds] as const;
 
 export const tallyEvent = v.variant('kind', tallyKinds);
@@ -158,6 +164,8 @@ export const eventKinds = [
   'recounted',
   'rerouted',
   'parts-received',
+  'parts-counted',
+  'parts-cleaned',
   'spell-begun',
   'spell-ended',
   'voided',

@@ -20,3 +20,30 @@ export const partsReceived = {
   parts: v.pipe(v.array(received), v.minLength(1)),
   note: noteSchema,
 };
+
+const countReason = v.picklist(['first-count', 'miscounted', 'found', 'lost', 'spoilt']);
+export type CountReason = v.InferOutput<typeof countReason>;
+
+/** Where parts lie: ready to be used, or saved from scrap and still to be cleaned. */
+const heap = v.picklist(['shelf', 'to-clean']);
+export type Heap = v.InferOutput<typeof heap>;
+
+/** A person has counted what lies there of a part. */
+export const partsCounted = {
+  kind: v.literal('parts-counted'),
+  part: partId,
+  heap,
+  counted: count(0),
+  /** What the count adds to what the log had: below 0 takes away. */
+  pieces: v.pipe(v.number(), v.safeInteger()),
+  why: countReason,
+  note: noteSchema,
+};
+
+/** Saved parts were cleaned: some are back on the shelf, some were lost over it. */
+export const partsCleaned = {
+  kind: v.literal('parts-cleaned'),
+  part: partId,
+  back: count(0),
+  lost: count(0),
+};

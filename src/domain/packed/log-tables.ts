@@ -35,7 +35,13 @@ export function addToTables(tables: LogTables, entry: { event: SummedEvent; time
 }
 
 /** Every counter of the tables, always in the same order. */
-export function countersOf({ ledger: pieces, visits: seen, flaws: bad, partsUsed: parts, ...rest }: LogTables) {
+export function countersOf({
+  ledger: pieces,
+  visits: seen,
+  flaws: bad,
+  partsUsed: parts,
+  ...rest
+}: LogTables) {
   const { made, corrected, wip, finished, scrapped } = pieces;
   const { first, clean, repeat } = seen;
   const all = [

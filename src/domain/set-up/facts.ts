@@ -10,6 +10,7 @@ import {
   stationId,
   variantId,
 } from '../log/ids.ts';
+import { mostParts } from '../log/stores-facts.ts';
 import { codeLetters } from '../tray/code-alphabet.ts';
 import { markNoteSchema, nameSchema, noteSchema } from './text-schema.ts';
 
@@ -47,6 +48,15 @@ export const partFact = v.object({
   name: nameSchema,
   sort: v.picklist(['core', 'ferrule', 'blank', 'consumable']),
   retired,
+  /**
+   * What one piece costs, in whole hundredths of a minor unit: a screw out of a box of a thousand costs less than a cent. It
+   * stands where no delivery says a price; null, or left out by older versions, is not known.
+   */
+  cost: v.exactOptional(v.nullable(v.pipe(v.number(), v.safeInteger(), v.minValue(0)))),
+  /** At so many pieces or fewer it is time to order; null, or left out by older versions, is no mark. */
+  lowMark: v.exactOptional(v.nullable(v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(mostParts)))),
+  /** Saved from scrap it has to be cleaned before it is used again; left out by older versions, see `isCleaned`. */
+  cleaned: v.exactOptional(v.boolean()),
 });
 
 /** `each` of a part goes into a piece at the stage that fits it. */

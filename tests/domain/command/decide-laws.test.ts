@@ -5,7 +5,7 @@ import type { Command } from '../../../src/domain/command/command.ts';
 import { readEvent } from '../../../src/domain/log/read-event.ts';
 import { aShop, aWorkshop } from '../../support/a-shop.ts';
 import { histories, play } from '../../support/histories.ts';
-import { stage } from '../../support/workshop.ts';
+import { partFacts, stage } from '../../support/workshop.ts';
 
 describe('judging a command', () => {
   test('touches nothing, whether it is refused or not, and judges the same again', () => {
@@ -24,8 +24,19 @@ describe('judging a command', () => {
 
   test('never throws, whatever number of pieces a screen hands over, and writes only what can be read again', () => {
     const numbers = fc.oneof(fc.double(), fc.integer(), fc.maxSafeInteger(), fc.constantFrom(0, -0, 1, 2.5));
-    const kinds = fc.constantFrom('pass', 'load', 'split', 'recount', 'make-trays', 'flaw');
+    const kinds = fc.constantFrom(
+      'pass',
+      'load',
+      'split',
+      'recount',
+      'make-trays',
+      'flaw',
+      'receive',
+      'count',
+      'clean',
+    );
     const shop = aWorkshop();
+    for (const set of partFacts) shop.set(set);
     const tray = shop.tray('ash-copper', 9);
     shop.pass(tray, 'bore', { pieces: 5 });
     fc.assert(
@@ -37,6 +48,16 @@ describe('judging a command', () => {
           split: { kind: 'split', spot, pieces },
           flaw: { kind: 'flaw', spot, pieces, reasons: ['gap'], outcome: { kind: 'second' } },
           recount: { kind: 'recount', spot, counted: pieces, why: 'found', note: '' },
+          receive: { kind: 'receive-parts', parts: [{ part: 'core', pieces, cost: pieces }], note: '' },
+          count: {
+            kind: 'count-parts',
+            part: 'core',
+            heap: 'shelf',
+            counted: pieces,
+            why: 'found',
+            note: '',
+          },
+          clean: { kind: 'clean-parts', part: 'core', back: pieces, lost: pieces, shown },
           'make-trays': { kind: 'make-trays', variant: 'ash-copper', batch: 'spring', pieces, trays: pieces },
         }[kind] as unknown as Command;
         const decision = shop.judge(command);

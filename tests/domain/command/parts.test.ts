@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { partsHeld } from '../../../src/domain/command/parts.ts';
+import { partsToClean } from '../../../src/domain/rollup/parts-on-hand.ts';
 import type { VariantFact } from '../../../src/domain/set-up/facts.ts';
 import { aWorkshop, backTo, lowered, mended, scrapped, type TestShop } from '../../support/a-shop.ts';
 import { part, routeStages, species, stage, variant } from '../../support/workshop.ts';
@@ -78,6 +79,61 @@ describe('a part comes back when a piece is sent back to before the stage that h
     shop.flaw(tray, 'sand', { why: 'gap', outcome: backTo('bore') });
     for (const name of ['bore', 'glue', 'turn'] as const) shop.pass(tray, name);
     expect(used(shop)).toEqual(before);
+  });
+});
+
+describe('a part that has to be cleaned, saved from scrap', () => {
+  /** The stores of a shop that says of its cores what `cleaned` says. */
+  function scrapOf(cleaned: boolean | undefined) {
+    const { shop, tray } = toSand(3);
+    const value = {
+      name: 'Core',
+      sort: 'core',
+      retired: false,
+      ...(cleaned === undefined ? {} : { cleaned }),
+    } as const;
+    shop.set({ register: 'part', id: part.core, value });
+    const events = shop.flaw(tray, 'sand', {
+      why: 'blown',
+      outcome: scrapped(part.core, part['ash-blank']),
+      pieces: 2,
+    });
+    return { shop, tray, events };
+  }
+
+  test.each([true, undefined])(
+    'goes to be cleaned, and what else was saved straight back (%j)',
+    (cleaned) => {
+      const { shop, events } = scrapOf(cleaned);
+      expect(events).toMatchObject([
+        { parts: [{ part: part['ash-blank'], pieces: 2 }], toClean: [{ part: part.core, pieces: 4 }] },
+      ]);
+      expect(used(shop)).toEqual({ 'ash-blank': -1, core: -6 });
+      expect(partsToClean(shop.shop, part.core)).toBe(4);
+    },
+  );
+
+  test('goes straight back where the shop says so, and the event tells of nothing to clean', () => {
+    const { shop, events } = scrapOf(false);
+    expect(used(shop)).toEqual({ 'ash-blank': -1, core: -2 });
+    expect(events[0]).not.toHaveProperty('toClean');
+  });
+
+  test('is not to be cleaned any more when the scrap is taken back', () => {
+    const { shop, events } = scrapOf(true);
+    shop.undo(events);
+    expect(partsToClean(shop.shop, part.core)).toBe(0);
+    expect(used(shop)).toEqual({ 'ash-blank': -3, core: -6 });
+  });
+
+  test('stays where it went when the shop thinks better of it later', () => {
+    const { shop } = scrapOf(true);
+    shop.set({
+      register: 'part',
+      id: part.core,
+      value: { name: 'Core', sort: 'core', retired: false, cleaned: false },
+    });
+    expect(partsToClean(shop.shop, part.core)).toBe(4);
   });
 });
 

@@ -11,7 +11,7 @@ export function sampleLog(): readonly ShopEvent[] {
   shop.set({
     register: 'part',
     id: part.core,
-    value: { name: 'Core', sort: 'core', retired: false },
+    value: { name: 'Core', sort: 'core', retired: false, cost: 4500, lowMark: 20, cleaned: true },
   });
   shop.set({
     register: 'mark',
@@ -56,6 +56,13 @@ export function sampleLog(): readonly ShopEvent[] {
   shop.flaw(tray, 'turn', { why: 'tear-out', outcome: lowered });
   shop.flaw(tray, 'turn', { why: 'gap', outcome: backTo('glue') });
   shop.flaw(tray, 'turn', { why: 'blown', outcome: scrapped(part.core) });
+  shop.act({
+    kind: 'receive-parts',
+    parts: [{ part: part.core, pieces: 100, cost: 4500 }],
+    note: 'in two boxes',
+  });
+  shop.act({ kind: 'count-parts', part: part.core, heap: 'shelf', counted: 87, why: 'lost', note: '' });
+  shop.act({ kind: 'clean-parts', part: part.core, back: 1, lost: 1, shown: 2 });
   shop.pass(tray, 'sand', { grade: 'second' });
   shop.pass(tray, 'grade', { grade: 'second' });
   shop.pass(tray, 'photo', { grade: 'second' });
