@@ -85,12 +85,6 @@ export const traysWords = {
   recountDifference: (n: number) =>
     n === 0 ? 'No difference.' : `Difference: ${n > 0 ? '+' : '−'}${wholeNumber(Math.abs(n))}`,
   recountSave: 'Correct the count',
-
-  history: 'What happened to it',
-  takeBack: 'Take back',
-  putBack: 'Put back',
-  takenBack: 'taken back',
-  station: (letter: string) => `tablet ${letter}`,
 } as const;
 
 /** What is wrong with a typed code. */

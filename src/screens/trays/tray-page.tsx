@@ -11,13 +11,13 @@ import { nameOf } from '../../words/names.ts';
 import { traysWords as words } from '../../words/trays-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
+import { EventHistory } from '../parts/event-history.tsx';
 import { WoodName } from '../parts/wood-name.tsx';
 import { JoinSheet } from './join-sheet.tsx';
 import { RecountSheet } from './recount-sheet.tsx';
 import { SharedCodes } from './shared-codes.tsx';
 import { SplitSheet } from './split-sheet.tsx';
 import { spotWords } from './spot-words.ts';
-import { TrayHistory } from './tray-history.tsx';
 import { type OutOfWork, outOfWork, spotKey, spotsOf, type TrayRow, trayRow } from './trays-view.ts';
 
 type Open = 'split' | 'join' | 'recount' | null;
@@ -66,7 +66,7 @@ export const TrayPage = ({ id }: { id: TrayId }) => {
       )}
       <Counts row={row} out={outOfWork(shop, id)} onOpen={setOpen} />
       <OnPaper tray={id} />
-      <TrayHistory tray={id} />
+      <EventHistory of={id} />
       {open === 'split' && <SplitSheet row={row} onClose={close} />}
       {open === 'join' && <JoinSheet tray={tray} onClose={close} />}
       {open === 'recount' && <RecountSheet row={row} onClose={close} />}

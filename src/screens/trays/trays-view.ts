@@ -1,5 +1,4 @@
 import type { Spot } from '../../domain/command/command.ts';
-import type { ShopEvent } from '../../domain/log/event.ts';
 import type { TrayId } from '../../domain/log/ids.ts';
 import type { Grade } from '../../domain/log/place.ts';
 import { type AtStage, stagesOfTray } from '../../domain/rollup/waiting.ts';
@@ -7,7 +6,6 @@ import { liveStages } from '../../domain/route/live-stages.ts';
 import { placesOf } from '../../domain/shop/positions.ts';
 import type { Shop } from '../../domain/shop/shop.ts';
 import type { TrayRecord } from '../../domain/shop/trays.ts';
-import { isVoidable, isVoided, type Voidable } from '../../domain/shop/voids.ts';
 import { parseTrayCode, type TrayCode } from '../../domain/tray/tray-code.ts';
 
 /** A tray with the stages where it has anything, in route order. */
@@ -88,20 +86,4 @@ export function joinTargets(
   return rows.filter(
     (row) => row.tray.tray !== tray && row.tray.variant === variant && row.tray.batch === batch,
   );
-}
-
-/** One entry of a tray's history, the newest first. */
-export interface HistoryEntry {
-  readonly event: ShopEvent;
-  readonly inForce: boolean;
-  /** What can be taken back, or put back when it is itself an undo; null when nothing can. */
-  readonly voidable: Voidable | null;
-}
-
-export function historyEntries({ voids }: Shop, events: readonly ShopEvent[]): readonly HistoryEntry[] {
-  return events.toReversed().map((event) => {
-    const inForce = !isVoided(voids, event);
-    const voidable = inForce && isVoidable(event) ? event : null;
-    return { event, inForce, voidable };
-  });
 }

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { TrayId } from '../../../src/domain/log/ids.ts';
+import { historyEntries } from '../../../src/screens/parts/history-entries.ts';
 import {
-  historyEntries,
   joinTargets,
   liveCodes,
   outOfWork,
