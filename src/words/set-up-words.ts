@@ -65,6 +65,13 @@ export const setUpWords = {
   editPart: 'A part',
   sort: 'What it is',
   sorts: { core: 'Metal core', ferrule: 'Ferrule', blank: 'Blank', consumable: 'Consumable' },
+  pieceCost: 'Cost of one piece',
+  pieceCostHint: 'Where no delivery says a price. Up to four decimals, for screws and the like.',
+  badPieceCost: 'A sum such as 0.85: digits, at most four decimals.',
+  lowMark: 'Low mark',
+  lowMarkHint: 'With so many free, or fewer, it is time to order.',
+  salvaged: 'Saved from scrap, it goes',
+  salvagedTo: { 'to-clean': 'To be cleaned first', shelf: 'Straight back to stores' },
 
   variants: 'Variants',
   variantsLead: 'What a customer buys: a pattern in one wood with one ferrule.',

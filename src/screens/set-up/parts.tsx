@@ -1,12 +1,13 @@
 import { partId, readId } from '../../domain/log/ids.ts';
 import { ChoiceRow } from '../../ui/field/choice-row.tsx';
+import { Field } from '../../ui/field/field.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { EditSheet } from '../parts/form/edit-sheet.tsx';
 import { keptDrafts } from '../parts/form/kept-drafts.ts';
 import { NameField } from '../parts/form/name-field.tsx';
 import { useForm } from '../parts/form/use-form.ts';
 import { FactPage, type FactSheetProps } from './fact-page.tsx';
-import { type PartDraft, partDraftOf, partSorts, readPart } from './part-draft.ts';
+import { cleanedInForm, type PartDraft, partDraftOf, partSorts, readPart } from './part-draft.ts';
 
 const kept = keptDrafts<PartDraft>();
 
@@ -58,6 +59,33 @@ const PartSheet = ({ id, now, onClose }: FactSheetProps<'part'>) => {
         value={form.draft.sort}
         onChoose={(sort) => form.change({ sort })}
         testId="part-sort"
+      />
+      <Field
+        label={words.pieceCost}
+        hint={words.pieceCostHint}
+        optional={words.optional}
+        kind="number"
+        value={form.draft.cost}
+        onText={(cost) => form.change({ cost })}
+        error={form.errorAt('cost')}
+        testId="part-cost"
+      />
+      <Field
+        label={words.lowMark}
+        hint={words.lowMarkHint}
+        optional={words.optional}
+        kind="number"
+        value={form.draft.lowMark}
+        onText={(lowMark) => form.change({ lowMark })}
+        error={form.errorAt('lowMark')}
+        testId="part-low-mark"
+      />
+      <ChoiceRow
+        label={words.salvaged}
+        choices={(['to-clean', 'shelf'] as const).map((value) => ({ value, label: words.salvagedTo[value] }))}
+        value={cleanedInForm(form.draft) ? 'to-clean' : 'shelf'}
+        onChoose={(to) => form.change({ cleaned: to === 'to-clean' })}
+        testId="part-saved"
       />
     </EditSheet>
   );

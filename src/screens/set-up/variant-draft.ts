@@ -7,7 +7,7 @@ import { nameOf } from '../../words/names.ts';
 import { numberProblemWords } from '../../words/problem-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { nameProblem, type Reading, readingOf } from '../parts/form/reading.ts';
-import { priceText, readPrice } from './money.ts';
+import { priceText, readPrice } from '../parts/money.ts';
 
 /** One part of the bill as it is typed. */
 export interface BillLine {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { priceText, readPrice } from '../../../src/screens/set-up/money.ts';
+import { pieceCostText, priceText, readPieceCost, readPrice } from '../../../src/screens/parts/money.ts';
 
 test.each([
   ['24', 2400],
@@ -34,6 +34,29 @@ test('every price that is shown reads back as itself', () => {
   fc.assert(
     fc.property(fc.integer({ min: 0, max: 999_999_999 }), (minor) => {
       expect(readPrice(priceText(minor))).toBe(minor);
+    }),
+  );
+});
+
+test.each([
+  ['0.0084', 84],
+  ['0.85', 8500],
+  ['1.15', 11_500],
+  ['3', 30_000],
+  ['', null],
+])('the cost of a piece “%s” is %j in hundredths of a minor unit', (typed, hundredths) => {
+  expect(readPieceCost(typed)).toBe(hundredths);
+});
+
+test('a cost finer than that is none', () => {
+  expect(readPieceCost('0.00841')).toBeUndefined();
+});
+
+test('every cost that is shown has two decimals or more, and reads back as itself', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 0, max: 99_999_999_999 }), (hundredths) => {
+      expect(pieceCostText(hundredths)).toMatch(/\.\d{2,4}$/);
+      expect(readPieceCost(pieceCostText(hundredths))).toBe(hundredths);
     }),
   );
 });

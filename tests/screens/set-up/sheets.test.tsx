@@ -279,8 +279,52 @@ test('a part is a ferrule unless another sort is chosen', async () => {
   type('part-name', 'Brass ferrule');
   await press('part-save');
   expect(factsOf(registersOf(session), 'part').map(({ fact }) => fact)).toEqual([
-    { name: 'Brass ferrule', sort: 'ferrule', retired: false },
+    { name: 'Brass ferrule', sort: 'ferrule', cost: null, lowMark: null, retired: false },
   ]);
+});
+
+describe('a part', () => {
+  const added = async () => {
+    const { session } = await mount(<Parts />);
+    await press('add-part');
+    type('part-name', 'Screw');
+    return { read: () => factsOf(registersOf(session), 'part').map(({ fact }) => fact) };
+  };
+
+  test('has a cost finer than a cent, a low mark, and goes straight back when it is saved', async () => {
+    const { read } = await added();
+    await take('part-sort-consumable');
+    type('part-cost', '0.0084');
+    type('part-low-mark', '200');
+    await press('part-save');
+    expect(read()).toEqual([{ name: 'Screw', sort: 'consumable', cost: 84, lowMark: 200, retired: false }]);
+  });
+
+  test('that is metal is cleaned when it is saved, unless the maker says otherwise', async () => {
+    const { read } = await added();
+    const toClean = () => screen.getByTestId('part-saved-to-clean').querySelector('input')?.checked;
+    expect(toClean()).toBe(true);
+    await take('part-sort-blank');
+    expect(toClean()).toBe(false);
+    await take('part-saved-to-clean');
+    await press('part-save');
+    expect(read()).toMatchObject([{ sort: 'blank', cleaned: true }]);
+  });
+
+  test.each([
+    ['part-cost', '0.00841', 'A sum such as 0.85: digits, at most four decimals.'],
+    ['part-cost', 'dear', 'A sum such as 0.85: digits, at most four decimals.'],
+    ['part-low-mark', '-3', 'At least 0.'],
+    ['part-low-mark', '2.5', 'Whole pieces only.'],
+    ['part-low-mark', '1000000', 'At most 999999.'],
+  ])('with “%s” of %s says what is wrong at the field', async (field, text, words) => {
+    const { read } = await added();
+    type(field, text);
+    await press('part-save');
+    expect(errorAt(field)).toBe(words);
+    expect(typed(field)).toBe(text);
+    expect(read()).toEqual([]);
+  });
 });
 
 test('a batch with pieces in work cannot be put away; the button says how many', async () => {
