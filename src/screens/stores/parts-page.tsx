@@ -1,15 +1,25 @@
-import { factsOf } from '../../domain/shop/registers.ts';
 import { EmptyState } from '../../ui/notice/empty-state.tsx';
+import { Means } from '../../ui/notice/means.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { storesWords as words } from '../../words/stores-words.ts';
+import { studyWords } from '../../words/study-words.ts';
+import { tableWords } from '../../words/table-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
+import { TableButton } from '../parts/table-button.tsx';
+import { LastAct } from './last-act.tsx';
+import { OrderPanel } from './order-panel.tsx';
+import { PartCard } from './part-card.tsx';
+import { StartPanel } from './start-panel.tsx';
+import { partRows } from './stores-view.ts';
+import { ToCleanPanel } from './to-clean-panel.tsx';
+import { usePartSheet } from './use-part-sheet.tsx';
 
-/** What lies in the stores, part by part. */
+/** What lies in the stores, part by part; what can be started with it, and what to order. */
 export const PartsPage = () => {
-  const { registers } = useShop();
-  const parts = factsOf(registers, 'part').filter(({ fact }) => !fact.retired);
+  const rows = partRows(useShop());
+  const { open, sheet } = usePartSheet();
   return (
     <main class="stores">
       <header class="stores-head">
@@ -17,8 +27,10 @@ export const PartsPage = () => {
           <h1>{words.title}</h1>
           <p>{words.lead}</p>
         </div>
+        {rows.length > 0 && <TableButton table="stores" label={tableWords.save} />}
       </header>
-      {parts.length === 0 ? (
+      <LastAct />
+      {rows.length === 0 ? (
         <EmptyState
           icon="stores"
           title={words.noParts}
@@ -27,14 +39,26 @@ export const PartsPage = () => {
           {words.noPartsHelp}
         </EmptyState>
       ) : (
-        <Panel title={words.parts}>
-          <ul>
-            {parts.map(({ id, fact }) => (
-              <li key={id}>{fact.name}</li>
-            ))}
-          </ul>
-        </Panel>
+        <>
+          <Panel
+            title={words.parts}
+            actions={<Means label={studyWords.means}>{words.partsMeans}</Means>}
+            testId="stores-parts"
+          >
+            <ul class="stores-parts">
+              {rows.map((row) => (
+                <PartCard key={row.id} row={row} onOpen={open} />
+              ))}
+            </ul>
+          </Panel>
+          <ToCleanPanel rows={rows} onOpen={open} />
+          <div class="stores-columns">
+            <StartPanel />
+            <OrderPanel />
+          </div>
+        </>
       )}
+      {sheet}
     </main>
   );
 };
