@@ -73,6 +73,12 @@ export const parts = {
   copper: id<PartId>('copper-ferrule'),
   nickel: id<PartId>('nickel-ferrule'),
 };
+/** Low marks are those of a fortnight's work (common practice, no source). */
+const partsOfDemo = {
+  [parts.core]: { name: 'Awl core', sort: 'core', lowMark: 40, cleaned: true },
+  [parts.copper]: { name: 'Copper ferrule', sort: 'ferrule', lowMark: 40, cleaned: true },
+  [parts.nickel]: { name: 'Nickel silver ferrule', sort: 'ferrule', lowMark: 25, cleaned: true },
+};
 export const people = { ida: id<PersonId>('ida'), tam: id<PersonId>('tam') };
 export const stations = { lathe: id<StationId>('demo-lathe'), bench: id<StationId>('demo-bench') };
 export const batch = id<BatchId>('spring-fair');
@@ -142,17 +148,11 @@ export function demoFacts(due: string): readonly RegisterSet[] {
       id: wood,
       value: { name, grain, light, dark, reference, caution, retired: false },
     })),
-    { register: 'part', id: parts.core, value: { name: 'Awl core', sort: 'core', retired: false } },
-    {
+    ...Object.entries(partsOfDemo).map(([id, value]) => ({
       register: 'part',
-      id: parts.copper,
-      value: { name: 'Copper ferrule', sort: 'ferrule', retired: false },
-    },
-    {
-      register: 'part',
-      id: parts.nickel,
-      value: { name: 'Nickel silver ferrule', sort: 'ferrule', retired: false },
-    },
+      id,
+      value: { ...value, cost: null, retired: false },
+    })),
     ...variants.map(({ id: variant, wood, ferrule }) => ({
       register: 'variant',
       id: variant,

@@ -19,6 +19,7 @@ import {
 } from './demo-facts.ts';
 import { drawWeighted } from './draw-weighted.ts';
 import { doer, type Hand, rest, tendHolds, workAt, workOn } from './hands.ts';
+import { tendStores } from './stores.ts';
 import { openTeller, type Teller } from './teller.ts';
 
 /** Working days that the demo's batch has run for. */
@@ -52,6 +53,7 @@ export function demoShop({ now, seed = usualSeed }: { now: number; seed?: number
   let lastDay = -1;
   for (const stretch of stretches) {
     if (stretch.day !== lastDay) {
+      goToStores(hands, { teller, stretch });
       makeUpTrays(hands, { teller, plan, stretch, random });
       oddJobs(hands, { teller, stretch, random });
     }
@@ -127,6 +129,17 @@ function workStretch(hands: readonly Hand[], { teller, stretch, random }: Stretc
     if (!worked || hand.at === before) busy.delete(hand);
   }
   for (const hand of hands) rest(hand, teller);
+}
+
+/** The second hand comes by the stores before the work begins. */
+function goToStores(
+  hands: readonly Hand[],
+  { teller, stretch }: Pick<StretchOfWork, 'teller' | 'stretch'>,
+): void {
+  const hand = hands[1];
+  if (!hand) return;
+  hand.at = Math.max(hand.at, stretch.from);
+  tendStores(teller, { day: stretch.day, doing: doer(hand, null) });
 }
 
 /** What happens once in a batch, on some mornings: a prized piece, a gouge ground, a split, a join, recounts. */

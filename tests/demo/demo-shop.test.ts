@@ -16,6 +16,7 @@ import { tapTable } from '../../src/domain/study/log-of-taps.ts';
 import { marksOf } from '../../src/domain/study/marks.ts';
 import { studyOf } from '../../src/domain/study/study.ts';
 import { routesIn } from '../../src/domain/study/study-routes.ts';
+import { partRows } from '../../src/screens/stores/stores-view.ts';
 
 const wednesdayAfternoon = Date.UTC(2026, 2, 4, 14);
 const events = demoShop({ now: wednesdayAfternoon });
@@ -144,6 +145,21 @@ test('a prized piece is a tray of one; a tray was split, two were joined, one wa
     expect([...kinds], kind).toContain(kind);
   }
   expect(events.some((event) => event.kind === 'tray-made' && event.moves[0]?.pieces === 1)).toBe(true);
+});
+
+test('the stores have parts for all in work; one part is low, saved cores are to be cleaned, ferrules were counted', () => {
+  const rows = partRows(shop);
+  expect(rows.map(({ id }) => `${id}`)).toEqual(['awl-core', 'copper-ferrule', 'nickel-ferrule']);
+  for (const { id, onHand, free, told } of rows) {
+    expect(told, id).toBe(true);
+    expect(onHand, id).toBeGreaterThan(0);
+    expect(free, id).toBeGreaterThanOrEqual(0);
+  }
+  expect(rows.filter(({ state }) => state === 'low').length).toBeGreaterThan(0);
+  expect(rows.find(({ id }) => id === 'awl-core')?.toClean).toBeGreaterThan(0);
+  const kinds = new Set(events.map(({ kind }) => kind));
+  for (const kind of ['parts-received', 'parts-counted', 'parts-cleaned'])
+    expect([...kinds], kind).toContain(kind);
 });
 
 describe.each([
