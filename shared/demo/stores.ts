@@ -12,9 +12,9 @@ const line = (part: PartId, [pieces, cost]: readonly [pieces: number, cost: numb
 
 /** Deliveries, by the working day on whose morning they came; prices in pence for the whole line. */
 const deliveries: Readonly<Record<number, readonly DeliveryLine[]>> = {
-  0: [line(parts.core, [250, 20_000]), line(parts.copper, [200, 9_000]), line(parts.nickel, [60, 5_400])],
-  4: [line(parts.core, [150, 12_450])],
-  5: [line(parts.copper, [150, 6_900])],
+  0: [line(parts.core, [250, 20_000]), line(parts.copper, [200, 9_000]), line(parts.nickel, [100, 9_000])],
+  4: [line(parts.core, [200, 16_600])],
+  5: [line(parts.copper, [200, 9_200])],
 };
 /** Working day on whose morning the nickel silver ferrules are counted: two of them are nowhere to be found. */
 const countedOn = 6;

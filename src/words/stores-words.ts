@@ -18,7 +18,6 @@ export const storesWords = {
   onHand: 'On hand',
   allotted: 'Allotted',
   free: 'Free',
-  toClean: 'To be cleaned',
   states: {
     'below-zero': 'Below zero: count',
     untold: 'Not counted yet',
@@ -95,6 +94,7 @@ export const storesWords = {
   toStores: 'Stores',
   goneTitle: 'This part is not in the shop',
   goneHelp: 'It may come with the set-up of another tablet.',
+  howMany: 'How many there are',
   receivedInAll: 'Received in all',
   costEach: 'Cost of one',
   worth: 'Worth on hand',

@@ -13,6 +13,8 @@ const places = [
   '#/trays/scan',
   '#/trays/labels',
   '#/trays/cards',
+  '#/stores',
+  '#/stores/part/awl-core',
   '#/yield',
   '#/yield/chances',
   '#/yield/flaws',

@@ -35,13 +35,8 @@ export function addToTables(tables: LogTables, entry: { event: SummedEvent; time
 }
 
 /** Every counter of the tables, always in the same order. */
-export function countersOf({
-  ledger: pieces,
-  visits: seen,
-  flaws: bad,
-  partsUsed: parts,
-  ...rest
-}: LogTables) {
+export function countersOf(tables: LogTables) {
+  const { ledger: pieces, visits: seen, flaws: bad } = tables;
   const { made, corrected, wip, finished, scrapped } = pieces;
   const { first, clean, repeat } = seen;
   const all = [
@@ -55,8 +50,8 @@ export function countersOf({
     repeat,
     bad.byReason,
     bad.byOutcome,
-    parts,
-    ...Object.values(rest.stores),
+    tables.partsUsed,
+    tables.stores,
   ];
   return all as readonly Counter[];
 }

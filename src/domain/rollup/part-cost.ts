@@ -11,8 +11,8 @@ export function partCost(
   { stores, registers }: Pick<Shop, 'stores' | 'registers'>,
   part: PartId,
 ): number | null {
-  const priced = countOf(stores.priced, part);
-  if (priced > 0) return countOf(stores.paid, part) / priced;
+  const priced = countOf(stores, `priced|${part}`);
+  if (priced > 0) return countOf(stores, `paid|${part}`) / priced;
   const cost = factOf(registers, { register: 'part', id: part })?.cost ?? null;
   return cost === null ? null : cost / 100;
 }

@@ -10,9 +10,9 @@ type Sums = Pick<Shop, 'stores' | 'partsUsed'>;
  */
 export function partsOnHand({ stores, partsUsed }: Sums, part: PartId): number {
   return (
-    countOf(stores.received, part) +
-    countOf(stores.corrected, part) +
-    countOf(stores.cleaned, part) +
+    countOf(stores, `received|${part}`) +
+    countOf(stores, `corrected|${part}`) +
+    countOf(stores, `cleaned|${part}`) +
     countOf(partsUsed, part)
   );
 }
@@ -20,14 +20,14 @@ export function partsOnHand({ stores, partsUsed }: Sums, part: PartId): number {
 /** Pieces of a part that scrap has saved and that are still to be cleaned; below 0 it asks for a count. */
 export function partsToClean({ stores }: Sums, part: PartId): number {
   return (
-    countOf(stores.saved, part) +
-    countOf(stores.savedCorrected, part) -
-    countOf(stores.cleaned, part) -
-    countOf(stores.lostInCleaning, part)
+    countOf(stores, `saved|${part}`) +
+    countOf(stores, `saved-corrected|${part}`) -
+    countOf(stores, `cleaned|${part}`) -
+    countOf(stores, `lost|${part}`)
   );
 }
 
 /** Whether anybody has said how many there are of a part: by a delivery or a count. Unknown is not zero. */
 export function isTold({ stores }: Sums, part: PartId): boolean {
-  return countOf(stores.told, part) > 0;
+  return countOf(stores, `told|${part}`) > 0;
 }

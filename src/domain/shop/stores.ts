@@ -1,73 +1,55 @@
 import type { PartId } from '../log/ids.ts';
 import { addTo, type Counter } from './counter.ts';
-import type { Projection, SummedEvent } from './projection.ts';
+import type { Projection } from './projection.ts';
 
 /**
- * What became of parts, piece by piece: with `partsUsed`, which has what pieces in work took and gave back, all there is to
- * know of the stores.
+ * What is summed of each part: pieces that came in with deliveries (`received`); of these, pieces whose price is known
+ * (`priced`) and what they cost together, in whole minor units (`paid`); what counts have added to the shelf and taken from it
+ * (`corrected`), and the same of what is to be cleaned (`saved-corrected`); pieces saved from scrap that have to be cleaned
+ * (`saved`); those cleaned, back on the shelf (`cleaned`), and lost over it (`lost`); and how many deliveries and counts say
+ * how many there are (`told`): of a part without one nobody knows.
  */
-export interface Stores {
-  /** Pieces that came in with deliveries. */
-  readonly received: Counter<PartId>;
-  /** Of these, pieces whose price is known, and what they cost together, in whole minor units. */
-  readonly priced: Counter<PartId>;
-  readonly paid: Counter<PartId>;
-  /** What counts have added to the shelf and taken from it. */
-  readonly corrected: Counter<PartId>;
-  /** Saved from scrap, to be cleaned before they are used again. */
-  readonly saved: Counter<PartId>;
-  /** What counts have added to what is to be cleaned, and taken from it. */
-  readonly savedCorrected: Counter<PartId>;
-  /** Cleaned, and back on the shelf. */
-  readonly cleaned: Counter<PartId>;
-  readonly lostInCleaning: Counter<PartId>;
-  /** Deliveries and counts by which it is known how many there are; of a part without one nobody has said. */
-  readonly told: Counter<PartId>;
-}
+export type StoresSum =
+  | 'received'
+  | 'priced'
+  | 'paid'
+  | 'corrected'
+  | 'saved'
+  | 'saved-corrected'
+  | 'cleaned'
+  | 'lost'
+  | 'told';
+
+/**
+ * What became of parts: with `partsUsed`, which has what pieces in work took and gave back, all there is to know of the
+ * stores.
+ */
+export type Stores = Counter<`${StoresSum}|${PartId}`>;
 
 export const stores: Projection<Stores> = {
-  empty: () => ({
-    received: new Map(),
-    priced: new Map(),
-    paid: new Map(),
-    corrected: new Map(),
-    saved: new Map(),
-    savedCorrected: new Map(),
-    cleaned: new Map(),
-    lostInCleaning: new Map(),
-    told: new Map(),
-  }),
+  empty: () => new Map(),
   add(state, { event, times }) {
+    const add = (sum: StoresSum, part: PartId, by: number) =>
+      addTo(state, { key: `${sum}|${part}`, by: times * by });
     switch (event.kind) {
       case 'parts-received':
-        for (const line of event.parts) addLine(state, { line, times });
+        for (const { part, pieces, cost } of event.parts) {
+          add('received', part, pieces);
+          add('told', part, 1);
+          if (cost === null) continue;
+          add('priced', part, pieces);
+          add('paid', part, cost);
+        }
         return;
-      case 'parts-counted': {
-        const { part: key, heap, pieces } = event;
-        addTo(heap === 'shelf' ? state.corrected : state.savedCorrected, { key, by: times * pieces });
-        if (heap === 'shelf') addTo(state.told, { key, by: times });
-        return;
-      }
+      case 'parts-counted':
+        if (event.heap === 'to-clean') return add('saved-corrected', event.part, event.pieces);
+        add('corrected', event.part, event.pieces);
+        return add('told', event.part, 1);
       case 'parts-cleaned':
-        addTo(state.cleaned, { key: event.part, by: times * event.back });
-        addTo(state.lostInCleaning, { key: event.part, by: times * event.lost });
-        return;
+        add('cleaned', event.part, event.back);
+        return add('lost', event.part, event.lost);
       case 'flawed':
-        for (const { part, pieces } of event.toClean ?? [])
-          addTo(state.saved, { key: part, by: times * pieces });
+        for (const { part, pieces } of event.toClean ?? []) add('saved', part, pieces);
     }
   },
 };
-
-type Delivery = Extract<SummedEvent, { kind: 'parts-received' }>;
-
-function addLine(
-  state: Stores,
-  { line: { part: key, pieces, cost }, times }: { line: Delivery['parts'][number]; times: number },
-): void {
-  addTo(state.received, { key, by: times * pieces });
-  addTo(state.told, { key, by: times });
-  if (cost === null) return;
-  addTo(state.priced, { key, by: times * pieces });
-  addTo(state.paid, { key, by: times * cost });
-}

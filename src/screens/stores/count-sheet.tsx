@@ -44,6 +44,7 @@ export const CountSheet = ({ part, onClose }: PartSheetProps) => {
       title={words.countTitle(nameOf(shop.registers, { register: 'part', id: part }))}
       onClose={onClose}
       closeLabel={words.close}
+      shape="whole"
       testId="count-sheet"
       foot={
         <PressButton
@@ -56,19 +57,7 @@ export const CountSheet = ({ part, onClose }: PartSheetProps) => {
         />
       }
     >
-      <div class="stores-form">
-        {hasHeaps && (
-          <ChoiceRow
-            label={words.whichHeap}
-            choices={heaps.map((value) => ({ value, label: heapWords[value] }))}
-            value={heap}
-            onChoose={setHeap}
-            testId="count-heap"
-          />
-        )}
-        <p data-testid="count-log">
-          {heap === 'shelf' && !told ? words.logKnowsNot : words.logSays(there[heap])}
-        </p>
+      <div class="stores-entry">
         <NumberPad
           label={words.counted}
           typed={typed}
@@ -81,17 +70,31 @@ export const CountSheet = ({ part, onClose }: PartSheetProps) => {
           onEnter={() => void save()}
           testId="count-pieces"
         />
-        <p class="stores-difference" data-testid="count-difference">
-          {read.ok ? words.difference(read.value - there[heap]) : ''}
-        </p>
-        <ChoiceRow
-          label={words.why}
-          choices={reasons.map((value) => ({ value, label: countReasonWords[value] }))}
-          value={why}
-          onChoose={setWhy}
-          error={whyMissing && !why ? words.whyMissing : undefined}
-          testId="count-why"
-        />
+        <div class="stores-form">
+          {hasHeaps && (
+            <ChoiceRow
+              label={words.whichHeap}
+              choices={heaps.map((value) => ({ value, label: heapWords[value] }))}
+              value={heap}
+              onChoose={setHeap}
+              testId="count-heap"
+            />
+          )}
+          <p data-testid="count-log">
+            {heap === 'shelf' && !told ? words.logKnowsNot : words.logSays(there[heap])}
+          </p>
+          <p class="stores-difference" data-testid="count-difference">
+            {read.ok ? words.difference(read.value - there[heap]) : ''}
+          </p>
+          <ChoiceRow
+            label={words.why}
+            choices={reasons.map((value) => ({ value, label: countReasonWords[value] }))}
+            value={why}
+            onChoose={setWhy}
+            error={whyMissing && !why ? words.whyMissing : undefined}
+            testId="count-why"
+          />
+        </div>
       </div>
       <Unsaved />
     </Sheet>

@@ -30,9 +30,9 @@ export const StateSign = ({ row: { id, state, free, fact } }: { row: PartRow }) 
   );
 };
 
-/** The three numbers of a part, and what is to be cleaned of it. */
+/** The three numbers of a part. */
 export const PartFigures = ({ row }: { row: PartRow }) => {
-  const { id, told, onHand, allotted, free, toClean } = row;
+  const { id, told, onHand, allotted, free } = row;
   // Unknown is not zero: without a delivery or a count nobody knows what lies there.
   const known = told || onHand !== 0;
   const shown = (n: number) => (known ? words.count(n) : words.unknown);
@@ -40,7 +40,6 @@ export const PartFigures = ({ row }: { row: PartRow }) => {
     ['on-hand', words.onHand, shown(onHand)],
     ['allotted', words.allotted, words.count(allotted)],
     ['free', words.free, shown(free)],
-    ...(toClean === 0 ? [] : ([['to-clean', words.toClean, words.count(toClean)]] as const)),
   ] as const;
   return (
     <dl class="stores-figures">

@@ -41,7 +41,7 @@ export const PartPage = ({ id }: { id: PartId }) => {
         {back}
       </header>
       <Panel
-        title={words.parts}
+        title={words.howMany}
         actions={
           <>
             <PressButton
@@ -85,11 +85,11 @@ const MoneyAndSums = ({ row: { id, onHand, fact } }: { row: PartRow }) => {
   const worth = cost === null ? null : Math.round(cost * Math.max(0, onHand));
   const mark = fact.lowMark ?? null;
   const lines = [
-    ['received', words.receivedInAll, words.count(countOf(shop.stores.received, id))],
+    ['received', words.receivedInAll, words.count(countOf(shop.stores, `received|${id}`))],
     ['cost', words.costEach, cost === null ? words.unknown : pieceCostText(Math.round(cost * 100))],
     ['worth', words.worth, worth === null ? words.unknown : priceText(worth)],
     ['mark', words.lowMark, mark === null ? words.unknown : words.count(mark)],
-    ['lost', words.lostInCleaning, words.count(countOf(shop.stores.lostInCleaning, id))],
+    ['lost', words.lostInCleaning, words.count(countOf(shop.stores, `lost|${id}`))],
   ] as const;
   return (
     <dl class="stores-sums">

@@ -39,6 +39,7 @@ export const ReceiveSheet = ({ part, onClose }: PartSheetProps) => {
       title={words.receiveTitle(nameOf(registers, { register: 'part', id: part }))}
       onClose={onClose}
       closeLabel={words.close}
+      shape="whole"
       testId="receive-sheet"
       foot={
         <PressButton
@@ -51,7 +52,7 @@ export const ReceiveSheet = ({ part, onClose }: PartSheetProps) => {
         />
       }
     >
-      <div class="stores-form">
+      <div class="stores-entry">
         <NumberPad
           label={words.received}
           typed={typed}
@@ -64,25 +65,27 @@ export const ReceiveSheet = ({ part, onClose }: PartSheetProps) => {
           onEnter={() => void save()}
           testId="receive-pieces"
         />
-        <Field
-          label={words.cost}
-          hint={words.costHint}
-          optional={words.optional}
-          kind="number"
-          value={cost}
-          onText={setCost}
-          error={price === undefined ? words.badCost : undefined}
-          testId="receive-cost"
-        />
-        <Field
-          label={words.note}
-          optional={words.optional}
-          value={note}
-          onText={setNote}
-          longest={longestNote}
-          tooLong={(length) => words.tooLong(length, longestNote)}
-          testId="receive-note"
-        />
+        <div class="stores-form">
+          <Field
+            label={words.cost}
+            hint={words.costHint}
+            optional={words.optional}
+            kind="number"
+            value={cost}
+            onText={setCost}
+            error={price === undefined ? words.badCost : undefined}
+            testId="receive-cost"
+          />
+          <Field
+            label={words.note}
+            optional={words.optional}
+            value={note}
+            onText={setNote}
+            longest={longestNote}
+            tooLong={(length) => words.tooLong(length, longestNote)}
+            testId="receive-note"
+          />
+        </div>
       </div>
       <Unsaved />
     </Sheet>

@@ -118,7 +118,7 @@ describe('cleaning', () => {
     expect([onHand(shop), toClean(shop)]).toEqual([89, 3]);
     shop.act(clean(1, { lost: 2 }));
     expect([onHand(shop), toClean(shop)]).toEqual([90, 0]);
-    expect(shop.shop.stores.lostInCleaning.get(part.core)).toBe(2);
+    expect(shop.shop.stores.get(`lost|${part.core}`)).toBe(2);
   });
 
   test.each([

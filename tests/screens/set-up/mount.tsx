@@ -72,9 +72,12 @@ export async function mount(
 let time = 10_000;
 
 /** Presses a button by its test id, and lets what it saves come to disk. */
-export async function press(testId: string): Promise<void> {
+export const press = (testId: string): Promise<void> => pressOn(screen.getByTestId(testId));
+
+/** The same of a button that has no test id. */
+export async function pressOn(button: HTMLElement): Promise<void> {
   time += 1000;
-  clickAt(screen.getByTestId(testId), time);
+  clickAt(button, time);
   await settle();
 }
 
