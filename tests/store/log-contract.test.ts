@@ -1,11 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Entry, entryAfter, noLink } from '../../src/domain/log/chain.ts';
+import { chained, type Entry, entryAfter, noLink } from '../../src/domain/log/chain.ts';
 import { holdingOf } from '../../src/domain/log/holding.ts';
 import { countIn, emptyParcel } from '../../src/domain/packed/parcel.ts';
 import { addEvent, emptyShop } from '../../src/domain/shop/shop.ts';
+import { aWorkshop } from '../support/a-shop.ts';
 import { foreignEntries, foreignLog, newerEntry, newerEvent, spellDraft } from '../support/drafts.ts';
 import { logMakers } from '../support/log-makers.ts';
+import { part, partFacts } from '../support/workshop.ts';
 
 const now = Date.UTC(2026, 2, 2, 9);
 const sixYears = 6 * 365 * 86_400_000;
@@ -108,6 +110,33 @@ describe.each(logMakers)('a log %s', (_, make) => {
       'tray-split',
     ]);
     expect(await kinds(split.into.tray)).toEqual(['tray-split']);
+  });
+
+  test('the history of a part has its deliveries and counts, also what was taken back, and no tap of a tray', async () => {
+    const log = await make();
+    const shop = aWorkshop();
+    for (const set of partFacts) shop.set(set);
+    const lines = [
+      { part: part.core, pieces: 20, cost: null },
+      { part: part['copper-ferrule'], pieces: 9, cost: 100 },
+    ];
+    shop.act({ kind: 'receive-parts', parts: lines, note: 'two lines' });
+    shop.pass(shop.tray('ash-copper', 2), 'bore', { pieces: 2 });
+    const counted = {
+      kind: 'count-parts',
+      part: part.core,
+      heap: 'shelf',
+      counted: 19,
+      why: 'lost',
+      note: '',
+    } as const;
+    shop.undo(shop.act(counted));
+    await log.merge({ entries: chained(shop.log), now });
+    const kinds = async (name: keyof typeof part) =>
+      (await log.about(`part/${part[name]}`)).events.map(({ kind }) => kind);
+    expect(await kinds('core')).toEqual(['parts-received', 'parts-counted', 'voided']);
+    expect(await kinds('copper-ferrule')).toEqual(['parts-received']);
+    expect(await kinds('nickel-ferrule')).toEqual([]);
   });
 
   test('the latest own events are those of this station alone, the newest last', async () => {

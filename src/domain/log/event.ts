@@ -104,7 +104,7 @@ export type TallyEvent = TrayEvent | StoresEvent;
 /** Of a tray: has the tray that it is about, and moves of its pieces. */
 export type TrayEvent = Readonly<v.InferOutput<(typeof trayKinds)[number]>>;
 /** Of the stores. */
-export type StoresEvent = Readonly<v.InferOutput<(typeof storesKinds)[number]>>;
+type StoresEvent = Readonly<v.InferOutput<(typeof storesKinds)[number]>>;
 
 const spellKinds = [
   v.object({ ...envelope, kind: v.literal('spell-begun'), stage: stageId }),

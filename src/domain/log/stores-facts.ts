@@ -4,14 +4,17 @@ import { partId } from './ids.ts';
 
 /** More pieces of one part than a shop's stores will ever hold. */
 export const mostParts = 999_999;
-const count = (least: number) => v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(mostParts));
+export const partCount = (least: number) =>
+  v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(mostParts));
+/** Money is whole minor units (cents, pence); null is not known. */
+export const money = v.nullable(v.pipe(v.number(), v.safeInteger(), v.minValue(0)));
 
 /** One line of a delivery. */
 const received = v.object({
   part: partId,
-  pieces: count(1),
-  /** What the line cost as a whole, in whole minor units (cents, pence); null is not known. */
-  cost: v.nullable(v.pipe(v.number(), v.safeInteger(), v.minValue(0))),
+  pieces: partCount(1),
+  /** What the line cost as a whole. */
+  cost: money,
 });
 
 /** Parts came into the stores. */
@@ -33,7 +36,7 @@ export const partsCounted = {
   kind: v.literal('parts-counted'),
   part: partId,
   heap,
-  counted: count(0),
+  counted: partCount(0),
   /** What the count adds to what the log had: below 0 takes away. */
   pieces: v.pipe(v.number(), v.safeInteger()),
   why: countReason,
@@ -44,6 +47,6 @@ export const partsCounted = {
 export const partsCleaned = {
   kind: v.literal('parts-cleaned'),
   part: partId,
-  back: count(0),
-  lost: count(0),
+  back: partCount(0),
+  lost: partCount(0),
 };

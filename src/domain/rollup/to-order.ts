@@ -42,7 +42,7 @@ export function toOrder(shop: Shop): readonly ToOrder[] {
 }
 
 /** Parts that the pieces take that are wanted and not begun. */
-export function partsOfPlan(shop: Shop): Counter<PartId> {
+function partsOfPlan(shop: Shop): Counter<PartId> {
   const parts: Counter<PartId> = new Map();
   for (const { variant, pieces } of stillToStart(shop)) {
     const bill = factOf(shop.registers, { register: 'variant', id: variant })?.bill ?? [];

@@ -10,7 +10,7 @@ import {
   stationId,
   variantId,
 } from '../log/ids.ts';
-import { mostParts } from '../log/stores-facts.ts';
+import { money, partCount } from '../log/stores-facts.ts';
 import { codeLetters } from '../tray/code-alphabet.ts';
 import { markNoteSchema, nameSchema, noteSchema } from './text-schema.ts';
 
@@ -52,9 +52,9 @@ export const partFact = v.object({
    * What one piece costs, in whole hundredths of a minor unit: a screw out of a box of a thousand costs less than a cent. It
    * stands where no delivery says a price; null, or left out by older versions, is not known.
    */
-  cost: v.exactOptional(v.nullable(v.pipe(v.number(), v.safeInteger(), v.minValue(0)))),
+  cost: v.exactOptional(money),
   /** At so many pieces or fewer it is time to order; null, or left out by older versions, is no mark. */
-  lowMark: v.exactOptional(v.nullable(v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(mostParts)))),
+  lowMark: v.exactOptional(v.nullable(partCount(0))),
   /** Saved from scrap it has to be cleaned before it is used again; left out by older versions, see `isCleaned`. */
   cleaned: v.exactOptional(v.boolean()),
 });
@@ -65,9 +65,6 @@ const billLine = v.object({
   each: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(999)),
   stage: stageId,
 });
-
-/** Money is whole minor units (cents, pence); null is not known. */
-const money = v.nullable(v.pipe(v.number(), v.safeInteger(), v.minValue(0)));
 
 export const variantFact = v.object({
   name: nameSchema,

@@ -9,7 +9,7 @@ import type { Projection } from './projection.ts';
  * (`saved`); those cleaned, back on the shelf (`cleaned`), and lost over it (`lost`); and how many deliveries and counts say
  * how many there are (`told`): of a part without one nobody knows.
  */
-export type StoresSum =
+type StoresSum =
   | 'received'
   | 'priced'
   | 'paid'

@@ -11,7 +11,7 @@ import { traysWords } from '../../words/trays-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 import { CountField } from '../parts/count-field.tsx';
 import { Unsaved } from '../parts/unsaved.tsx';
-import type { PartSheetProps } from './use-part-sheet.tsx';
+import type { PartSheetProps } from './part-sheet-props.ts';
 
 const bounds = { least: 0, most: mostParts };
 

@@ -12,7 +12,7 @@ import { numberProblemWords, problemWords } from '../../words/problem-words.ts';
 import { storesWords as words } from '../../words/stores-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 import { Unsaved } from '../parts/unsaved.tsx';
-import type { PartSheetProps } from './use-part-sheet.tsx';
+import type { PartSheetProps } from './part-sheet-props.ts';
 
 const bounds = { least: 0, most: mostParts };
 const reasons = Object.keys(countReasonWords) as readonly CountReason[];

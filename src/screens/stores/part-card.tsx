@@ -21,14 +21,12 @@ export const PartCard = ({ row, onOpen }: { row: PartRow; onOpen: OpenPartSheet 
       <StateSign row={row} />
       <div class="stores-acts">
         <PressButton
-          icon="import"
           label={words.receive}
           name={words.actOn(words.receive, fact.name)}
           onAct={() => onOpen('receive', id)}
           testId={`stores-${id}-receive`}
         />
         <PressButton
-          icon="recount"
           tone={state === 'below-zero' ? 'flaw' : 'plain'}
           label={words.countIt}
           name={words.actOn(words.countIt, fact.name)}

@@ -12,7 +12,7 @@ import { storesWords as words } from '../../words/stores-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 import { readPrice } from '../parts/money.ts';
 import { Unsaved } from '../parts/unsaved.tsx';
-import type { PartSheetProps } from './use-part-sheet.tsx';
+import type { PartSheetProps } from './part-sheet-props.ts';
 
 const bounds = { least: 1, most: mostParts };
 

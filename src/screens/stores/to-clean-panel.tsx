@@ -68,7 +68,6 @@ const Saved = ({ row: { id, fact, toClean }, onOpen }: { row: PartRow; onOpen: O
           />
           {toClean > 1 && (
             <PressButton
-              icon="pass"
               label={words.cleanAll}
               detail={words.backToStores(toClean)}
               name={words.actOn(words.cleanAll, fact.name)}

@@ -6,7 +6,7 @@ import { CountSheet } from './count-sheet.tsx';
 import { ReceiveSheet } from './receive-sheet.tsx';
 
 /** What can be done with a part on a sheet. */
-export type PartAct = 'receive' | 'count' | 'clean';
+type PartAct = 'receive' | 'count' | 'clean';
 export type OpenPartSheet = (act: PartAct, part: PartId) => void;
 
 /** The sheet of one act on one part, while it is open. */
@@ -17,9 +17,4 @@ export function usePartSheet(): { readonly open: OpenPartSheet; readonly sheet: 
   if (!now) return { open, sheet: null };
   const Sheet = { receive: ReceiveSheet, count: CountSheet, clean: CleanSheet }[now.act];
   return { open, sheet: <Sheet part={now.part} onClose={onClose} /> };
-}
-
-export interface PartSheetProps {
-  readonly part: PartId;
-  readonly onClose: () => void;
 }
