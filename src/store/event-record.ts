@@ -1,11 +1,11 @@
 import { type Branch, toldApart } from '../domain/log/branch.ts';
 import type { Entry, Link } from '../domain/log/chain.ts';
 import type { ShopEvent } from '../domain/log/event.ts';
-import type { PartId, StationId, TrayId } from '../domain/log/ids.ts';
+import type { LotId, PartId, StationId, TrayId } from '../domain/log/ids.ts';
 import type { LogEvent } from '../domain/log/read-event.ts';
 
 /** What a history can be asked of: a tray, or something of the stores under a name that no tray has. */
-export type Subject = TrayId | `part/${PartId}`;
+export type Subject = TrayId | `part/${PartId}` | `lot/${LotId}`;
 
 /** One entry as a store keeps it: as its station wrote it, under the identity that it has here. */
 export interface EventRecord {
@@ -46,6 +46,7 @@ export function subjectsOf(entry: LogEvent): readonly Subject[] {
   if (event.kind === 'voided') return subjectsOf(event.event);
   if (event.kind === 'parts-received') return event.parts.map(({ part }): Subject => `part/${part}`);
   if ('part' in event) return [`part/${event.part}`];
+  if (event.kind === 'moisture-read') return [`lot/${event.lot}`];
   if (!('of' in event)) return [];
   return 'into' in event ? [event.of.tray, event.into.tray] : [event.of.tray];
 }

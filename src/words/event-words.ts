@@ -3,7 +3,7 @@ import { atStage, type Move } from '../domain/log/place.ts';
 import type { RegisterSet } from '../domain/set-up/register.ts';
 import type { Registers } from '../domain/shop/registers.ts';
 import { nameOf } from './names.ts';
-import { pieces } from './number-words.ts';
+import { pieces, roundNumber } from './number-words.ts';
 import { gradesWords, outcomeWords, recountWords } from './outcome-words.ts';
 import { cleanedWords, countedWords, receivedWords } from './parts-words.ts';
 
@@ -33,6 +33,8 @@ export function eventWords(event: ShopEvent, registers: Registers): string {
       return countedWords(event, registers);
     case 'parts-cleaned':
       return cleanedWords(event, registers);
+    case 'moisture-read':
+      return `${nameOf(registers, { register: 'lot', id: event.lot })} read: ${roundNumber(event.percent / 10)} %`;
     case 'spell-begun':
       return `Work begun at ${stage(event.stage)}`;
     case 'spell-ended':

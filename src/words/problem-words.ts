@@ -59,6 +59,8 @@ export function problemWords(problem: Problem, registers: Registers): string {
       return 'Choose the wood.';
     case 'no-stage':
       return 'Choose the stage.';
+    case 'no-lot':
+      return 'The shop does not know this lot of blanks.';
     case 'no-part':
       return 'Choose the part.';
     case 'none-to-clean':

@@ -13,12 +13,14 @@ import { factOf } from '../../src/domain/shop/registers.ts';
 import { aShop, aWorkshop, isVoidable, mended, type TestShop } from './a-shop.ts';
 import {
   batch,
+  lot,
   part,
   partFacts,
   reason,
   route,
   routeStages,
   setUpFacts,
+  species,
   stage,
   variant,
 } from './workshop.ts';
@@ -38,6 +40,7 @@ const acts = {
   join: 3,
   recode: 1,
   recount: 2,
+  read: 1,
   receive: 2,
   count: 2,
   clean: 2,
@@ -77,6 +80,8 @@ export const historiesWithout = (...names: readonly Act[]) =>
 /** The set-up, made once by a station of its own. */
 const office = aWorkshop({ station: 'office', letter: 'X' });
 for (const set of partFacts) office.set(set);
+for (const id of Object.values(lot))
+  office.set({ register: 'lot', id, value: { name: id, species: species.ash, retired: false } });
 const setUpLog = office.log;
 
 export interface Played {
@@ -157,6 +162,7 @@ function commandOf(tablet: TestShop, step: Step): Command | undefined {
     const tray = pick([...tablet.shop.trays.keys()], a);
     return tray && { kind: 'recode', tray };
   }
+  if (act === 'read') return meterRead(step);
   if (act === 'receive' || act === 'count' || act === 'clean') return inStores(tablet, step);
   if (act === 'spell') return { kind: a % 2 ? 'begin-spell' : 'end-spell', stage: stage.turn };
   return atSpot(tablet, step);
@@ -193,6 +199,13 @@ function atSpot(tablet: TestShop, { act, a, b, c }: Step): Command | undefined {
       return { kind: 'flaw', spot, pieces, reasons, outcome: pick(outcomes, c) ?? mended };
     }
   }
+}
+
+/** The meter shows something of a lot; every third time the air of the room is read too. */
+function meterRead({ a, b, c }: Step): Command | undefined {
+  const air = c % 3 === 0 ? { celsius: b - 20, humidity: 10 * a } : null;
+  const of = pick(Object.values(lot), a);
+  return of && { kind: 'read-moisture', lot: of, percent: 50 + b, air };
 }
 
 /** What is done in the stores; every second screen is behind, and shows two more to be cleaned than there are. */

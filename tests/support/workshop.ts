@@ -1,6 +1,8 @@
 import * as v from 'valibot';
 import {
   batchId,
+  lotId,
+  machineId,
   markId,
   partId,
   personId,
@@ -40,6 +42,8 @@ export const batch = ids(batchId, ['spring', 'autumn']);
 export type BatchName = keyof typeof batch;
 export const route = ids(routeId, ['haft', 'short']);
 export const mark = ids(markId, ['new-gouge', 'new-belt']);
+export const lot = ids(lotId, ['shelf', 'stove']);
+export const machine = ids(machineId, ['lathe']);
 export const person = ids(personId, ['edda', 'odo']);
 
 const common = {

@@ -1,5 +1,5 @@
 import type { Outcome, RecountReason } from '../log/event.ts';
-import type { BatchId, PartId, ReasonId, RouteId, StageId, TrayId, VariantId } from '../log/ids.ts';
+import type { BatchId, LotId, PartId, ReasonId, RouteId, StageId, TrayId, VariantId } from '../log/ids.ts';
 import type { Grade } from '../log/place.ts';
 import type { CountReason, Heap } from '../log/stores-facts.ts';
 import type { RegisterSet } from '../set-up/register.ts';
@@ -85,6 +85,13 @@ export type Command =
       readonly back: number;
       readonly lost: number;
       readonly shown: number;
+    }
+  /** Tenths of a per cent, of °C and of a per cent of humidity. */
+  | {
+      readonly kind: 'read-moisture';
+      readonly lot: LotId;
+      readonly percent: number;
+      readonly air: { readonly celsius: number; readonly humidity: number } | null;
     }
   | { readonly kind: 'set'; readonly set: RegisterSet }
   | { readonly kind: 'undo'; readonly events: readonly Voidable[] }

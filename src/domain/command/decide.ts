@@ -2,6 +2,7 @@ import type { Shop } from '../shop/shop.ts';
 import type { Command } from './command.ts';
 import { decideAtBench, isBenchCommand } from './decide-at-bench.ts';
 import { decideCard } from './decide-card.ts';
+import { decideMoisture } from './decide-moisture.ts';
 import { decideRecount } from './decide-recount.ts';
 import { decideChangeRoute, decideSet } from './decide-set-up.ts';
 import { decideClean, decideCount, decideReceive } from './decide-stores.ts';
@@ -32,6 +33,8 @@ export function decide(shop: Shop, command: Command, at: Circumstances): Decisio
       return decideCount(shop, command, at);
     case 'clean-parts':
       return decideClean(shop, command, at);
+    case 'read-moisture':
+      return decideMoisture(shop, command, at);
     case 'change-route':
       return decideChangeRoute(shop, command, at);
     case 'set':

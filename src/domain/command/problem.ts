@@ -40,6 +40,8 @@ export type Problem =
   | { readonly kind: 'no-part' }
   /** Nothing of a part is to be cleaned. */
   | { readonly kind: 'none-to-clean' }
+  /** A lot of blanks that the shop has no word on. */
+  | { readonly kind: 'no-lot' }
   /** A mark that says nothing. */
   | { readonly kind: 'no-note' }
   /** A route card without a count on it. */

@@ -39,6 +39,7 @@ const columns = [
   'parts',
   'heap',
   'lost-parts',
+  'moisture',
   'taken-back',
   'takes-back',
   'clock-doubtful',
@@ -144,6 +145,12 @@ function detailsOf(event: ShopEvent, nameOf: Naming): Partial<TapRow> {
       return {
         parts: countedPart({ part: event.part, pieces: event.back }, nameOf),
         'lost-parts': event.lost,
+      };
+    case 'moisture-read':
+      return {
+        species: nameOf({ register: 'species', id: event.species }),
+        parts: nameOf({ register: 'lot', id: event.lot }),
+        moisture: event.percent / 10,
       };
     case 'spell-begun':
       return { stage: nameOf({ register: 'stage', id: event.stage }) };

@@ -13,6 +13,7 @@ import {
   trayId,
   variantId,
 } from './ids.ts';
+import { moistureRead } from './moisture-facts.ts';
 import { gradeSchema, moveSchema, piecesSchema } from './place.ts';
 import { stampSchema } from './stamp.ts';
 import { partsCleaned, partsCounted, partsReceived } from './stores-facts.ts';
@@ -95,6 +96,7 @@ const storesKinds = [
   v.object({ ...envelope, ...partsReceived }),
   v.object({ ...envelope, ...partsCounted }),
   v.object({ ...envelope, ...partsCleaned }),
+  v.object({ ...envelope, ...moistureRead }),
 ] as const;
 const tallyKinds = [...trayKinds, ...storesKinds] as const;
 
@@ -166,6 +168,7 @@ export const eventKinds = [
   'parts-received',
   'parts-counted',
   'parts-cleaned',
+  'moisture-read',
   'spell-begun',
   'spell-ended',
   'voided',

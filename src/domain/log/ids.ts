@@ -15,6 +15,8 @@ export const personId = v.pipe(idText, v.brand('PersonId'));
 export const reasonId = v.pipe(idText, v.brand('ReasonId'));
 export const markId = v.pipe(idText, v.brand('MarkId'));
 export const labelSizeId = v.pipe(idText, v.brand('LabelSizeId'));
+export const machineId = v.pipe(idText, v.brand('MachineId'));
+export const lotId = v.pipe(idText, v.brand('LotId'));
 
 export type StationId = v.InferOutput<typeof stationId>;
 export type TrayId = v.InferOutput<typeof trayId>;
@@ -28,6 +30,8 @@ export type PersonId = v.InferOutput<typeof personId>;
 export type ReasonId = v.InferOutput<typeof reasonId>;
 export type MarkId = v.InferOutput<typeof markId>;
 export type LabelSizeId = v.InferOutput<typeof labelSizeId>;
+export type MachineId = v.InferOutput<typeof machineId>;
+export type LotId = v.InferOutput<typeof lotId>;
 
 /** A shop's day as `YYYY-MM-DD`; it begins at the hour that the maker sets, in the shop's zone. */
 export const shopDayText = v.pipe(v.string(), v.regex(/^\d{4}-\d{2}-\d{2}$/), v.brand('ShopDay'));

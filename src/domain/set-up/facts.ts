@@ -33,6 +33,17 @@ const grainPattern = v.picklist([
 ]);
 export type GrainPattern = v.InferOutput<typeof grainPattern>;
 
+const whole = (least: number, most: number) =>
+  v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
+
+/** What a wood did to the maker. It stands for good; one that was a mistake says when it was withdrawn. */
+const reaction = v.object({
+  day: shopDayText,
+  note: noteSchema,
+  withdrawn: v.nullable(shopDayText),
+});
+export const mostReactions = 50;
+
 export const speciesFact = v.object({
   name: nameSchema,
   grain: grainPattern,
@@ -42,6 +53,8 @@ export const speciesFact = v.object({
   reference: v.nullable(v.string()),
   caution: noteSchema,
   retired,
+  /** The maker's own, in the order in which they were noted; left out while there is none. */
+  reactions: v.exactOptional(v.pipe(v.array(reaction), v.maxLength(mostReactions))),
 });
 
 export const partFact = v.object({
@@ -57,6 +70,8 @@ export const partFact = v.object({
   lowMark: v.exactOptional(v.nullable(partCount(0))),
   /** Saved from scrap it has to be cleaned before it is used again; left out by older versions, see `isCleaned`. */
   cleaned: v.exactOptional(v.boolean()),
+  /** Diameter of wood that a core or ferrule is fitted on, 1/100 mm; left out while it is not said. */
+  fitDiameter: v.exactOptional(whole(100, 30_000)),
 });
 
 /** `each` of a part goes into a piece at the stage that fits it. */
@@ -76,6 +91,13 @@ export const variantFact = v.object({
   retired,
 });
 
+/**
+ * What a stage does that lungs, skin or hands pay for: it makes wood dust; the piece turns in the lathe; a finish or solvent
+ * gives off fumes; it cuts a flat, after which the piece must not be spun again.
+ */
+export const stageDoings = ['dust', 'turns', 'fumes', 'flat'] as const;
+export type StageDoing = (typeof stageDoings)[number];
+
 const stageCommon = {
   name: nameSchema,
   /** The flaw buttons of the stage, each in a fixed place; six at most. */
@@ -84,6 +106,8 @@ const stageCommon = {
   bulk: v.boolean(),
   caution: noteSchema,
   retired,
+  /** Left out by older versions, and while nobody has said. */
+  does: v.exactOptional(v.pipe(v.array(v.picklist(stageDoings)), v.maxLength(stageDoings.length))),
 };
 
 export const stageFact = v.variant('kind', [
@@ -146,8 +170,19 @@ export const markFact = v.object({
   retired,
 });
 
-const whole = (least: number, most: number) =>
-  v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
+/** A machine, with the stages that are worked on it. */
+export const machineFact = v.object({
+  name: nameSchema,
+  stages: v.pipe(v.array(stageId), v.maxLength(60)),
+  /** Minutes that it may run, and minutes that it must then rest; null when it needs no rest. */
+  duty: v.nullable(v.object({ on: whole(1, 1440), off: whole(1, 1440) })),
+  /** Its own most turns per minute; null when it does not turn, or that is not said. */
+  mostTurns: v.nullable(whole(1, 99_999)),
+  retired,
+});
+
+/** Blanks of one wood that lie and dry together, of which moisture is read. */
+export const lotFact = v.object({ name: nameSchema, species: speciesId, retired });
 
 /**
  * A size of label; lengths are hundredths of a millimetre, because all numbers of the log are whole. `sheet` says how labels lie on a sheet, null that each is a
@@ -222,5 +257,8 @@ export type RouteFact = Readonly<v.InferOutput<typeof routeFact>>;
 export type BatchFact = Readonly<v.InferOutput<typeof batchFact>>;
 export type MarkFact = Readonly<v.InferOutput<typeof markFact>>;
 export type LabelSizeFact = Readonly<v.InferOutput<typeof labelSizeFact>>;
+export type MachineFact = Readonly<v.InferOutput<typeof machineFact>>;
+export type LotFact = Readonly<v.InferOutput<typeof lotFact>>;
+export type Reaction = Readonly<v.InferOutput<typeof reaction>>;
 export type ShopFact = Readonly<v.InferOutput<typeof shopFact>>;
 export type StationFact = Readonly<v.InferOutput<typeof stationFact>>;

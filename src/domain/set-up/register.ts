@@ -2,6 +2,8 @@ import * as v from 'valibot';
 import {
   batchId,
   labelSizeId,
+  lotId,
+  machineId,
   markId,
   partId,
   personId,
@@ -15,6 +17,8 @@ import {
 import {
   batchFact,
   labelSizeFact,
+  lotFact,
+  machineFact,
   markFact,
   partFact,
   personFact,
@@ -42,6 +46,8 @@ export const registerSchema = v.variant('register', [
   v.object({ register: v.literal('reason'), id: reasonId, value: reasonFact }),
   v.object({ register: v.literal('mark'), id: markId, value: markFact }),
   v.object({ register: v.literal('label-size'), id: labelSizeId, value: labelSizeFact }),
+  v.object({ register: v.literal('machine'), id: machineId, value: machineFact }),
+  v.object({ register: v.literal('lot'), id: lotId, value: lotFact }),
   v.object({ register: v.literal('shop'), id: v.literal('shop'), value: shopFact }),
   v.object({ register: v.literal('station'), id: stationId, value: stationFact }),
 ]);

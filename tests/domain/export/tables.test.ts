@@ -102,6 +102,7 @@ describe('the table of taps', () => {
       parts: null,
       heap: null,
       'lost-parts': null,
+      moisture: null,
       'taken-back': 'no',
       'takes-back': null,
       'clock-doubtful': 'no',

@@ -1,7 +1,18 @@
 import { labelSizes } from '../../../src/domain/label/label-sizes.ts';
 import type { EventKind, ShopEvent } from '../../../src/domain/log/event.ts';
 import { aWorkshop, backTo, lowered, mended, scrapped } from '../../support/a-shop.ts';
-import { mark, part, person, reason, route, routeStages, species, stage } from '../../support/workshop.ts';
+import {
+  lot,
+  machine,
+  mark,
+  part,
+  person,
+  reason,
+  route,
+  routeStages,
+  species,
+  stage,
+} from '../../support/workshop.ts';
 
 /** A log in which every kind of event, of outcome, of place and of set-up fact comes up. */
 export function sampleLog(): readonly ShopEvent[] {
@@ -11,7 +22,15 @@ export function sampleLog(): readonly ShopEvent[] {
   shop.set({
     register: 'part',
     id: part.core,
-    value: { name: 'Core', sort: 'core', retired: false, cost: 4500, lowMark: 20, cleaned: true },
+    value: {
+      name: 'Core',
+      sort: 'core',
+      retired: false,
+      cost: 4500,
+      lowMark: 20,
+      cleaned: true,
+      fitDiameter: 1400,
+    },
   });
   shop.set({
     register: 'mark',
@@ -68,6 +87,21 @@ export function sampleLog(): readonly ShopEvent[] {
   shop.pass(tray, 'photo', { grade: 'second' });
   shop.act({ kind: 'end-spell', stage: stage.bore });
   shop.recount(tray, 'bore', { counted: 3, why: 'lost' });
+  shop.set({
+    register: 'lot',
+    id: lot.shelf,
+    value: { name: 'Ash, shelf', species: species.ash, retired: false },
+  });
+  shop.act({ kind: 'read-moisture', lot: lot.shelf, percent: 124, air: { celsius: -5, humidity: 455 } });
+  shop.act({ kind: 'read-moisture', lot: lot.shelf, percent: 121, air: null });
+  shop.set({
+    register: 'machine',
+    id: machine.lathe,
+    value: {
+      ...{ name: 'Lathe', stages: [stage.turn], retired: false },
+      ...{ duty: { on: 30, off: 10 }, mostTurns: 3200 },
+    },
+  });
   const other = shop.split(tray, 'bore', { pieces: 2 });
   shop.join(other, tray);
   const slip = shop.pass(tray, 'bore');
