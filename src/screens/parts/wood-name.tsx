@@ -1,6 +1,9 @@
 import type { SpeciesId } from '../../domain/log/ids.ts';
 import { factOf } from '../../domain/shop/registers.ts';
+import { standingReaction } from '../../domain/wood/reactions.ts';
 import { GrainSwatch } from '../../ui/flow/grain-swatch.tsx';
+import { Icon } from '../../ui/icon/icon.tsx';
+import { woodMarkWords } from '../../words/wood-mark-words.ts';
 import { useShop } from './app-context.ts';
 import './wood-name.css';
 
@@ -12,6 +15,12 @@ export const WoodName = ({ species }: { species: SpeciesId }) => {
     <span class="wood-name">
       <GrainSwatch pattern={fact.grain} tones={{ ground: fact.light, line: fact.dark }} size="small" />
       <span dir="auto">{fact.name}</span>
+      {standingReaction(fact) && (
+        <b class="wood-mark">
+          <Icon name="warn" size={24} />
+          <span>{woodMarkWords}</span>
+        </b>
+      )}
     </span>
   );
 };

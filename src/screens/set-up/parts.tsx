@@ -2,12 +2,13 @@ import { partId, readId } from '../../domain/log/ids.ts';
 import { ChoiceRow } from '../../ui/field/choice-row.tsx';
 import { Field } from '../../ui/field/field.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';
+import { woodCareWords } from '../../words/wood-care-words.ts';
 import { EditSheet } from '../parts/form/edit-sheet.tsx';
 import { keptDrafts } from '../parts/form/kept-drafts.ts';
 import { NameField } from '../parts/form/name-field.tsx';
 import { useForm } from '../parts/form/use-form.ts';
 import { FactPage, type FactSheetProps } from './fact-page.tsx';
-import { cleanedInForm, type PartDraft, partDraftOf, partSorts, readPart } from './part-draft.ts';
+import { cleanedInForm, isFitted, type PartDraft, partDraftOf, partSorts, readPart } from './part-draft.ts';
 
 const kept = keptDrafts<PartDraft>();
 
@@ -60,6 +61,19 @@ const PartSheet = ({ id, now, onClose }: FactSheetProps<'part'>) => {
         onChoose={(sort) => form.change({ sort })}
         testId="part-sort"
       />
+      {isFitted(form.draft.sort) && (
+        <Field
+          label={woodCareWords.fitDiameter}
+          hint={woodCareWords.fitDiameterHint}
+          optional={words.optional}
+          kind="number"
+          unit={woodCareWords.mm}
+          value={form.draft.fitDiameter}
+          onText={(fitDiameter) => form.change({ fitDiameter })}
+          error={form.errorAt('fitDiameter')}
+          testId="part-fit-diameter"
+        />
+      )}
       <Field
         label={words.pieceCost}
         hint={words.pieceCostHint}

@@ -1,6 +1,7 @@
 import type { IconName } from '../../ui/icon/icon-paths.ts';
 import { labelWords } from '../../words/label-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
+import { woodCareWords } from '../../words/wood-care-words.ts';
 
 export const sectionNames = [
   'woods',
@@ -10,6 +11,7 @@ export const sectionNames = [
   'people',
   'stages',
   'route',
+  'machines',
   'batches',
   'labels',
   'files',
@@ -26,6 +28,7 @@ export const sectionIcons: Readonly<Record<SectionName, IconName>> = {
   people: 'person',
   stages: 'bench',
   route: 'plan',
+  machines: 'retry',
   batches: 'trays',
   labels: 'recount',
   files: 'export',
@@ -41,6 +44,7 @@ export const sectionTitles: Readonly<Record<SectionName, string>> = {
   people: words.people,
   stages: words.stages,
   route: words.route,
+  machines: woodCareWords.machines,
   batches: words.batches,
   labels: labelWords.sizes,
   files: words.files,

@@ -7,6 +7,7 @@ import { About } from './about.tsx';
 import { Batches } from './batches.tsx';
 import { Files } from './files.tsx';
 import { LabelSizePage } from './label-size-page.tsx';
+import { Machines } from './machines.tsx';
 import { Overview } from './overview.tsx';
 import { Parts } from './parts.tsx';
 import { People } from './people.tsx';
@@ -26,6 +27,7 @@ const sections: Readonly<Record<SectionName, ComponentType>> = {
   people: People,
   stages: Stages,
   route: Route,
+  machines: Machines,
   batches: Batches,
   labels: LabelSizePage,
   files: Files,

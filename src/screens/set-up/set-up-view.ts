@@ -18,6 +18,7 @@ const registerOf = {
   people: 'person',
   stages: 'stage',
   route: 'route',
+  machines: 'machine',
   batches: 'batch',
 } as const;
 

@@ -1,6 +1,6 @@
 import { type Bounds, readWholeNumber, type WholeNumber } from '../../domain/command/whole-number.ts';
 import type { ReasonId, RouteId, StageId } from '../../domain/log/ids.ts';
-import type { StageFact, StageKind } from '../../domain/set-up/facts.ts';
+import type { StageDoing, StageFact, StageKind } from '../../domain/set-up/facts.ts';
 import { tidyText } from '../../domain/set-up/text.ts';
 import { factsOf, type Registers } from '../../domain/shop/registers.ts';
 import { numberProblemWords } from '../../words/problem-words.ts';
@@ -23,6 +23,8 @@ export interface StageDraft {
   readonly bulk: boolean;
   readonly reasons: readonly ReasonId[];
   readonly caution: string;
+  /** null while nobody has said. */
+  readonly does: readonly StageDoing[] | null;
   /** Asked for while the stage is on no route. */
   readonly placing: Placing;
 }
@@ -45,6 +47,7 @@ export function stageDraftOf(stage: StageFact | undefined, placing: Placing): St
     bulk: stage?.bulk ?? false,
     reasons: stage?.reasons ?? [],
     caution: stage?.caution ?? '',
+    does: stage?.does ?? null,
     placing,
   };
 }
@@ -69,6 +72,7 @@ export function readStage(draft: StageDraft, { curing }: { curing: number }): Re
     bulk,
     caution: tidyText(draft.caution),
     retired: false,
+    ...(draft.does && { does: [...draft.does] }),
   };
   const shared = { name: nameProblem(draft.name), caution: noteProblem(draft.caution) };
   if (kind !== 'hold') {

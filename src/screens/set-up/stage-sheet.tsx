@@ -17,11 +17,12 @@ import type { FactSheetProps } from './fact-page.tsx';
 import { FlawButtonsEdit } from './flaw-buttons-edit.tsx';
 import { PlacingFields } from './placing-fields.tsx';
 import { curingAt, stagesOnRoutes, whyStageStays } from './set-up-view.ts';
+import { StageDoingsField } from './stage-doings-field.tsx';
 import { readStage, type StageDraft, stageDraftOf, usualPlacing, withStage } from './stage-draft.ts';
 
 export const keptStages: KeptDrafts<StageDraft> = keptDrafts<StageDraft>();
 
-/** Name, kind, cure, place on the route, flaw buttons and caution of a stage. */
+/** Name, kind, cure, place on the route, flaw buttons, what it does to people, and caution of a stage. */
 export const StageSheet = ({ id, now, onClose }: FactSheetProps<'stage'>) => {
   const session = useSession();
   const shop = useShop();
@@ -98,6 +99,7 @@ export const StageSheet = ({ id, now, onClose }: FactSheetProps<'stage'>) => {
         testId="stage-bulk"
       />
       <FlawButtonsEdit reasons={draft.reasons} onReasons={(reasons) => change({ reasons })} />
+      <StageDoingsField does={draft.does} onDoes={(does) => change({ does })} />
       <CautionField
         caution={draft.caution}
         onCaution={(caution) => change({ caution })}

@@ -4,12 +4,14 @@ import { grainNames, grainTones } from '../../ui/flow/grain-patterns.ts';
 import { GrainSwatch } from '../../ui/flow/grain-swatch.tsx';
 import { grainWords, toneWords } from '../../words/grain-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
+import { useSession } from '../parts/app-context.ts';
 import { EditSheet } from '../parts/form/edit-sheet.tsx';
 import { type KeptDrafts, keptDrafts } from '../parts/form/kept-drafts.ts';
 import { NameField } from '../parts/form/name-field.tsx';
 import { useForm } from '../parts/form/use-form.ts';
 import { CautionField } from './caution-field.tsx';
 import type { FactSheetProps } from './fact-page.tsx';
+import { ReactionsField } from './reactions-field.tsx';
 import { readWood, type ToneName, toneNames, toneOf, type WoodDraft } from './wood-draft.ts';
 
 export const keptWoods: KeptDrafts<WoodDraft> = keptDrafts<WoodDraft>();
@@ -19,8 +21,9 @@ export interface WoodSheetProps extends FactSheetProps<'species'> {
   readonly begin: WoodDraft;
 }
 
-/** Name, drawn grain, colours and caution of a wood. */
+/** Name, caution, the maker's own reactions, drawn grain and colours of a wood. */
 export const WoodSheet = ({ id, now, begin, onClose }: WoodSheetProps) => {
+  const session = useSession();
   const form = useForm({
     id,
     kept: keptWoods,
@@ -54,6 +57,11 @@ export const WoodSheet = ({ id, now, begin, onClose }: WoodSheetProps) => {
         onCaution={(caution) => change({ caution })}
         error={errorAt('caution')}
         testId="wood-caution"
+      />
+      <ReactionsField
+        reactions={draft.reactions ?? []}
+        today={session.today()}
+        onReactions={(reactions) => change({ reactions: [...reactions] })}
       />
       <GrainChoice {...draft} onChange={change} />
       <ToneChoice {...draft} onChange={change} />

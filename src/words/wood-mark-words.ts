@@ -1,0 +1,2 @@
+/** Stands beside the name of a wood that the maker reacted to, wherever that name stands. */
+export const woodMarkWords = 'you reacted';
