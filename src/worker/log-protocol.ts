@@ -1,4 +1,5 @@
 /** What passes between a window and the worker that does one job on the log for it. Types only. */
+import type { DustQuestion } from '../domain/study/dust-minutes.ts';
 import type { StudyOrder } from '../domain/study/study-desk.ts';
 import type { CopyJobs } from '../store/copy-jobs.ts';
 import type { FileShelf } from '../store/file-shelf.ts';
@@ -24,6 +25,8 @@ export type ToWorker =
   | { readonly kind: 'seal'; readonly name: string }
   /** Answer questions on a log; its lines, if it is given in lines, have come before. One may follow another. */
   | { readonly kind: 'study'; readonly order: StudyOrder; readonly log: LogSource }
+  /** Add up the minutes of dust on a log; its lines, if it is given in lines, have come before. */
+  | { readonly kind: 'dust'; readonly question: DustQuestion; readonly log: LogSource }
   | { readonly kind: 'answer'; readonly call: number; readonly result: unknown }
   | { readonly kind: 'refusal'; readonly call: number; readonly problem: string };
 

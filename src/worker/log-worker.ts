@@ -90,6 +90,16 @@ async function study({ order, log }: Extract<ToWorker, { kind: 'study' }>): Prom
   }
 }
 
+async function dust({ question, log }: Extract<ToWorker, { kind: 'dust' }>): Promise<void> {
+  try {
+    const { dustJob } = await import('../store/dust-job.ts');
+    const source = log.kind === 'lines' ? { kind: log.kind, lines: lines.splice(0) } : log;
+    say({ kind: 'done', result: await dustJob(question, source) });
+  } catch (error) {
+    say({ kind: 'failed', problem: String(error) });
+  }
+}
+
 worker.addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
   switch (data.kind) {
     case 'lines':
@@ -103,6 +113,9 @@ worker.addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
       break;
     case 'study':
       void study(data);
+      break;
+    case 'dust':
+      void dust(data);
       break;
     case 'answer':
       waiting.get(data.call)?.resolve(data.result);

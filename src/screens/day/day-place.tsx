@@ -13,6 +13,7 @@ import { updateWords } from '../../words/update-words.ts';
 import { address, goTo } from '../parts/address.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 import { DayCopies } from '../parts/files/day-copies.tsx';
+import { onDemand } from '../parts/on-demand.tsx';
 import { TableButton } from '../parts/table-button.tsx';
 import { UpdateOffer } from '../parts/update-offer.tsx';
 import { useNow } from '../parts/use-now.ts';
@@ -20,6 +21,8 @@ import { ChecksPanel } from './checks-panel.tsx';
 import { ClockMark, MarkedDays } from './clock-mark.tsx';
 import { DayFigures, DayFlaws, DayStages } from './day-tables.tsx';
 import { HoldsPanel } from './holds-panel.tsx';
+
+const dustPanel = onDemand(async () => (await import('./dust-panel.tsx')).DustPanel, null);
 
 /** The end of the day: what was done and lost, what cures overnight, which counts to check. */
 export const DayPlace = () => {
@@ -47,6 +50,9 @@ export const DayPlace = () => {
       </InTurn>
       <InTurn>
         <DayFlaws report={report} />
+      </InTurn>
+      <InTurn>
+        <dustPanel.Screen day={day} />
       </InTurn>
       {day === today && (
         <InTurn>

@@ -4,6 +4,7 @@ import { act, cleanup, screen, waitFor } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
 import { DayPlace } from '../../../src/screens/day/day-place.tsx';
 import { dayWords as words } from '../../../src/words/day-words.ts';
+import { dustWords } from '../../../src/words/dust-words.ts';
 import { batch, variant } from '../../support/workshop.ts';
 import { mount } from '../set-up/mount.tsx';
 
@@ -28,12 +29,16 @@ test('Day draws itself to its end from the top down, the figures of the day firs
   watch();
   expect(screen.getByTestId('day-made').textContent).toBe('14');
   await waitFor(() => expect(screen.getByRole('main').getAttribute('aria-busy')).toBe('false'));
+  // Its code is fetched when its turn comes.
+  await screen.findByTestId('dust');
+  await waitFor(() => expect(seen.at(-1)).toContain(dustWords.title));
   observer.disconnect();
   expect(seen).toEqual([
     words.sum,
     `${words.sum} | ${words.holds}`,
     `${words.sum} | ${words.holds} | ${words.stages}`,
     `${words.sum} | ${words.holds} | ${words.stages} | ${words.flaws}`,
+    `${words.sum} | ${words.holds} | ${words.stages} | ${words.flaws} | ${dustWords.title}`,
   ]);
   expect(screen.getByText(words.averageOver(0), { exact: false })).toBeTruthy();
 });
