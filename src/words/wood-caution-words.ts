@@ -1,3 +1,6 @@
+import type { TrayCautions } from '../domain/wood/tray-cautions.ts';
+import { whatRules } from './wood-care-words.ts';
+
 /** What is noted of a wood, as the reference data has it. */
 export interface NotedHazard {
   readonly effects: readonly string[];
@@ -72,4 +75,25 @@ function listOf(words: readonly string[]): string {
   const once = [...new Set(words)];
   const last = once.at(-1) ?? '';
   return once.length > 1 ? `${once.slice(0, -1).join(', ')} and ${last}` : last;
+}
+
+/**
+ * The line that stands once at the bench before the first tap of a spell, the gravest first; empty where there is nothing to
+ * say that the stage's own caution does not. It ends with what rules, unless the wood's caution says so already.
+ */
+export function cautionLine({ wood, reaction, flat, fumes }: TrayCautions, name: string): string {
+  const ofWood = wood && wood.caution !== usualCaution ? wood.caution : '';
+  const noted = [
+    ...(reaction ? [`You reacted to ${name}: ${sentence(reaction.note)}`] : []),
+    ...(flat ? ['Never spin a piece with a flat cut: it catches and breaks.'] : []),
+    ...(ofWood ? [sentence(ofWood.startsWith('It ') ? `${name}: ${ofWood}` : ofWood)] : []),
+    ...(fumes ? ['Fumes: air the room. Oily rags can catch fire: flat, or under water.'] : []),
+  ];
+  if (noted.length === 0) return '';
+  return ofWood ? noted.join(' ') : [...noted, whatRules].join(' ');
+}
+
+/** With a full stop, so that the next one does not run into it. */
+function sentence(text: string): string {
+  return /[.!?]$/.test(text) ? text : `${text}.`;
 }

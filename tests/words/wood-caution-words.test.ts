@@ -1,8 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import woods from '../../shared/species.json' with { type: 'json' };
+import type { ShopDay } from '../../src/domain/log/ids.ts';
+import type { SpeciesFact } from '../../src/domain/set-up/facts.ts';
 import { problemOfNote } from '../../src/domain/set-up/text.ts';
 import { longestNote } from '../../src/domain/set-up/text-schema.ts';
-import { type NotedHazard, usualCaution, woodCaution } from '../../src/words/wood-caution-words.ts';
+import {
+  cautionLine,
+  type NotedHazard,
+  usualCaution,
+  woodCaution,
+} from '../../src/words/wood-caution-words.ts';
 
 const chart = 'Woods toxic to man, chart in American Woodturner, June 1990, as reprinted on three web pages';
 const hazard: NotedHazard = {
@@ -90,5 +97,39 @@ describe('for every wood of the reference data', () => {
   ])('%s is told as the sources have it', (id, told) => {
     const found = cautions.find(({ wood }) => wood.id === id);
     for (const words of told) expect(found?.caution).toContain(words);
+  });
+});
+
+describe('the line at the bench', () => {
+  const yew: SpeciesFact = {
+    ...{ name: 'Yew', grain: 'curl', light: '#e8a868', dark: '#7d3417', reference: 'yew', retired: false },
+    caution: woodCaution({ hazard, carcinogen: 'A4' }),
+  };
+  const nothing = { wood: null, reaction: null, flat: false, fumes: false };
+  const rash = { day: '2026-02-01' as ShopDay, note: 'rash on both wrists', withdrawn: null };
+
+  test('is empty where there is nothing to say that the stage does not say', () => {
+    expect(cautionLine(nothing, 'Yew')).toBe('');
+    expect(cautionLine({ ...nothing, wood: { ...yew, caution: '' } }, 'Yew')).toBe('');
+    expect(cautionLine({ ...nothing, wood: { ...yew, caution: usualCaution } }, 'Yew')).toBe('');
+  });
+
+  test('names the wood, its source and what rules', () => {
+    const line = cautionLine({ ...nothing, wood: yew }, 'Yew');
+    expect(line).toMatch(/^Yew: It can make you allergic .*American Woodturner, June 1990/);
+    expect(line).toMatch(/safety data sheet, your local codes and licensed advice rule over this note\.$/);
+  });
+
+  test('begins with what the wood did to the maker, then with the flat', () => {
+    const line = cautionLine({ wood: yew, reaction: rash, flat: true, fumes: true }, 'Yew');
+    expect(line).toMatch(/^You reacted to Yew: rash on both wrists\. Never spin a piece with a flat cut/);
+    expect(line.indexOf('Fumes')).toBeGreaterThan(line.indexOf('allergic'));
+  });
+
+  test('says what rules where no caution of a wood does', () => {
+    for (const some of [{ flat: true }, { fumes: true }, { reaction: rash }])
+      expect(cautionLine({ ...nothing, ...some }, 'Yew')).toMatch(
+        /Local codes, safety data sheets and licensed advice come first\.$/,
+      );
   });
 });

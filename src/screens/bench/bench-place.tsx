@@ -7,12 +7,14 @@ import { onDemand } from '../parts/on-demand.tsx';
 import { StageChoice } from './stage-choice.tsx';
 
 const trayChoice = onDemand(async () => (await import('./tray-choice.tsx')).TrayChoice);
+const speedPage = onDemand(async () => (await import('./speed-page.tsx')).SpeedPage);
 const stageScreen = onDemand(async () => (await import('./stage-screen.tsx')).StageScreen);
 
 /** The bench: choose a stage, choose a tray, then tap. */
 export const BenchPlace = () => {
   const [first, second] = address.value.rest;
-  const stage = readId(stageId, first);
+  const isSpeed = first === 'speed';
+  const stage = isSpeed ? null : readId(stageId, first);
   const tray = readId(trayId, second);
   // A stage is chosen next, then a tray: their screens must stand the moment they are tapped.
   useEffect(() => {
@@ -20,6 +22,7 @@ export const BenchPlace = () => {
     stageScreen.ahead();
   }, []);
   useSpellAt(tray === null ? null : stage);
+  if (isSpeed) return <speedPage.Screen />;
   if (stage === null) return <StageChoice />;
   if (tray === null) return <trayChoice.Screen stage={stage} />;
   return <stageScreen.Screen key={`${stage}/${tray}`} stage={stage} tray={tray} />;

@@ -1,6 +1,7 @@
 import type { Saving } from '../../app/saver.ts';
 import { LastAct } from '../../ui/bench/last-act.tsx';
 import { SavedMark, type SavedState } from '../../ui/bench/saved-mark.tsx';
+import { Icon } from '../../ui/icon/icon.tsx';
 import { eventWords } from '../../words/event-words.ts';
 import { savingWords } from '../../words/saving-words.ts';
 import { stageWords as words } from '../../words/stage-words.ts';
@@ -8,8 +9,14 @@ import { ago } from '../../words/time-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 import { useNow } from '../parts/use-now.ts';
 
-/** What was done last, in words at a fixed place, and whether it is on disk; a refusal stands in its stead. */
-export const StageSays = ({ refusal }: { refusal: string }) => {
+export interface StageSaysProps {
+  readonly refusal: string;
+  /** What to beware of before the first tap; empty when there is nothing. */
+  readonly caution: string;
+}
+
+/** What was done last, in words at a fixed place, and whether it is on disk; a refusal or a caution stands in its stead. */
+export const StageSays = ({ refusal, caution }: StageSaysProps) => {
   const session = useSession();
   const { registers } = useShop();
   const now = Math.max(useNow(), session.now());
@@ -21,6 +28,11 @@ export const StageSays = ({ refusal }: { refusal: string }) => {
       {refusal ? (
         <p class="stage-refusal" role="alert" data-testid="refusal">
           {refusal}
+        </p>
+      ) : caution ? (
+        <p class="stage-caution" role="status" data-testid="caution-line">
+          <Icon name="warn" size={32} />
+          <span class="stage-caution-words">{caution}</span>
         </p>
       ) : (
         <LastAct

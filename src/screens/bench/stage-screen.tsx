@@ -16,6 +16,7 @@ import { Unsaved } from '../parts/unsaved.tsx';
 import { useFeedback } from '../parts/use-feedback.ts';
 import { useNow } from '../parts/use-now.ts';
 import { benchView } from './bench-view.ts';
+import { heed, useCautionLine } from './caution-line.ts';
 import { FlawPanel } from './flaw-panel.tsx';
 import { HoldActs } from './hold-acts.tsx';
 import { PassActs } from './pass-acts.tsx';
@@ -41,6 +42,7 @@ export const StageScreen = ({ stage, tray }: StageScreenProps) => {
   const [flaw, setFlaw] = useState<ReasonId | null>(null);
   const [refusal, setRefusal] = useState('');
   const view = benchView(shop, { stage, tray, grade, now });
+  const caution = useCautionLine(view);
 
   if (!view) {
     return (
@@ -63,7 +65,10 @@ export const StageScreen = ({ stage, tray }: StageScreenProps) => {
     feedback.sound(sound);
     feedback.speak(count, sound);
   };
-  const act = async (command: Command) => answer(await session.act(command), tapOf(command));
+  const act = async (command: Command) => {
+    answer(await session.act(command), tapOf(command));
+    heed(session, caution);
+  };
   const undo = async () => answer(await session.undoLast(), 'undo');
   const putBack = async () => answer(await session.putBack(), 'pass');
   const leaveTo = (next: TrayId) => goTo('bench', stage, next);
@@ -83,10 +88,10 @@ export const StageScreen = ({ stage, tray }: StageScreenProps) => {
           <PassActs {...choose} />
         )
       }
-      says={<StageSays refusal={labelNews.value || refusal} />}
+      says={<StageSays refusal={labelNews.value || refusal} caution={caution} />}
       foot={flaw === null && <StageFoot view={view} onUndo={undo} onPutBack={putBack} onNext={leaveTo} />}
       bar={<Unsaved />}
-      signs={<StageSigns />}
+      signs={<StageSigns stage={stage} cautioned={caution !== ''} />}
       side={preferences.side.value}
     />
   );

@@ -2,11 +2,13 @@ import type { StageId } from '../../domain/log/ids.ts';
 import { holds } from '../../domain/rollup/holds.ts';
 import { type AtStage, traysAtStage } from '../../domain/rollup/waiting.ts';
 import { factOf } from '../../domain/shop/registers.ts';
+import { does } from '../../domain/wood/tray-cautions.ts';
 import { EmptyState } from '../../ui/notice/empty-state.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { benchWords } from '../../words/bench-words.ts';
 import { nameOf } from '../../words/names.ts';
+import { speedWords } from '../../words/speed-words.ts';
 import { duration, readyIn } from '../../words/time-words.ts';
 import { trayChoiceWords as words } from '../../words/tray-choice-words.ts';
 import { goTo } from '../parts/address.ts';
@@ -35,6 +37,15 @@ export const TrayChoice = ({ stage }: { stage: StageId }) => {
             onAct={() => goTo('trays', 'scan', stage)}
             testId="scan-at-bench"
           />
+          {does(fact, 'turns') && (
+            <PressButton
+              size="bench-small"
+              icon="info"
+              label={speedWords.open}
+              onAct={() => goTo('bench', 'speed', stage)}
+              testId="to-speed"
+            />
+          )}
           <PressButton size="bench-small" icon="back" label={words.otherStages} onAct={() => goTo('bench')} />
         </div>
       </header>
