@@ -14,6 +14,11 @@ const woodSchema = v.object({
       source: v.string(),
     }),
   ),
+  shrinkage_green_to_ovendry_pct: v.object({
+    radial: v.nullable(v.number()),
+    tangential: v.nullable(v.number()),
+    source: v.nullable(v.string()),
+  }),
   carcinogen_notation: v.object({ value: v.string() }),
 });
 

@@ -2,6 +2,7 @@ import { EmptyState } from '../../ui/notice/empty-state.tsx';
 import { Means } from '../../ui/notice/means.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
+import { moistureWords } from '../../words/moisture-words.ts';
 import { storesWords as words } from '../../words/stores-words.ts';
 import { studyWords } from '../../words/study-words.ts';
 import { tableWords } from '../../words/table-words.ts';
@@ -27,7 +28,15 @@ export const PartsPage = () => {
           <h1>{words.title}</h1>
           <p>{words.lead}</p>
         </div>
-        {rows.length > 0 && <TableButton table="stores" label={tableWords.save} />}
+        <div class="stores-ways">
+          <PressButton
+            icon="stores"
+            label={moistureWords.title}
+            onAct={() => goTo('stores', 'wood')}
+            testId="to-wood"
+          />
+          {rows.length > 0 && <TableButton table="stores" label={tableWords.save} />}
+        </div>
       </header>
       <LastAct />
       {rows.length === 0 ? (
