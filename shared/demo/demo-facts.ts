@@ -10,6 +10,7 @@ import type {
 } from '../../src/domain/log/ids.ts';
 import { type RegisterSet, readRegisterSets } from '../../src/domain/set-up/register.ts';
 import starting from '../starting-shop.json' with { type: 'json' };
+import { blanksAndMachines } from './blanks.ts';
 
 /** Good hafts wanted for the spring fair. */
 export const wantedForFair = 360;
@@ -25,6 +26,8 @@ interface Wood {
   readonly reference: string | null;
   readonly look: readonly [grain: string, light: string, dark: string];
   readonly caution: string;
+  /** What it did to Ida, before the batch. */
+  readonly reaction?: string;
 }
 
 const sheet = 'The safety data sheet and your local codes rule.';
@@ -65,6 +68,7 @@ export const woods: readonly Wood[] = [
     reference: 'yew',
     look: ['curl', '#e8a868', '#7d3417'],
     caution: `Yew is poisonous: dust irritates and harms. Extraction, mask and gloves off the lathe. ${sheet}`,
+    reaction: 'Itching eyes and a rash on both wrists after an hour of sanding',
   },
 ];
 
@@ -76,8 +80,14 @@ export const parts = {
 /** Low marks are those of a fortnight's work (common practice, no source). */
 const partsOfDemo = {
   [parts.core]: { name: 'Awl core', sort: 'core', lowMark: 40, cleaned: true },
-  [parts.copper]: { name: 'Copper ferrule', sort: 'ferrule', lowMark: 40, cleaned: true },
-  [parts.nickel]: { name: 'Nickel silver ferrule', sort: 'ferrule', lowMark: 25, cleaned: true },
+  [parts.copper]: { name: 'Copper ferrule', sort: 'ferrule', lowMark: 40, cleaned: true, fitDiameter: 1400 },
+  [parts.nickel]: {
+    name: 'Nickel silver ferrule',
+    sort: 'ferrule',
+    lowMark: 25,
+    cleaned: true,
+    fitDiameter: 1400,
+  },
 };
 export const people = { ida: id<PersonId>('ida'), tam: id<PersonId>('tam') };
 export const stations = { lathe: id<StationId>('demo-lathe'), bench: id<StationId>('demo-bench') };
@@ -143,16 +153,20 @@ export function demoFacts(due: string): readonly RegisterSet[] {
     ...kept.map((fact) =>
       fact.id in placesAt ? { ...fact, value: { ...fact.value, capacity: placesAt[fact.id] } } : fact,
     ),
-    ...woods.map(({ id: wood, name, reference, look: [grain, light, dark], caution }) => ({
+    ...woods.map(({ id: wood, name, reference, look: [grain, light, dark], caution, reaction }) => ({
       register: 'species',
       id: wood,
-      value: { name, grain, light, dark, reference, caution, retired: false },
+      value: {
+        ...{ name, grain, light, dark, reference, caution, retired: false },
+        ...(reaction && { reactions: [{ day: '2026-01-14', note: reaction, withdrawn: null }] }),
+      },
     })),
     ...Object.entries(partsOfDemo).map(([id, value]) => ({
       register: 'part',
       id,
       value: { ...value, cost: null, retired: false },
     })),
+    ...blanksAndMachines,
     ...variants.map(({ id: variant, wood, ferrule }) => ({
       register: 'variant',
       id: variant,

@@ -19,6 +19,7 @@ import {
 } from './demo-facts.ts';
 import { drawWeighted } from './draw-weighted.ts';
 import { doer, type Hand, rest, tendHolds, workAt, workOn } from './hands.ts';
+import { readMeter } from './meter.ts';
 import { tendStores } from './stores.ts';
 import { openTeller, type Teller } from './teller.ts';
 
@@ -147,6 +148,7 @@ function oddJobs(hands: readonly Hand[], { teller, stretch }: StretchOfWork): vo
   const [hand] = hands;
   if (!hand || hand.at >= stretch.to) return;
   const doing = doer(hand, null);
+  readMeter(teller, { day: stretch.day, doing });
   const sand = stageOf('sand');
   const [first, second] = traysAtStage(teller.shop, sand).filter(({ waiting }) => waiting.first > 3);
   if (stretch.day === 2 && variants[0]) {
