@@ -5,9 +5,9 @@ import { workedByDay } from '../../../src/domain/study/worked-time.ts';
 import { aWorkshop } from '../../support/a-shop.ts';
 import { histories, historiesWithout, play } from '../../support/histories.ts';
 import { paced, studied, studiedPacked } from '../../support/study-makers.ts';
-import { person, routeStages, stage } from '../../support/workshop.ts';
+import { person, stage } from '../../support/workshop.ts';
 
-const everywhere = { stages: routeStages.map((name) => stage[name]) };
+const everywhere = { stages: Object.values(stage) };
 const sum = (rows: readonly { minutes: number }[]) => rows.reduce((total, { minutes }) => total + minutes, 0);
 const dusty = { stages: [stage.bore, stage.turn] };
 
