@@ -5,6 +5,18 @@ import { seedFrom } from './tests/support/seed.ts';
 
 const seed = seedFrom(process.env, Date.now() % 2 ** 31);
 
+/** Tests of what has no clock, no chance and no browser. */
+const pure = ['tests/domain/**/*.test.ts', 'tests/words/**/*.test.ts', 'tests/demo/**/*.test.ts'];
+
+const unitTests = {
+  // No test is timed: this only ends one that hangs, on a machine with other work too.
+  testTimeout: 60_000,
+  setupFiles: ['tests/support/setup.ts'],
+  sequence: { groupOrder: 0 },
+  // The usual one fewer would leave one of two cores to nobody.
+  maxWorkers: '100%',
+};
+
 export default defineConfig({
   plugins: [preact()],
   define: { __APP_VERSION__: JSON.stringify('0.0.0-test'), __BUILT_AT__: '0' },
@@ -19,13 +31,20 @@ export default defineConfig({
       {
         extends: true,
         test: {
+          ...unitTests,
+          name: 'domain',
+          include: pure,
+          // Pure modules remember nothing: each is loaded once in a worker, and not once for each file.
+          isolate: false,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          ...unitTests,
           name: 'unit',
-          // No test is timed: this only ends one that hangs, on a machine with other work too.
-          testTimeout: 60_000,
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: ['tests/browser/**', 'tests/chaos/**'],
-          setupFiles: ['tests/support/setup.ts'],
-          sequence: { groupOrder: 0 },
+          exclude: ['tests/browser/**', 'tests/chaos/**', ...pure],
         },
       },
       {
