@@ -1,4 +1,7 @@
-/** Before the browser tests: a browser that starts, and the app built once and served under a path as a shop's host might. */
+/**
+ * Before the browser tests and the chaos runs: a browser that starts, and the app built once for both and served under a path
+ * as a shop's host might.
+ */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -18,15 +21,36 @@ declare module 'vitest' {
   }
 }
 
+interface ServedApp {
+  readonly folder: string;
+  readonly url: string;
+  readonly close: () => Promise<void>;
+}
+
+/** Each project of a run loads this module for itself: what they share stands outside of it. */
+const run = globalThis as typeof globalThis & { servedApp?: Promise<ServedApp> };
+
 export async function setup({ provide }: TestProject) {
   provide('browserPath', await findBrowser());
-  const builtApp = mkdtempSync(join(tmpdir(), 'tallywright-'));
-  buildApp(builtApp);
-  const served = await serveBuild({ folder: builtApp, under: '/shop/' });
-  provide('builtApp', builtApp);
-  provide('appUrl', served.url);
-  return async () => {
-    await served.close();
-    rmSync(builtApp, { recursive: true, force: true });
+  const isShared = run.servedApp !== undefined;
+  run.servedApp ??= buildAndServe();
+  const { folder, url, close } = await run.servedApp;
+  provide('builtApp', folder);
+  provide('appUrl', url);
+  // Projects end together.
+  return isShared ? undefined : close;
+}
+
+async function buildAndServe(): Promise<ServedApp> {
+  const folder = mkdtempSync(join(tmpdir(), 'tallywright-'));
+  buildApp(folder);
+  const served = await serveBuild({ folder, under: '/shop/' });
+  return {
+    folder,
+    url: served.url,
+    async close() {
+      await served.close();
+      rmSync(folder, { recursive: true, force: true });
+    },
   };
 }
