@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { buildApp } from '../../../.ci/tools.mjs';
+import { benchFlags } from '../../support/browser-flags.mjs';
 import { findBrowser } from '../../support/find-browser.mjs';
 import { browserGone, copyProfile, launchProfile } from '../../support/persistent-browser.ts';
 import { openBenchHost } from './bench-host.ts';
@@ -77,7 +78,7 @@ export async function openBench({ rounds }: { rounds: number }): Promise<Bench> 
   }
 
   const inBrowser: Bench['inBrowser'] = async (profile, use) => {
-    const context = await launchProfile({ browserPath, folder: profile });
+    const context = await launchProfile({ browserPath, folder: profile, flags: benchFlags });
     try {
       return await use(context);
     } finally {
