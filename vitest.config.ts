@@ -1,5 +1,6 @@
 import preact from '@preact/preset-vite';
 import { defineConfig } from 'vitest/config';
+import { isFull } from './tests/chaos/chaos-plan.ts';
 import { ClosingLineReporter } from './tests/support/closing-line-reporter.ts';
 import { seedFrom } from './tests/support/seed.ts';
 
@@ -68,8 +69,8 @@ export default defineConfig({
           include: ['tests/chaos/**/*.test.ts'],
           globalSetup: ['tests/support/built-app.ts', 'tests/chaos/chaos-setup.ts'],
           hookTimeout: 120_000,
-          // One browser at a time: a fault must hit the one that it is meant for, at the moment that it is meant for.
-          fileParallelism: false,
+          // Two at a time, each with a profile of its own. The full run has time for one: its faults hit when they are meant to.
+          maxWorkers: isFull ? 1 : 2,
           sequence: { groupOrder: 2 },
         },
       },

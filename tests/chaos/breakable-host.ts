@@ -1,9 +1,7 @@
-/**
- * A host of the app that can be told to serve badly. It is told through files, for the tests run in another process
- * than the host: what it serves lies in one folder, how it serves stands in a file beside it.
- */
-import { appendFileSync, cpSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+/** A host of the app that can be told to serve badly, or another version. */
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer, request } from 'node:http';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { serveBuild } from '../../.ci/serve-build.mjs';
 
@@ -11,31 +9,14 @@ import { serveBuild } from '../../.ci/serve-build.mjs';
 type Manner = 'whole' | 'cut' | 'slow';
 const slowMs = 3000;
 
-const places = (folder: string) => ({
-  served: join(folder, 'served'),
-  manner: join(folder, 'manner'),
-  spoilt: join(folder, 'spoilt'),
-});
-
-export interface HostControl {
+export interface BreakableHost {
+  readonly port: number;
   /** Serves a version of the app: 0 is the built one, a greater number a later one. */
   readonly serve: (version: number) => void;
   readonly scripts: (manner: Manner) => void;
   /** How many scripts so far were asked for and not served whole and at once. */
   readonly spoilt: () => number;
-}
-
-export function hostControl(folder: string, builtApp: string): HostControl {
-  const { served, manner, spoilt } = places(folder);
-  return {
-    serve(version) {
-      rmSync(served, { recursive: true, force: true });
-      cpSync(builtApp, served, { recursive: true });
-      if (version > 0) makeLaterVersion(served, version);
-    },
-    scripts: (how) => writeFileSync(manner, how),
-    spoilt: () => readFileSync(spoilt, 'utf8').length,
-  };
+  readonly close: () => Promise<void>;
 }
 
 /** Makes of a built app a later version: its page says which it is, and one more script has to be fetched. */
@@ -56,20 +37,21 @@ function edit(path: string, place: RegExp, text: string): void {
   writeFileSync(path, before.replace(place, text));
 }
 
-export interface BreakableHost {
-  readonly url: string;
-  readonly close: () => Promise<void>;
-}
-
-export async function breakableHost(folder: string): Promise<BreakableHost> {
-  const { served, manner, spoilt } = places(folder);
-  const under = '/shop/';
-  writeFileSync(manner, 'whole');
-  writeFileSync(spoilt, '');
-  const whole = await serveBuild({ folder: served, under });
+/** Serves `builtApp` under `/shop/`, until it is told otherwise. */
+export async function openBreakableHost(builtApp: string): Promise<BreakableHost> {
+  const folder = mkdtempSync(join(tmpdir(), 'tallywright-'));
+  let manner: Manner = 'whole';
+  let spoilt = 0;
+  const serve = (version: number) => {
+    rmSync(folder, { recursive: true, force: true });
+    cpSync(builtApp, folder, { recursive: true });
+    if (version > 0) makeLaterVersion(folder, version);
+  };
+  serve(0);
+  const whole = await serveBuild({ folder, under: '/shop/' });
   const server = createServer(({ url = '', headers }, response) => {
-    const how = /\/assets\/.*\.js$/.test(url) ? readFileSync(manner, 'utf8') : 'whole';
-    if (how !== 'whole') appendFileSync(spoilt, '.');
+    const how = /\/assets\/.*\.js$/.test(url) ? manner : 'whole';
+    if (how !== 'whole') spoilt += 1;
     const pass = () =>
       request({ port: whole.port, path: url, headers }, (answer) => {
         response.writeHead(answer.statusCode ?? 500, answer.headers);
@@ -91,11 +73,17 @@ export async function breakableHost(folder: string): Promise<BreakableHost> {
   const address = server.address();
   if (typeof address !== 'object' || !address) throw new Error('The host has no port.');
   return {
-    url: `http://127.0.0.1:${address.port}${under}`,
+    port: address.port,
+    serve,
+    scripts(how) {
+      manner = how;
+    },
+    spoilt: () => spoilt,
     async close() {
       server.closeAllConnections();
       await new Promise((resolve) => server.close(resolve));
       await whole.close();
+      rmSync(folder, { recursive: true, force: true });
     },
   };
 }

@@ -4,7 +4,6 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { TestProject } from 'vitest/node';
 import { allowToKeep, launchProfile } from '../support/persistent-browser.ts';
-import { breakableHost, hostControl } from './breakable-host.ts';
 import { isFull } from './chaos-plan.ts';
 import type { KindFigures } from './kind-figures.ts';
 import { prepareShop } from './prepared-shop.ts';
@@ -16,33 +15,26 @@ declare module 'vitest' {
     /** The profile of a shop with one great tray, and where that tray is worked on. */
     preparedProfile: string;
     preparedHash: string;
-    /** Where the app is served for the chaos runs, by a host that can be told to serve badly. */
-    chaosUrl: string;
   }
 }
 
 export async function setup(project: TestProject) {
-  const { browserPath, builtApp } = project.getProvidedContext();
+  const { browserPath, appUrl } = project.getProvidedContext();
   const started = new Date().toISOString();
   const folder = mkdtempSync(join(tmpdir(), 'tallywright-chaos-'));
   const profile = join(folder, 'prepared');
   mkdirSync(join(folder, 'figures'));
-  mkdirSync(join(folder, 'host'));
-  hostControl(join(folder, 'host'), builtApp).serve(0);
-  const host = await breakableHost(join(folder, 'host'));
   const context = await launchProfile({ browserPath, folder: profile });
   const browser = context.browser()?.version() ?? 'unknown';
   project.provide('chaosFolder', folder);
-  project.provide('chaosUrl', host.url);
   project.provide('preparedProfile', profile);
   try {
     await allowToKeep(context);
-    project.provide('preparedHash', await prepareShop(context, host.url));
+    project.provide('preparedHash', await prepareShop(context, appUrl));
   } finally {
     await context.close();
   }
   return async () => {
-    await host.close();
     const kinds = readFigures(join(folder, 'figures'));
     console.table(kinds.map(({ notes, ...row }) => ({ ...row, notes: notes.length })));
     for (const { kind, notes } of kinds) for (const note of notes) console.log(`${kind}: ${note}`);

@@ -7,7 +7,7 @@ import { dropProfile, freshProfile, type Look, lookOnce, openStation, randomTaps
 
 let before: Look;
 beforeAll(async () => {
-  before = await lookOnce();
+  before = await lookOnce('corrupt');
 }, 60_000);
 
 const faults = Object.entries(corruptions);
@@ -22,7 +22,7 @@ test(
       await (await first.window()).tap(randomTaps(random, 12));
       await first.close();
 
-      const database = databaseFolder(folder, inject('chaosUrl'));
+      const database = databaseFolder(folder, inject('appUrl'));
       harm(database, random);
       let second = await openStation(folder);
       const opened = [second];

@@ -5,6 +5,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import type { BrowserContext, Page } from 'playwright-core';
 import { inject } from 'vitest';
 import type { Random } from '../../src/domain/chance/seeded-random.ts';
+import { browserFlags } from '../support/browser-flags.mjs';
 import { installTapper, messages, type TapNews } from '../support/page-tapper.ts';
 import {
   allowToKeep,
@@ -67,9 +68,9 @@ export function freshProfile(name: string): string {
 
 export const dropProfile = (folder: string): void => rmSync(folder, { recursive: true, force: true });
 
-/** What the prepared shop holds: the beginning of every run on a fresh profile. */
-export async function lookOnce(): Promise<Look> {
-  const folder = freshProfile('look');
+/** What the prepared shop holds: the beginning of every run on a fresh profile. Files run side by side: each says who looks. */
+export async function lookOnce(who: string): Promise<Look> {
+  const folder = freshProfile(`look-${who}`);
   const station = await openStation(folder);
   const look = await station.look();
   await station.close();
@@ -77,11 +78,23 @@ export async function lookOnce(): Promise<Look> {
   return look;
 }
 
-/** Opens the app in the profile `folder`, from the start of the browser to the first screen. */
-export async function openStation(folder: string): Promise<Station> {
-  const [url, hash] = [inject('chaosUrl'), inject('preparedHash')];
+/**
+ * Opens the app in the profile `folder`, from the start of the browser to the first screen. With `servedBy` another host
+ * stands at the address that the profile knows: the one on that port.
+ */
+export async function openStation(
+  folder: string,
+  { servedBy }: { servedBy?: number } = {},
+): Promise<Station> {
+  const [url, hash] = [inject('appUrl'), inject('preparedHash')];
+  const { host } = new URL(url);
+  const elsewhere = servedBy === undefined ? [] : [`--host-resolver-rules=MAP ${host} 127.0.0.1:${servedBy}`];
   const began = performance.now();
-  const context = await launchProfile({ browserPath: inject('browserPath'), folder });
+  const context = await launchProfile({
+    browserPath: inject('browserPath'),
+    folder,
+    flags: [...browserFlags, ...elsewhere],
+  });
   await allowToKeep(context);
   const taps: Tap[] = [];
   const said = new Map<string, string>();
@@ -176,7 +189,7 @@ function windowOn(page: Page): ChaosWindow {
 }
 
 async function leftOn(page: Page): Promise<number> {
-  return Number(await page.locator('[data-testid=stage-left] .figures').textContent({ timeout: 4000 }));
+  return Number(await page.locator('[data-testid=stage-left] .figures').textContent({ timeout: 10_000 }));
 }
 
 async function standingOf(page: Page): Promise<Standing> {

@@ -1,8 +1,7 @@
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { beforeAll, expect, inject, test } from 'vitest';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import type { Random } from '../../src/domain/chance/seeded-random.ts';
-import { hostControl } from './breakable-host.ts';
+import { type BreakableHost, openBreakableHost } from './breakable-host.ts';
 import { compareTaps, whatWasSaid } from './compare.ts';
 import { allKept, runKind, timeBox } from './kind-figures.ts';
 import {
@@ -15,8 +14,9 @@ import {
   type Station,
 } from './station.ts';
 
-const host = hostControl(join(inject('chaosFolder'), 'host'), inject('builtApp'));
+let host: BreakableHost;
 const folder = () => freshProfile('update');
+const open = (profile: string) => openStation(profile, { servedBy: host.port });
 let newest = 0;
 
 /** What the page looks for when a tablet is taken up again. */
@@ -37,7 +37,7 @@ type Stations = readonly [first: Station, ...later: Station[]];
 
 /** An update breaks off in mid-transfer under a tapping hand; the next try gets it whole. */
 async function cutInMidTransfer(profile: string, random: Random): Promise<Stations> {
-  const station = await openStation(profile);
+  const station = await open(profile);
   const { page, tap } = await station.window();
   const before = host.spoilt();
   host.scripts('cut');
@@ -54,7 +54,7 @@ async function cutInMidTransfer(profile: string, random: Random): Promise<Statio
 
 /** The browser is killed while the new version comes in. */
 async function killedInInstall(profile: string, random: Random): Promise<Stations> {
-  const station = await openStation(profile);
+  const station = await open(profile);
   const { page, tap } = await station.window();
   const before = host.spoilt();
   host.scripts('slow');
@@ -70,7 +70,7 @@ async function killedInInstall(profile: string, random: Random): Promise<Station
 
 /** The new version is taken and worked on, then the host goes back to the one before. */
 async function rolledBack(profile: string, random: Random): Promise<Stations> {
-  const older = await openStation(profile);
+  const older = await open(profile);
   const first = await older.window();
   await first.tap(randomTaps(random, 5));
   host.serve(++newest);
@@ -78,7 +78,7 @@ async function rolledBack(profile: string, random: Random): Promise<Stations> {
   await updateWaits(first.page);
   await older.close();
   // No window is open any more: the browser starts with the version that waited.
-  const newer = await openStation(profile);
+  const newer = await open(profile);
   const second = await newer.window();
   expect(await versionOf(second.page)).toBe(String(newest));
   await second.tap(randomTaps(random, 5));
@@ -93,8 +93,10 @@ const faults = [cutInMidTransfer, killedInInstall, rolledBack];
 
 let before: Look;
 beforeAll(async () => {
-  before = await lookOnce();
+  before = await lookOnce('update');
+  host = await openBreakableHost(inject('builtApp'));
 }, 60_000);
+afterAll(() => host.close());
 
 test(
   'updates that break off, are killed or taken back cost no acknowledged tap and never the app',
@@ -106,16 +108,13 @@ test(
       const fault = faults[run % faults.length] ?? cutInMidTransfer;
       const stations = await fault(profile, random);
       await stations.at(-1)?.close();
-      const last = await openStation(profile);
+      const last = await open(profile);
       const now = await last.look();
       expect(now.tray).toBe(true);
       await last.close();
       dropProfile(profile);
       const taps = stations.flatMap((station) => station.taps);
       return { ...compareTaps({ before, now, taps }), ...whatWasSaid(...stations, last) };
-    }).finally(() => {
-      host.scripts('whole');
-      host.serve(0);
     });
     expect(verdict).toMatchObject(allKept);
   },

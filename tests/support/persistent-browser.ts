@@ -9,6 +9,8 @@ export interface Profile {
   readonly browserPath: string;
   /** The folder of the profile. */
   readonly folder: string;
+  /** Those of the tests if left out. */
+  readonly flags?: readonly string[];
 }
 
 /** A shop in Britain on a tablet; Chromium on a bare machine may have a locale that Intl refuses. */
@@ -19,10 +21,14 @@ const place = {
   hasTouch: true,
 } as const;
 
-export function launchProfile({ browserPath, folder }: Profile): Promise<BrowserContext> {
+export function launchProfile({
+  browserPath,
+  folder,
+  flags = browserFlags,
+}: Profile): Promise<BrowserContext> {
   return chromium.launchPersistentContext(folder, {
     executablePath: browserPath,
-    args: [...browserFlags],
+    args: [...flags],
     ...place,
   });
 }
