@@ -2,6 +2,7 @@ import preact from '@preact/preset-vite';
 import { defineConfig } from 'vitest/config';
 import { isFull } from './tests/chaos/chaos-plan.ts';
 import { ClosingLineReporter } from './tests/support/closing-line-reporter.ts';
+import { LongestFirst } from './tests/support/longest-first.ts';
 import { seedFrom } from './tests/support/seed.ts';
 
 const seed = seedFrom(process.env, Date.now() % 2 ** 31);
@@ -23,6 +24,7 @@ export default defineConfig({
   define: { __APP_VERSION__: JSON.stringify('0.0.0-test'), __BUILT_AT__: '0' },
   test: {
     env: { SEED: String(seed) },
+    sequence: { sequencer: LongestFirst },
     reporters: [
       { onInit: () => console.log(`Random tests use SEED=${seed}`) },
       'default',
