@@ -61,7 +61,8 @@ export async function openUpdateWatch(
   workbox.addEventListener('redundant', taking.onWaiting);
 
   // Without a network the registration cannot be renewed; the worker that is there goes on serving.
-  const look = () => void registration?.update().catch(() => undefined);
+  // On a busy tablet a version may wait before the news of its coming is heard: each look also sees what waits.
+  const look = () => void registration?.update().then(taking.onWaiting, () => undefined);
   async function register(): Promise<void> {
     registration = (await workbox.register()) ?? registration;
     taking.onWaiting();
