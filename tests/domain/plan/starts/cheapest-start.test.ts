@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { cases } from '../../../../shared/check-values/lot-sizing.json' with { type: 'json' };
 import { cheapestStart, type StartCosts } from '../../../../src/domain/plan/starts/cheapest-start.ts';
 import { goodByStarts } from '../../../../src/domain/plan/starts/good-by-starts.ts';
-import { smallestStart } from '../../../../src/domain/plan/starts/smallest-start.ts';
+import { mostStarts, smallestStart } from '../../../../src/domain/plan/starts/smallest-start.ts';
 import { known } from './rates.ts';
 
 const newBatch = (wanted: number, rate: { alpha: number; beta: number }) => ({
@@ -76,7 +76,7 @@ test('no other number of starts is cheaper, also with a penalty for being short 
       if (found.kind === 'the-more-the-better') throw new Error(found.kind);
       const comesTo = goodByStarts(question);
       let least = Number.POSITIVE_INFINITY;
-      for (let starts = 0; starts <= 160; starts += 1) {
+      for (let starts = 0; starts <= mostStarts(wanted); starts += 1) {
         const { short, over, chance } = comesTo(starts);
         const cost =
           each.perStart * starts +
