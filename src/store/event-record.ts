@@ -1,11 +1,18 @@
 import { type Branch, toldApart } from '../domain/log/branch.ts';
 import type { Entry, Link } from '../domain/log/chain.ts';
 import type { ShopEvent } from '../domain/log/event.ts';
-import type { LotId, PartId, StationId, TrayId } from '../domain/log/ids.ts';
+import type { LotId, PartId, ReasonId, StationId, TrayId, VariantId } from '../domain/log/ids.ts';
+import type { PhotoShown } from '../domain/log/photo-facts.ts';
 import type { LogEvent } from '../domain/log/read-event.ts';
 
-/** What a history can be asked of: a tray, or something of the stores under a name that no tray has. */
-export type Subject = TrayId | `part/${PartId}` | `lot/${LotId}`;
+/** What a history can be asked of: a tray, or something else under a name that no tray has. */
+export type Subject =
+  | TrayId
+  | `part/${PartId}`
+  | `lot/${LotId}`
+  /** The photos of a variant, and those of a criterion. */
+  | `variant/${VariantId}`
+  | `reason/${ReasonId}`;
 
 /** One entry as a store keeps it: as its station wrote it, under the identity that it has here. */
 export interface EventRecord {
@@ -47,6 +54,11 @@ export function subjectsOf(entry: LogEvent): readonly Subject[] {
   if (event.kind === 'parts-received') return event.parts.map(({ part }): Subject => `part/${part}`);
   if ('part' in event) return [`part/${event.part}`];
   if (event.kind === 'moisture-read') return [`lot/${event.lot}`];
+  if (event.kind === 'photo-taken') return [subjectOfPhoto(event.shows)];
   if (!('of' in event)) return [];
   return 'into' in event ? [event.of.tray, event.into.tray] : [event.of.tray];
+}
+
+export function subjectOfPhoto(shows: PhotoShown): Subject {
+  return shows.kind === 'variant' ? `variant/${shows.variant}` : `reason/${shows.reason}`;
 }

@@ -35,6 +35,16 @@ export function eventWords(event: ShopEvent, registers: Registers): string {
       return cleanedWords(event, registers);
     case 'moisture-read':
       return `${nameOf(registers, { register: 'lot', id: event.lot })} read: ${roundNumber(event.percent / 10)} %`;
+    case 'piece-photographed':
+      return event.reasons.length === 0
+        ? `Photo taken at ${stage(event.stage)}`
+        : `Photo taken at ${stage(event.stage)}: ${reasonNames(event.reasons, registers)}`;
+    case 'photo-taken':
+      return event.shows.kind === 'variant'
+        ? `Photo of ${nameOf(registers, { register: 'variant', id: event.shows.variant })} taken`
+        : `Photo of what ${event.shows.verdict === 'good' ? 'passes' : 'fails'} taken: ${reasonNames([event.shows.reason], registers)}`;
+    case 'photo-let-go':
+      return 'A photo was let go';
     case 'spell-begun':
       return `Work begun at ${stage(event.stage)}`;
     case 'spell-ended':
@@ -58,7 +68,7 @@ function innermost(event: ShopEvent): ShopEvent {
 type Flawed = Extract<ShopEvent, { kind: 'flawed' }>;
 
 function flawWords({ pieces: n, reasons, outcome }: Flawed, registers: Registers): string {
-  const why = reasons.map((id) => nameOf(registers, { register: 'reason', id })).join(', ');
+  const why = reasonNames(reasons, registers);
   const what = outcomeWords[outcome.kind].toLowerCase();
   const whereTo =
     outcome.kind === 'sent-back' ? ` to ${nameOf(registers, { register: 'stage', id: outcome.to })}` : '';
@@ -67,6 +77,10 @@ function flawWords({ pieces: n, reasons, outcome }: Flawed, registers: Registers
       ? `, saved ${outcome.saved.map((id) => nameOf(registers, { register: 'part', id })).join(', ')}`
       : '';
   return `${pieces(n)}: ${why}, ${what}${whereTo}${saved}`;
+}
+
+function reasonNames(reasons: readonly string[], registers: Registers): string {
+  return reasons.map((id) => nameOf(registers, { register: 'reason', id })).join(', ');
 }
 
 function recountSentence(event: Extract<ShopEvent, { kind: 'recounted' }>, registers: Registers): string {

@@ -65,6 +65,8 @@ export function problemWords(problem: Problem, registers: Registers): string {
       return 'Choose the part.';
     case 'none-to-clean':
       return 'None are to be cleaned. If you hold some, count them.';
+    case 'no-photo':
+      return 'Choose the photos.';
     case 'no-note':
       return 'Write what was done.';
     case 'card-is-empty':

@@ -10,6 +10,7 @@ import { stagesBefore } from '../../src/domain/route/route.ts';
 import { calledBy } from '../../src/domain/set-up/register.ts';
 import type { Standing } from '../../src/domain/shop/positions.ts';
 import { factOf } from '../../src/domain/shop/registers.ts';
+import { aPhoto } from './a-photo.ts';
 import { aShop, aWorkshop, isVoidable, mended, type TestShop } from './a-shop.ts';
 import {
   batch,
@@ -41,6 +42,7 @@ const acts = {
   recode: 1,
   recount: 2,
   read: 1,
+  photo: 1,
   receive: 2,
   count: 2,
   clean: 2,
@@ -163,6 +165,7 @@ function commandOf(tablet: TestShop, step: Step): Command | undefined {
     return tray && { kind: 'recode', tray };
   }
   if (act === 'read') return meterRead(step);
+  if (act === 'photo') return photographed(tablet, step);
   if (act === 'receive' || act === 'count' || act === 'clean') return inStores(tablet, step);
   if (act === 'spell') return { kind: a % 2 ? 'begin-spell' : 'end-spell', stage: stage.turn };
   return atSpot(tablet, step);
@@ -206,6 +209,20 @@ function meterRead({ a, b, c }: Step): Command | undefined {
   const air = c % 3 === 0 ? { celsius: b - 20, humidity: 10 * a } : null;
   const of = pick(Object.values(lot), a);
   return of && { kind: 'read-moisture', lot: of, percent: 50 + b, air };
+}
+
+/** A photo of a tray, of a variant or of a criterion, or one that is let go. */
+function photographed({ shop }: TestShop, { a, b, c }: Step): Command | undefined {
+  const photo = aPhoto((b % 16).toString(16));
+  const tray = pick([...shop.trays.keys()], a);
+  const of = pick(Object.values(variant), a);
+  const commands: readonly (Command | undefined)[] = [
+    tray && { kind: 'photograph-piece', tray, stage: stage.grade, reasons: [reason.gap].slice(b % 2), photo },
+    of && { kind: 'photograph', shows: { kind: 'variant', variant: of }, photo },
+    { kind: 'photograph', shows: { kind: 'criterion', reason: reason.gap, verdict: 'good' }, photo },
+    { kind: 'let-photos-go', photos: [photo.hash] },
+  ];
+  return pick(commands, c);
 }
 
 /** What is done in the stores; every second screen is behind, and shows two more to be cleaned than there are. */

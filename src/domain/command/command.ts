@@ -1,5 +1,6 @@
 import type { Outcome, RecountReason } from '../log/event.ts';
 import type { BatchId, LotId, PartId, ReasonId, RouteId, StageId, TrayId, VariantId } from '../log/ids.ts';
+import type { PhotoFacts, PhotoHash, PhotoShown } from '../log/photo-facts.ts';
 import type { Grade } from '../log/place.ts';
 import type { CountReason, Heap } from '../log/stores-facts.ts';
 import type { RegisterSet } from '../set-up/register.ts';
@@ -93,6 +94,16 @@ export type Command =
       readonly percent: number;
       readonly air: { readonly celsius: number; readonly humidity: number } | null;
     }
+  | {
+      readonly kind: 'photograph-piece';
+      readonly tray: TrayId;
+      readonly stage: StageId;
+      readonly reasons: readonly ReasonId[];
+      readonly photo: PhotoFacts;
+    }
+  | { readonly kind: 'photograph'; readonly shows: PhotoShown; readonly photo: PhotoFacts }
+  /** The bytes of these may go; all in one act. */
+  | { readonly kind: 'let-photos-go'; readonly photos: readonly PhotoHash[] }
   | { readonly kind: 'set'; readonly set: RegisterSet }
   | { readonly kind: 'undo'; readonly events: readonly Voidable[] }
   | { readonly kind: 'begin-spell'; readonly stage: StageId }

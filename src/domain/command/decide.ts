@@ -3,6 +3,7 @@ import type { Command } from './command.ts';
 import { decideAtBench, isBenchCommand } from './decide-at-bench.ts';
 import { decideCard } from './decide-card.ts';
 import { decideMoisture } from './decide-moisture.ts';
+import { decideLetPhotosGo, decidePhotograph, decidePhotographPiece } from './decide-photos.ts';
 import { decideRecount } from './decide-recount.ts';
 import { decideChangeRoute, decideSet } from './decide-set-up.ts';
 import { decideClean, decideCount, decideReceive } from './decide-stores.ts';
@@ -35,6 +36,12 @@ export function decide(shop: Shop, command: Command, at: Circumstances): Decisio
       return decideClean(shop, command, at);
     case 'read-moisture':
       return decideMoisture(shop, command, at);
+    case 'photograph-piece':
+      return decidePhotographPiece(shop, command, at);
+    case 'photograph':
+      return decidePhotograph(shop, command, at);
+    case 'let-photos-go':
+      return decideLetPhotosGo(command, at);
     case 'change-route':
       return decideChangeRoute(shop, command, at);
     case 'set':

@@ -42,6 +42,8 @@ export type Problem =
   | { readonly kind: 'none-to-clean' }
   /** A lot of blanks that the shop has no word on. */
   | { readonly kind: 'no-lot' }
+  /** No photo was named. */
+  | { readonly kind: 'no-photo' }
   /** A mark that says nothing. */
   | { readonly kind: 'no-note' }
   /** A route card without a count on it. */

@@ -152,6 +152,22 @@ function detailsOf(event: ShopEvent, nameOf: Naming): Partial<TapRow> {
         parts: nameOf({ register: 'lot', id: event.lot }),
         moisture: event.percent / 10,
       };
+    case 'piece-photographed':
+      return {
+        ...trayOf(event, nameOf),
+        stage: nameOf({ register: 'stage', id: event.stage }),
+        reasons: event.reasons.map((id) => nameOf({ register: 'reason', id })).join('; '),
+        note: event.photo.hash,
+      };
+    case 'photo-taken':
+      return {
+        ...(event.shows.kind === 'variant'
+          ? { variant: nameOf({ register: 'variant', id: event.shows.variant }) }
+          : { reasons: nameOf({ register: 'reason', id: event.shows.reason }) }),
+        note: event.photo.hash,
+      };
+    case 'photo-let-go':
+      return { note: event.photo };
     case 'spell-begun':
       return { stage: nameOf({ register: 'stage', id: event.stage }) };
     case 'spell-ended':

@@ -14,6 +14,7 @@ import {
   variantId,
 } from './ids.ts';
 import { moistureRead } from './moisture-facts.ts';
+import { photoLetGo, photoTaken, piecePhotographed } from './photo-facts.ts';
 import { gradeSchema, moveSchema, piecesSchema } from './place.ts';
 import { stampSchema } from './stamp.ts';
 import { partsCleaned, partsCounted, partsReceived } from './stores-facts.ts';
@@ -90,23 +91,25 @@ const trayKinds = [
   v.object({ ...envelope, kind: v.literal('hold-begun'), ...about, stage: stageId, elapsed }),
   v.object({ ...envelope, kind: v.literal('recounted'), ...about, why: recountReason, note: noteSchema }),
   v.object({ ...envelope, kind: v.literal('rerouted'), ...about }),
+  v.object({ ...envelope, ...piecePhotographed, ...about }),
 ] as const;
-/** About no tray: what comes into the stores and is counted there. */
-const storesKinds = [
+/** About no tray: what comes into the stores and is counted there, and photos of what is for sale. */
+const shopKinds = [
   v.object({ ...envelope, ...partsReceived }),
   v.object({ ...envelope, ...partsCounted }),
   v.object({ ...envelope, ...partsCleaned }),
   v.object({ ...envelope, ...moistureRead }),
+  v.object({ ...envelope, ...photoTaken }),
+  v.object({ ...envelope, ...photoLetGo }),
 ] as const;
-const tallyKinds = [...trayKinds, ...storesKinds] as const;
+const tallyKinds = [...trayKinds, ...shopKinds] as const;
 
 export const tallyEvent = v.variant('kind', tallyKinds);
 /** A fact of the tally: its deltas are added up, and a void takes them back. */
-export type TallyEvent = TrayEvent | StoresEvent;
+export type TallyEvent = TrayEvent | AboutNoTray;
 /** Of a tray: has the tray that it is about, and moves of its pieces. */
 export type TrayEvent = Readonly<v.InferOutput<(typeof trayKinds)[number]>>;
-/** Of the stores. */
-type StoresEvent = Readonly<v.InferOutput<(typeof storesKinds)[number]>>;
+type AboutNoTray = Readonly<v.InferOutput<(typeof shopKinds)[number]>>;
 
 const spellKinds = [
   v.object({ ...envelope, kind: v.literal('spell-begun'), stage: stageId }),
@@ -165,10 +168,13 @@ export const eventKinds = [
   'hold-begun',
   'recounted',
   'rerouted',
+  'piece-photographed',
   'parts-received',
   'parts-counted',
   'parts-cleaned',
   'moisture-read',
+  'photo-taken',
+  'photo-let-go',
   'spell-begun',
   'spell-ended',
   'voided',

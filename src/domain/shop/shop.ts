@@ -4,6 +4,7 @@ import { allDays, days } from './days.ts';
 import { flaws } from './flaws.ts';
 import { ledger } from './ledger.ts';
 import { partsUsed } from './parts-used.ts';
+import { pictured } from './pictured.ts';
 import { positions } from './positions.ts';
 import type { Projection, SummedEvent } from './projection.ts';
 import { type Registers, setRegister } from './registers.ts';
@@ -13,7 +14,7 @@ import { visits } from './visits.ts';
 import { enforce, isVoided, type Voids } from './voids.ts';
 
 /** Every sum that the shop keeps. To add one, write its file, its line here and in `post`, and raise `shopFormat`. */
-const projections = { positions, trays, ledger, visits, flaws, days, allDays, partsUsed, stores };
+const projections = { positions, trays, ledger, visits, flaws, days, allDays, partsUsed, stores, pictured };
 type Projections = typeof projections;
 
 export type Sums = {
@@ -28,7 +29,7 @@ export interface Shop extends Sums {
 }
 
 /** Raised when the shape or meaning of a sum changes: an older snapshot is then dropped and the log replayed. */
-export const shopFormat = 9;
+export const shopFormat = 11;
 
 const names = Object.keys(projections) as (keyof Projections)[];
 
@@ -61,6 +62,7 @@ function post(shop: Shop, entry: { event: SummedEvent; times: number }): void {
   days.add(shop.days, entry);
   allDays.add(shop.allDays, entry);
   stores.add(shop.stores, entry);
+  pictured.add(shop.pictured, entry);
   if (!('of' in entry.event)) return;
   positions.add(shop.positions, entry);
   trays.add(shop.trays, entry);

@@ -1,5 +1,6 @@
 import { labelSizes } from '../../../src/domain/label/label-sizes.ts';
 import type { EventKind, ShopEvent } from '../../../src/domain/log/event.ts';
+import { aPhoto } from '../../support/a-photo.ts';
 import { aWorkshop, backTo, lowered, mended, scrapped } from '../../support/a-shop.ts';
 import {
   lot,
@@ -12,6 +13,7 @@ import {
   routeStages,
   species,
   stage,
+  variant,
 } from '../../support/workshop.ts';
 
 /** A log in which every kind of event, of outcome, of place and of set-up fact comes up. */
@@ -102,6 +104,21 @@ export function sampleLog(): readonly ShopEvent[] {
       ...{ duty: { on: 30, off: 10 }, mostTurns: 3200 },
     },
   });
+  shop.set({ register: 'reason', id: reason.scratch, value: { name: 'Scratch', retired: false } });
+  const photo = aPhoto('a');
+  shop.act({ kind: 'photograph-piece', tray, stage: stage.grade, reasons: [reason.scratch], photo });
+  shop.act({ kind: 'photograph-piece', tray, stage: stage.photo, reasons: [], photo: aPhoto('b') });
+  shop.act({
+    kind: 'photograph',
+    shows: { kind: 'variant', variant: variant['ash-copper'] },
+    photo: aPhoto('c'),
+  });
+  shop.act({
+    kind: 'photograph',
+    shows: { kind: 'criterion', reason: reason.scratch, verdict: 'bad' },
+    photo: aPhoto('d'),
+  });
+  shop.act({ kind: 'let-photos-go', photos: [photo.hash] });
   const other = shop.split(tray, 'bore', { pieces: 2 });
   shop.join(other, tray);
   const slip = shop.pass(tray, 'bore');
