@@ -5,6 +5,12 @@ import { type Found, laterOf, reasonOf, within } from './find.ts';
 const ours = 'tallywright';
 /** Tried whatever the browser lists: where its store is sick it may reject, or list nothing without a word. */
 const knownNames = [ours, `${ours}-demo`];
+/** Pictures would make the file too large to be made, and the log would be lost with it. */
+const ofPhotos = '-photos';
+const leftOut = (name: string): Found => ({
+  ...{ title: name, lines: [], newest: null },
+  unread: ['photos are left out of this file'],
+});
 /** A store that takes longer (ms) will not answer. */
 const longest = 20_000;
 
@@ -12,7 +18,9 @@ const longest = 20_000;
 export async function readDatabases(factory: IDBFactory | undefined): Promise<readonly Found[]> {
   if (!factory) return [{ title: 'Database', lines: [], newest: null, unread: ['this browser has none'] }];
   const found: Found[] = [];
-  for (const name of await namesOf(factory)) found.push(...(await readDatabase(factory, name)));
+  for (const name of await namesOf(factory)) {
+    found.push(...(name.endsWith(ofPhotos) ? [leftOut(name)] : await readDatabase(factory, name)));
+  }
   return found;
 }
 

@@ -55,6 +55,13 @@ test('the databases of others at the same address are left alone', async () => {
   expect((await readDatabases(factory)).map(({ title }) => title)).toEqual(['tallywright-demo']);
 });
 
+test('photos are left out of the file, and that is said', async () => {
+  await aDatabase('tallywright-photos');
+  expect(await readDatabases(factory)).toEqual([
+    { title: 'tallywright-photos', lines: [], newest: null, unread: ['photos are left out of this file'] },
+  ]);
+});
+
 test.each<[string, () => Promise<IDBDatabaseInfo[]>]>([
   ['fails', () => Promise.reject(new Error('broken list'))],
   ['is empty without a word', async () => []],
