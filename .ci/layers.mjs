@@ -10,7 +10,7 @@ const mayImport = {
   domain: ['^node_modules/(valibot|uqr|yalps|@noble/hashes|@stdlib/math-base-special-[a-z]+)/', data],
   store: ['^src/domain/', '^node_modules/(idb|valibot|fflate|@noble/hashes|@scure/bip39)/'],
   words: ['^src/domain/'],
-  worker: ['^src/(domain|store)/', '^node_modules/(barcode-detector|valibot|@noble/hashes)/'],
+  worker: ['^src/(domain|store)/', '^node_modules/(barcode-detector|image-size|valibot|@noble/hashes)/'],
   ui: [...preact, '^node_modules/uplot/'],
   app: [
     '^src/(domain|store|words)/',

@@ -10,6 +10,7 @@ import { laterTwin } from '../store/later-twin.ts';
 import type { LogStore } from '../store/log-store.ts';
 import { markKeeper } from '../store/mark.ts';
 import type { OpenedTwin } from '../store/open-twin.ts';
+import { photoDatabaseOf } from '../store/photos/photo-database-name.ts';
 import { removeDatabase } from '../store/shop-database.ts';
 import { busyHere } from './busy-here.ts';
 import { systemClock } from './clock.ts';
@@ -175,6 +176,11 @@ export function openApp(parts: AppParts): App {
     await log.merge({ entries: chained(await makeDemo(now)), now });
   }
 
+  async function removeDemo(): Promise<void> {
+    await removeDatabase(photoDatabaseOf(storeNames.demo));
+    await removeDatabase(storeNames.demo);
+  }
+
   async function closeNow(): Promise<void> {
     if (opening.value.kind === 'open') await opening.value.session.close();
   }
@@ -218,7 +224,7 @@ export function openApp(parts: AppParts): App {
     database: () => (forgets === 'all' ? null : writableStore()),
     async openDemo(afresh = false) {
       await closeNow();
-      if (afresh) await removeDatabase(storeNames.demo);
+      if (afresh) await removeDemo();
       await openWhich('demo');
     },
     async leaveDemo() {

@@ -8,12 +8,14 @@ import { nameOf } from '../../words/names.ts';
 import { stageWords as words } from '../../words/stage-words.ts';
 import { useShop } from '../parts/app-context.ts';
 import { type BenchView, outcomesFor, salvageChoices, sendBackStages, spotOf } from './bench-view.ts';
+import { FlawPhoto, useFlawPhoto } from './flaw-photo.tsx';
 import { HowMany } from './how-many.tsx';
 
 export interface FlawPanelProps {
   readonly view: BenchView;
   readonly reason: ReasonId;
-  readonly act: (command: Command) => Promise<void>;
+  /** True when it was done. */
+  readonly act: (command: Command) => Promise<boolean>;
   readonly onDone: () => void;
 }
 
@@ -25,18 +27,22 @@ export const FlawPanel = ({ view, reason, act, onDone }: FlawPanelProps) => {
   const [step, setStep] = useState<Step>('outcome');
   const [also, setAlso] = useState<ReadonlySet<ReasonId>>(new Set());
   const [pieces, setPieces] = useState(1);
+  const [photo, setPhoto] = useState<File | null>(null);
+  const keepPhoto = useFlawPhoto();
   const reasonName = (id: ReasonId) => nameOf(shop.registers, { register: 'reason', id });
   const spot = spotOf(view, view.stage.kind === 'hold' && view.held[view.grade] > 0 ? 'held' : 'waiting');
 
-  const finish = (outcome: Outcome) => {
+  const finish = async (outcome: Outcome) => {
     onDone();
-    void act({ kind: 'flaw', spot, pieces, reasons: [reason, ...also], outcome });
+    const reasons = [reason, ...also];
+    const isDone = await act({ kind: 'flaw', spot, pieces, reasons, outcome });
+    if (isDone && photo) await keepPhoto(photo, { tray: spot.tray, stage: spot.stage, reasons });
   };
   const choose = (kind: OutcomeKind) => {
     if (kind === 'sent-back') return setStep('send-back');
-    if (kind !== 'scrapped') return finish({ kind });
+    if (kind !== 'scrapped') return void finish({ kind });
     const choices = salvageChoices(shop, view);
-    return choices.length > 1 ? setStep('salvage') : finish({ kind, saved: [] });
+    return choices.length > 1 ? setStep('salvage') : void finish({ kind, saved: [] });
   };
 
   const question = {
@@ -63,12 +69,12 @@ export const FlawPanel = ({ view, reason, act, onDone }: FlawPanelProps) => {
                 key={stage}
                 size="bench"
                 label={nameOf(shop.registers, { register: 'stage', id: stage })}
-                onAct={() => finish({ kind: 'sent-back', to: stage })}
+                onAct={() => void finish({ kind: 'sent-back', to: stage })}
                 testId={`back-to-${stage}`}
               />
             ))}
           {step === 'salvage' && (
-            <Salvage view={view} onSave={(saved) => finish({ kind: 'scrapped', saved: [...saved] })} />
+            <Salvage view={view} onSave={(saved) => void finish({ kind: 'scrapped', saved: [...saved] })} />
           )}
           {step === 'also' &&
             view.stage.reasons
@@ -104,6 +110,7 @@ export const FlawPanel = ({ view, reason, act, onDone }: FlawPanelProps) => {
             testId="flaw-also"
           />
         )}
+        {step === 'outcome' && <FlawPhoto taken={photo !== null} onFile={setPhoto} />}
       </div>
     </section>
   );

@@ -9,7 +9,7 @@ import { useKeyOf } from './use-bench-keys.ts';
 
 export interface ActsProps {
   readonly view: BenchView;
-  readonly act: (command: Command) => Promise<void>;
+  readonly act: (command: Command) => Promise<unknown>;
   readonly onFlaw: (reason: ReasonId) => void;
 }
 

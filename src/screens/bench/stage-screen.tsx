@@ -66,8 +66,10 @@ export const StageScreen = ({ stage, tray }: StageScreenProps) => {
     feedback.speak(count, sound);
   };
   const act = async (command: Command) => {
-    answer(await session.act(command), tapOf(command));
+    const result = await session.act(command);
+    answer(result, tapOf(command));
     heed(session, caution);
+    return result.kind === 'saved';
   };
   const undo = async () => answer(await session.undoLast(), 'undo');
   const putBack = async () => answer(await session.putBack(), 'pass');

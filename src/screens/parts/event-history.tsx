@@ -1,8 +1,5 @@
 import './event-history.css';
-import { useSignalEffect } from '@preact/signals';
 import { useState } from 'preact/hooks';
-import type { Session } from '../../app/session.ts';
-import type { ShopEvent } from '../../domain/log/event.ts';
 import { factOf } from '../../domain/shop/registers.ts';
 import type { Voidable } from '../../domain/shop/voids.ts';
 import { Panel } from '../../ui/panel/panel.tsx';
@@ -15,11 +12,12 @@ import { problemWords } from '../../words/problem-words.ts';
 import { clockTime } from '../../words/time-words.ts';
 import { useSession, useShop } from './app-context.ts';
 import { type HistoryEntry, historyEntries } from './history-entries.ts';
+import { type HistorySubject, useHistory } from './use-history.ts';
 import { useNow } from './use-now.ts';
 
 export interface EventHistoryProps {
   /** A tray, or something of the stores. */
-  readonly of: Parameters<Session['historyOf']>[0];
+  readonly of: HistorySubject;
   /** Said when there is nothing yet. */
   readonly nothing?: string | undefined;
 }
@@ -28,18 +26,8 @@ export interface EventHistoryProps {
 export const EventHistory = ({ of, nothing }: EventHistoryProps) => {
   const session = useSession();
   const shop = useShop();
-  const [events, setEvents] = useState<readonly ShopEvent[]>([]);
   const [refusal, setRefusal] = useState('');
-  // Read anew at each change of the shop: the store is the only place that keeps whole histories.
-  useSignalEffect(() => {
-    let current = session.view.value !== undefined;
-    void session.historyOf(of).then((read) => {
-      if (current) setEvents(read);
-    });
-    return () => {
-      current = false;
-    };
-  });
+  const events = useHistory(of);
   const takeBack = async (event: Voidable) => {
     const result = await session.act({ kind: 'undo', events: [event] });
     setRefusal(result.kind === 'refused' ? problemWords(result.problem, shop.registers) : '');

@@ -12,6 +12,7 @@ import { studyWords } from '../../words/study-words.ts';
 import { clockTime } from '../../words/time-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
+import { FlawPhotos } from './flaw-photos.tsx';
 import { heatGrid } from './flaws-view.ts';
 
 /** Stage × wood: how large a share is flawed, and the trays behind each field. */
@@ -62,7 +63,8 @@ export const HeatPanel = ({ cells, route }: { cells: readonly HeatCell[]; route:
   );
 };
 
-const Trays = ({ cell: { trays, furtherTrays } }: { cell: HeatCell }) => {
+const Trays = ({ cell }: { cell: HeatCell }) => {
+  const { trays, furtherTrays } = cell;
   const session = useSession();
   const now = session.now();
   if (trays.length === 0) return <p>{words.noTrays}</p>;
@@ -80,6 +82,7 @@ const Trays = ({ cell: { trays, furtherTrays } }: { cell: HeatCell }) => {
         ))}
       </ul>
       {furtherTrays > 0 && <p>{words.further(furtherTrays)}</p>}
+      <FlawPhotos cell={cell} />
     </>
   );
 };

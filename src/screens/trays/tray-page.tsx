@@ -18,6 +18,7 @@ import { RecountSheet } from './recount-sheet.tsx';
 import { SharedCodes } from './shared-codes.tsx';
 import { SplitSheet } from './split-sheet.tsx';
 import { spotWords } from './spot-words.ts';
+import { TrayPhotos } from './tray-photos.tsx';
 import { type OutOfWork, outOfWork, spotKey, spotsOf, type TrayRow, trayRow } from './trays-view.ts';
 
 type Open = 'split' | 'join' | 'recount' | null;
@@ -66,6 +67,7 @@ export const TrayPage = ({ id }: { id: TrayId }) => {
       )}
       <Counts row={row} out={outOfWork(shop, id)} onOpen={setOpen} />
       <OnPaper tray={id} />
+      <TrayPhotos tray={tray} />
       <EventHistory of={id} />
       {open === 'split' && <SplitSheet row={row} onClose={close} />}
       {open === 'join' && <JoinSheet tray={tray} onClose={close} />}

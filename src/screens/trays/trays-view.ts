@@ -1,8 +1,9 @@
 import type { Spot } from '../../domain/command/command.ts';
-import type { TrayId } from '../../domain/log/ids.ts';
+import type { StageId, TrayId } from '../../domain/log/ids.ts';
 import type { Grade } from '../../domain/log/place.ts';
 import { type AtStage, stagesOfTray } from '../../domain/rollup/waiting.ts';
 import { liveStages } from '../../domain/route/live-stages.ts';
+import { routeOfBatch } from '../../domain/route/route.ts';
 import { placesOf } from '../../domain/shop/positions.ts';
 import type { Shop } from '../../domain/shop/shop.ts';
 import type { TrayRecord } from '../../domain/shop/trays.ts';
@@ -76,6 +77,12 @@ export function outOfWork(shop: Shop, tray: TrayId): OutOfWork {
     if (place.at === 'scrapped') out.scrapped += pieces;
   }
   return out;
+}
+
+/** The stage that a photo of a tray shows: the furthest at which it has pieces, or the last of its route when it is done. */
+export function stageToShow(shop: Shop, tray: TrayRecord): StageId | undefined {
+  const furthest = trayRow(shop, tray).stages.at(-1)?.stage;
+  return furthest ?? routeOfBatch(shop.registers, tray.batch)?.at(-1);
 }
 
 /** Trays in work that a tray can be joined to: of its variant and batch. */

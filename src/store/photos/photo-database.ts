@@ -1,5 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { PhotoFacts, PhotoHash } from '../../domain/log/photo-facts.ts';
+import { photoDatabaseOf } from './photo-database-name.ts';
 
 /** What is kept of a photo beside its bytes: so that counting does not read pictures. */
 export interface PhotoNote extends PhotoFacts {
@@ -20,8 +21,6 @@ export interface PhotoSchema extends DBSchema {
 }
 
 export type PhotoDatabase = IDBPDatabase<PhotoSchema>;
-
-export const photoDatabaseOf = (shop: string): string => `${shop}-photos`;
 
 export function openPhotoDatabase(shop: string, lost: () => void): Promise<PhotoDatabase> {
   return openDB<PhotoSchema>(photoDatabaseOf(shop), 1, {

@@ -3,7 +3,7 @@ import { openPhotoDatabase, type PhotoDatabase, type PhotoNote } from './photo-d
 
 type Bytes = Uint8Array<ArrayBuffer>;
 
-/** A photo as it was made smaller: `small` is what galleries show. */
+/** A photo as it is kept: upright, on white, no larger than need be, without a word of where it was taken; `small` for galleries. */
 export interface NewPhoto {
   readonly facts: PhotoFacts;
   readonly bytes: Bytes;

@@ -37,6 +37,7 @@ export const iconPaths = {
   wipe: { line: 'M16 4C20 10 25 14 25 20A9 9 0 0 1 7 20C7 14 12 10 16 4Z' },
   erase: { line: 'M11 6H29V26H11L3 16ZM15 11L24 21M24 11L15 21' },
   enter: { line: 'M27 5V17H6M14 8L5 17L14 26' },
+  camera: { line: 'M3 9H10L12 5H20L22 9H29V27H3ZM10 18A6 6 0 1 0 22 18A6 6 0 1 0 10 18' },
   label: { line: 'M4 4H16L29 17L17 29L4 16ZM10 8A2 2 0 1 0 10 12A2 2 0 1 0 10 8' },
   more: { line: '', solid: 'M3 13H9V19H3ZM13 13H19V19H13ZM23 13H29V19H23Z' },
   cross: { line: 'M5 5L27 27M27 5L5 27' },

@@ -1,0 +1,19 @@
+import type { NewPhoto } from '../store/photos/photo-store.ts';
+
+/** Why a file is not taken as a photo. */
+export type NoPhoto =
+  /** It is no JPEG, PNG, WebP, AVIF, HEIC or GIF, whatever it is called. */
+  | 'not-a-picture'
+  /** It has so many bytes or pixels that a tablet might fall over it. */
+  | 'too-large'
+  /** It is broken, or of a kind that this browser cannot open. */
+  | 'cannot-be-opened';
+
+export interface ToPhotoWorker {
+  readonly id: number;
+  readonly file: Blob;
+}
+
+export type FromPhotoWorker =
+  | { readonly id: number; readonly kind: 'made'; readonly photo: NewPhoto }
+  | { readonly id: number; readonly kind: 'refused'; readonly why: NoPhoto };
