@@ -21,7 +21,7 @@ export interface Photos {
   readonly notes: () => Promise<readonly PhotoNote[]>;
 }
 
-type PhotoWorker = Pick<Worker, 'postMessage' | 'addEventListener'>;
+type PhotoWorker = Pick<Worker, 'postMessage' | 'addEventListener' | 'terminate'>;
 
 export interface PhotosParts {
   readonly store: PhotoStore;
@@ -50,7 +50,9 @@ export function openPhotos({ store, start, now }: PhotosParts): Photos {
     bytes && new Blob([bytes], { type: 'image/jpeg' });
   return {
     async keep(file) {
-      make ??= maker(start());
+      make ??= maker(start(), () => {
+        make = undefined;
+      });
       const made = await make(file);
       if (!made) return { kind: 'refused', why: 'cannot-be-opened' };
       if (made.kind === 'refused') return made;
@@ -69,7 +71,10 @@ export function openPhotos({ store, start, now }: PhotosParts): Photos {
 }
 
 /** Asks the worker; undefined for all that it was asked when it broke, as when a picture was too much for it. */
-function maker(worker: PhotoWorker): (file: Blob) => Promise<FromPhotoWorker | undefined> {
+function maker(
+  worker: PhotoWorker,
+  onBroken: () => void,
+): (file: Blob) => Promise<FromPhotoWorker | undefined> {
   const waiting = new Map<number, (made: FromPhotoWorker | undefined) => void>();
   let asked = 0;
   worker.addEventListener('message', ({ data }: MessageEvent<FromPhotoWorker>) => {
@@ -77,6 +82,8 @@ function maker(worker: PhotoWorker): (file: Blob) => Promise<FromPhotoWorker | u
     waiting.delete(data.id);
   });
   worker.addEventListener('error', () => {
+    worker.terminate();
+    onBroken();
     for (const settle of waiting.values()) settle(undefined);
     waiting.clear();
   });
