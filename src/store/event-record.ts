@@ -59,6 +59,6 @@ export function subjectsOf(entry: LogEvent): readonly Subject[] {
   return 'into' in event ? [event.of.tray, event.into.tray] : [event.of.tray];
 }
 
-export function subjectOfPhoto(shows: PhotoShown): Subject {
+function subjectOfPhoto(shows: PhotoShown): Subject {
   return shows.kind === 'variant' ? `variant/${shows.variant}` : `reason/${shows.reason}`;
 }

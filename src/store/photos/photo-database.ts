@@ -12,7 +12,7 @@ export interface PhotoNote extends PhotoFacts {
  * Photos have a database of their own: what is written of them shares no transaction, no connection and no change of layout
  * with the log, and a start reads nothing of it.
  */
-export interface PhotoSchema extends DBSchema {
+interface PhotoSchema extends DBSchema {
   /** JPEGs as they are handed out. */
   photos: { key: PhotoHash; value: Uint8Array<ArrayBuffer> };
   /** Small ones, for galleries. */
