@@ -58,6 +58,7 @@ export const FlawPanel = ({ view, reason, act, onDone }: FlawPanelProps) => {
         {step === 'outcome' && view.stage.bulk && spot.shown > 1 && (
           <HowMany pieces={pieces} most={spot.shown} onPieces={setPieces} />
         )}
+        {step === 'outcome' && <FlawPhoto taken={photo !== null} onFile={setPhoto} />}
       </div>
       {step === 'outcome' ? (
         <Outcomes view={view} reason={reason} onChoose={choose} />
@@ -110,7 +111,6 @@ export const FlawPanel = ({ view, reason, act, onDone }: FlawPanelProps) => {
             testId="flaw-also"
           />
         )}
-        {step === 'outcome' && <FlawPhoto taken={photo !== null} onFile={setPhoto} />}
       </div>
     </section>
   );

@@ -28,7 +28,7 @@ export const FlawPhotos = ({ cell: { stage, trays } }: { cell: HeatCell }) => {
   });
   if (!shots || shots.length === 0) return null;
   return (
-    <section aria-label={words.behind}>
+    <section class="photo-section" aria-label={words.behind}>
       <h3>{words.behind}</h3>
       <PhotoStrip photos={namedShots(shots, { registers, session })} testId="flaw-photos" />
     </section>
