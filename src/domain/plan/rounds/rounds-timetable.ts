@@ -3,7 +3,7 @@ import type { Round, RoundStage } from './load-round.ts';
 import { openings, type Shift, without } from './shifts.ts';
 
 /** Clamps or a rack. */
-export interface RoundPlaces {
+interface RoundPlaces {
   /** Pieces that they take at once; null where nothing limits them. */
   readonly capacity: number | null;
   /** What they hold now, and until when; ms UTC. */
