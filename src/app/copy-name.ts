@@ -17,6 +17,17 @@ export function copyName({
   return `${parts.filter(Boolean).join('-')}.${sealed ? 'sealed' : 'jsonl.gz'}`;
 }
 
+/** The name of a file with photos. */
+export function photoFileName({
+  shop,
+  number,
+}: {
+  readonly shop: string | null;
+  readonly number: number;
+}): string {
+  return `${['tallywright', plainLetters(shop ?? ''), 'photos', number].filter(Boolean).join('-')}.zip`;
+}
+
 /** Letters and digits that every file system takes; accents are left off, other scripts too. */
 function plainLetters(name: string): string {
   return name

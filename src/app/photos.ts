@@ -1,6 +1,8 @@
 import type { PhotoFacts, PhotoHash } from '../domain/log/photo-facts.ts';
 import type { PhotoNote } from '../store/photos/photo-database.ts';
-import { openPhotoStore, type PhotoStore } from '../store/photos/photo-store.ts';
+import { type NewPhoto, openPhotoStore, type PhotoStore } from '../store/photos/photo-store.ts';
+import { type Volume, volumesOf } from '../store/photos/photo-volumes.ts';
+import { type HeldPhoto, photosInZip, zipOfPhotos } from '../store/photos/photo-zip.ts';
 import type { FromPhotoWorker, NoPhoto, ToPhotoWorker } from '../worker/photo-protocol.ts';
 import { systemClock } from './clock.ts';
 
@@ -10,10 +12,24 @@ export type Kept =
   /** It was made, and the tablet did not keep it: there may be no room. */
   | { readonly kind: 'not-kept' };
 
+/** What came of a file with photos. */
+export interface TakenIn {
+  readonly added: number;
+  readonly here: number;
+  /** No photos, or not what their names promise. */
+  readonly refused: number;
+}
+
 /** The photos of a shop. */
 export interface Photos {
   /** Makes a photo of a file and keeps it; the log is then still to be told. */
   readonly keep: (file: Blob) => Promise<Kept>;
+  /** Takes in photos of a zip file that a tablet saved; undefined when it is no such file. */
+  readonly takeIn: (file: Blob) => Promise<TakenIn | undefined>;
+  /** Photos cut into files; a full one stays as it is. */
+  readonly volumes: (photos: readonly PhotoNote[]) => readonly Volume[];
+  /** The zip file of these photos; those that are gone meanwhile are left out. */
+  readonly zipped: (photos: readonly PhotoNote[]) => Promise<Blob>;
   /** The JPEG; undefined when it is not on this tablet, or was let go. */
   readonly large: (photo: PhotoHash) => Promise<Blob | undefined>;
   readonly small: (photo: PhotoHash) => Promise<Blob | undefined>;
@@ -28,6 +44,9 @@ export interface PhotosParts {
   readonly start: () => PhotoWorker;
   readonly now: () => number;
 }
+
+/** More than any file with photos has that a tablet saved. */
+const mostZipBytes = 100_000_000;
 
 const opened = new Map<string, Photos>();
 
@@ -45,16 +64,23 @@ export function photosOf(database: string): Photos {
 }
 
 export function openPhotos({ store, start, now }: PhotosParts): Photos {
-  let make: ((file: Blob) => Promise<FromPhotoWorker | undefined>) | undefined;
+  let worker: ((task: Task) => Promise<Made>) | undefined;
+  const ask = (task: Task) => {
+    worker ??= asking(start(), () => {
+      worker = undefined;
+    });
+    return worker(task);
+  };
+  const takeInOne = async (photo: Pick<HeldPhoto, 'hash' | 'bytes'>) => {
+    const made = await ask({ kind: 'take-in', ...photo });
+    if (made.kind === 'made') await store.keep(made.photo, now());
+    return made.kind === 'made';
+  };
   const asJpeg = (bytes: Uint8Array<ArrayBuffer> | undefined) =>
     bytes && new Blob([bytes], { type: 'image/jpeg' });
   return {
     async keep(file) {
-      make ??= maker(start(), () => {
-        make = undefined;
-      });
-      const made = await make(file);
-      if (!made) return { kind: 'refused', why: 'cannot-be-opened' };
+      const made = await ask({ kind: 'make', file });
       if (made.kind === 'refused') return made;
       try {
         await store.keep(made.photo, now());
@@ -63,6 +89,28 @@ export function openPhotos({ store, start, now }: PhotosParts): Photos {
       }
       return { kind: 'kept', photo: made.photo.facts };
     },
+    async takeIn(file) {
+      const found =
+        file.size > mostZipBytes ? undefined : photosInZip(new Uint8Array(await file.arrayBuffer()));
+      if (!found) return undefined;
+      const held = new Set((await store.notes()).map(({ hash }) => hash));
+      const counts = { added: 0, here: 0, refused: found.others };
+      for (const [hash, bytes] of found.photos) {
+        if (held.has(hash)) counts.here += 1;
+        else if (await takeInOne({ hash, bytes })) counts.added += 1;
+        else counts.refused += 1;
+      }
+      return counts;
+    },
+    volumes: (photos) => volumesOf(photos),
+    async zipped(photos) {
+      const held: HeldPhoto[] = [];
+      for (const { hash, kept } of photos) {
+        const bytes = await store.bytes(hash);
+        if (bytes) held.push({ hash, kept, bytes });
+      }
+      return new Blob([zipOfPhotos(held)], { type: 'application/zip' });
+    },
     large: async (photo) => asJpeg(await store.bytes(photo)),
     small: async (photo) => asJpeg(await store.small(photo)),
     letGo: store.letGo,
@@ -70,28 +118,31 @@ export function openPhotos({ store, start, now }: PhotosParts): Photos {
   };
 }
 
-/** Asks the worker; undefined for all that it was asked when it broke, as when a picture was too much for it. */
-function maker(
-  worker: PhotoWorker,
-  onBroken: () => void,
-): (file: Blob) => Promise<FromPhotoWorker | undefined> {
-  const waiting = new Map<number, (made: FromPhotoWorker | undefined) => void>();
+type Made =
+  | { readonly kind: 'made'; readonly photo: NewPhoto }
+  | { readonly kind: 'refused'; readonly why: NoPhoto };
+type WithoutId<Message> = Message extends unknown ? Omit<Message, 'id'> : never;
+type Task = WithoutId<ToPhotoWorker>;
+
+/** Asks the worker. When it breaks, as when a picture was too much for it, all that it was asked cannot be opened. */
+function asking(worker: PhotoWorker, onBroken: () => void): (task: Task) => Promise<Made> {
+  const waiting = new Map<number, (made: Made) => void>();
   let asked = 0;
-  worker.addEventListener('message', ({ data }: MessageEvent<FromPhotoWorker>) => {
-    waiting.get(data.id)?.(data);
-    waiting.delete(data.id);
+  worker.addEventListener('message', ({ data: { id, ...made } }: MessageEvent<FromPhotoWorker>) => {
+    waiting.get(id)?.(made);
+    waiting.delete(id);
   });
   worker.addEventListener('error', () => {
     worker.terminate();
     onBroken();
-    for (const settle of waiting.values()) settle(undefined);
+    for (const settle of waiting.values()) settle({ kind: 'refused', why: 'cannot-be-opened' });
     waiting.clear();
   });
-  return (file) =>
+  return (task) =>
     new Promise((resolve) => {
       asked += 1;
       waiting.set(asked, resolve);
-      const message: ToPhotoWorker = { id: asked, file };
+      const message: ToPhotoWorker = { ...task, id: asked };
       worker.postMessage(message);
     });
 }

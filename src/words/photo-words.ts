@@ -1,3 +1,9 @@
+import { wholeNumber } from './number-words.ts';
+
+const photos = (count: number) => (count === 1 ? '1 photo' : `${wholeNumber(count)} photos`);
+const megabytes = (bytes: number) =>
+  bytes < 100_000 ? 'less than 0.1 MB' : `${(bytes / 1e6).toFixed(1)} MB`;
+
 export const photoWords = {
   title: 'Photos',
   camera: 'Camera',
@@ -18,6 +24,7 @@ export const photoWords = {
   refused: {
     'not-a-picture': 'This is no photo. JPEG, PNG, WebP, AVIF, HEIC and GIF are.',
     'too-large': 'This picture is too large for a tablet: at most 60 MB and 64 million pixels.',
+    'not-as-named': 'This photo is not the one that its name promises.',
     'cannot-be-opened':
       'This picture cannot be opened here: it is broken, or of a kind that this browser does not know.',
   },
@@ -25,4 +32,35 @@ export const photoWords = {
   ofPiece: (stage: string) => `At ${stage}`,
   at: (what: string, when: string) => `${what}, ${when}`,
   behind: 'Photos of these flaws',
+  onTablet: 'Photos on this tablet',
+  onTabletLead:
+    'Photos are no part of the copies of the records: save them here. A full file never changes, so only the last one has to be saved again. They are not sealed.',
+  held: (count: number, bytes: number) =>
+    count === 0 ? 'None is kept here.' : `${photos(count)}, ${megabytes(bytes)}.`,
+  saveVolume: (number: number, all: number) => (all === 1 ? 'Save photos' : `Save ${number} of ${all}`),
+  volume: (count: number, bytes: number) => `${photos(count)}, ${megabytes(bytes)}`,
+  packing: 'Being packed …',
+  packed: 'Saved.',
+  packFailed: 'The photos could not be read. Try again.',
+  takeIn: 'Take photos in',
+  takeInDetail: 'From a saved file',
+  takingIn: 'Being taken in …',
+  takenIn: (added: number, here: number, refused: number) =>
+    [
+      added === 1 ? '1 photo was taken in.' : `${wholeNumber(added)} photos were taken in.`,
+      here > 0 ? `Already here: ${wholeNumber(here)}.` : '',
+      refused > 0 ? `Not photos of a tablet: ${wholeNumber(refused)}.` : '',
+    ]
+      .filter(Boolean)
+      .join(' '),
+  noPhotoFile: 'This is no file with photos that a tablet saved, or it is broken.',
+  letGo: 'Let flaw photos go',
+  letGoLead:
+    'Makes room. That a flaw was photographed stays in the records; its picture is then only in files that you saved.',
+  olderThan: 'Older than',
+  months: (count: number) => (count === 12 ? 'a year' : `${count} months`),
+  looking: 'Looking …',
+  noneOld: 'There are none that old.',
+  letGoNow: (count: number) => (count === 1 ? 'Let 1 go' : `Let ${wholeNumber(count)} go`),
+  wentGo: (count: number) => (count === 1 ? '1 photo is gone.' : `${wholeNumber(count)} photos are gone.`),
 } as const;

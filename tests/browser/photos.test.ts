@@ -1,3 +1,6 @@
+import { createHash } from 'node:crypto';
+import { readFile } from 'node:fs/promises';
+import { zipSync } from 'fflate';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { accessibilityFaults, launchBrowser, openDemo } from '../support/browser.ts';
@@ -13,6 +16,7 @@ import {
   turnedJpeg,
   upright,
 } from '../support/pictures.ts';
+import { filesInZip } from '../support/zip-reader.ts';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -63,7 +67,7 @@ function keptPhotos(page: Page) {
             3,
           );
         return {
-          ...{ width, height, text: new TextDecoder('latin1').decode(bytes) },
+          ...{ width, height, text: [...bytes].map((byte) => String.fromCharCode(byte)).join('') },
           corners: [at(0.25, 0.25), at(0.75, 0.25), at(0.25, 0.75), at(0.75, 0.75)],
         };
       }),
@@ -163,4 +167,42 @@ test('a flaw photographed at the bench stands on its tray and behind its field o
   await behind.waitFor({ state: 'detached' });
   expect(troubles).toEqual([]);
   await page.context().close();
+});
+
+test('photos go out of one tablet as a file and into another, which then shows them', async () => {
+  const { page, hands } = await onTrayPage();
+  await choose(hands, file('a.jpg', await turnedJpeg(page, 6)));
+  await hands.goTo('#/set-up/files');
+  await hands.at('photos-held').filter({ hasText: '1 photo' }).waitFor();
+  const [download] = await Promise.all([page.waitForEvent('download'), hands.tap('save-photos-1')]);
+  const saved = await readFile(await download.path());
+  const [kept] = await keptPhotos(page);
+  const [zipped] = await filesInZip(saved);
+  expect(zipped?.bytes.toString('latin1')).toBe(kept?.text);
+  expect(zipped?.name).toBe(
+    `${createHash('sha256')
+      .update(zipped?.bytes ?? '')
+      .digest('hex')}.jpg`,
+  );
+  await page.context().close();
+
+  const other = await openDemo(browser);
+  const there = maker(other.page);
+  await there.goTo('#/set-up/files');
+  const takeIn = async (zip: Buffer) => {
+    await there.at('take-photos-in-input').setInputFiles(file('photos.zip', zip, 'application/zip'));
+    const said = there.at('take-photos-in-said');
+    await said.filter({ hasNotText: 'Being taken' }).filter({ hasText: /./ }).waitFor();
+    return said.textContent();
+  };
+  expect(await takeIn(saved)).toContain('1 photo was taken in');
+  expect((await keptPhotos(other.page)).map(({ corners }) => corners)).toEqual([kept?.corners]);
+  expect(await takeIn(saved)).toContain('Already here: 1.');
+  expect(await takeIn(Buffer.from('no zip'))).toContain('no file with photos');
+  const forged = zipSync({ [`${'a'.repeat(64)}.jpg`]: zipped?.bytes ?? new Uint8Array() });
+  expect(await takeIn(Buffer.from(forged))).toContain('Not photos of a tablet: 1.');
+  expect(await keptPhotos(other.page)).toHaveLength(1);
+  expect(await accessibilityFaults(other.page)).toEqual([]);
+  expect(other.troubles).toEqual([]);
+  await other.page.context().close();
 });

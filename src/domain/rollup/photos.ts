@@ -1,5 +1,6 @@
 import type { ShopEvent } from '../log/event.ts';
 import type { StageId } from '../log/ids.ts';
+import type { PhotoHash } from '../log/photo-facts.ts';
 import { isVoided, type Voids } from '../shop/voids.ts';
 
 export type PieceShot = Extract<ShopEvent, { kind: 'piece-photographed' }>;
@@ -22,4 +23,22 @@ export function flawShotsAt(
     (shot): shot is PieceShot =>
       shot.kind === 'piece-photographed' && shot.stage === stage && shot.reasons.length > 0,
   );
+}
+
+/** Photos that show nothing but flaws, were taken before a moment (ms UTC), and are not let go yet. */
+export function oldFlawPhotos(
+  events: readonly ShopEvent[],
+  { before, voids }: { readonly before: number; readonly voids: Voids },
+): ReadonlySet<PhotoHash> {
+  const old = new Set<PhotoHash>();
+  /** Of something else, too young, or let go already. */
+  const others = new Set<PhotoHash>();
+  for (const event of events) {
+    if (event.kind === 'photo-let-go' && !isVoided(voids, event)) others.add(event.photo);
+  }
+  for (const shot of shotsAmong(events, voids)) {
+    const showsFlaw = shot.kind === 'piece-photographed' && shot.reasons.length > 0;
+    (showsFlaw && shot.stamp.wall < before ? old : others).add(shot.photo.hash);
+  }
+  return new Set([...old].filter((photo) => !others.has(photo)));
 }

@@ -1,5 +1,6 @@
 import { BooksPanel } from './books-panel.tsx';
 import { CopiesPanels } from './copies-panels.tsx';
+import { PhotosPanel } from './photos-panel.tsx';
 import { PromisePanel } from './promise-panel.tsx';
 import { TablesPanel } from './tables-panel.tsx';
 
@@ -7,6 +8,7 @@ import { TablesPanel } from './tables-panel.tsx';
 export const Files = () => (
   <>
     <CopiesPanels />
+    <PhotosPanel />
     <TablesPanel />
     <BooksPanel />
     <PromisePanel />

@@ -1,7 +1,7 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import * as v from 'valibot';
-import { mostPhotoBytes, photoHash, photoSide } from '../../domain/log/photo-facts.ts';
+import { mostPhotoBytes, type PhotoHash, photoHash, photoSide } from '../../domain/log/photo-facts.ts';
 import type { NewPhoto } from '../../store/photos/photo-store.ts';
 import type { NoPhoto } from '../photo-protocol.ts';
 import { judgePicture, mostFileBytes } from './judge-picture.ts';
@@ -27,11 +27,40 @@ export async function makePhoto(file: Blob): Promise<NewPhoto | NoPhoto> {
     const small = await packed(drawn(large, smallSide), [0.7]);
     if (!bytes || !small) return 'cannot-be-opened';
     const { width, height } = large;
-    const hash = v.parse(photoHash, bytesToHex(sha256(bytes)));
+    return { facts: { hash: hashOf(bytes), width, height, bytes: bytes.byteLength }, bytes, small };
+  } finally {
+    picture.close();
+  }
+}
+
+/** Makes the small photo of one that comes from a copy, once its bytes are seen to be those that its hash promises. */
+export async function takeInPhoto({
+  hash,
+  bytes,
+}: {
+  readonly hash: PhotoHash;
+  readonly bytes: Uint8Array<ArrayBuffer>;
+}): Promise<NewPhoto | NoPhoto> {
+  if (bytes.byteLength > mostPhotoBytes) return 'too-large';
+  if (hashOf(bytes) !== hash) return 'not-as-named';
+  const problem = judgePicture(bytes);
+  if (problem) return problem;
+  const jpeg = new Blob([bytes], { type: 'image/jpeg' });
+  const picture = await createImageBitmap(jpeg).catch(() => undefined);
+  if (!picture) return 'cannot-be-opened';
+  try {
+    const { width, height } = picture;
+    if (Math.max(width, height) > photoSide) return 'too-large';
+    const small = await packed(drawn(picture, smallSide), [0.7]);
+    if (!small) return 'cannot-be-opened';
     return { facts: { hash, width, height, bytes: bytes.byteLength }, bytes, small };
   } finally {
     picture.close();
   }
+}
+
+function hashOf(bytes: Uint8Array): PhotoHash {
+  return v.parse(photoHash, bytesToHex(sha256(bytes)));
 }
 
 function drawn(picture: ImageBitmap | OffscreenCanvas, side: number): OffscreenCanvas {

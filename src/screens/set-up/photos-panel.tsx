@@ -1,0 +1,28 @@
+import { useCallback, useEffect, useState } from 'preact/hooks';
+import type { Photos } from '../../app/photos.ts';
+import { Panel } from '../../ui/panel/panel.tsx';
+import { photoWords as words } from '../../words/photo-words.ts';
+import { usePhotos } from '../parts/photos/use-photos.ts';
+import { LetPhotosGo } from './let-photos-go.tsx';
+import { PhotoFiles } from './photo-files.tsx';
+import { TakePhotosIn } from './take-photos-in.tsx';
+
+export type PhotoNotes = Awaited<ReturnType<Photos['notes']>>;
+
+/** The photos of the shop that lie here: out of the tablet, back in, and away. */
+export const PhotosPanel = () => {
+  const photos = usePhotos();
+  const [notes, setNotes] = useState<PhotoNotes>();
+  const look = useCallback(() => void photos?.notes().then(setNotes, () => setNotes([])), [photos]);
+  useEffect(look, [look]);
+  if (!photos) return null;
+  const bytes = notes?.reduce((sum, note) => sum + note.bytes, 0) ?? 0;
+  return (
+    <Panel title={words.onTablet} lead={words.onTabletLead} testId="photos-panel">
+      {notes && <p data-testid="photos-held">{words.held(notes.length, bytes)}</p>}
+      {notes && <PhotoFiles photos={photos} notes={notes} />}
+      <TakePhotosIn photos={photos} onChange={look} />
+      {notes && notes.length > 0 && <LetPhotosGo photos={photos} notes={notes} onChange={look} />}
+    </Panel>
+  );
+};

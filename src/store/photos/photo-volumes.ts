@@ -1,0 +1,29 @@
+import type { PhotoNote } from './photo-database.ts';
+
+/** Photos that go into one file. */
+export interface Volume {
+  /** From 1. */
+  readonly number: number;
+  readonly photos: readonly PhotoNote[];
+  readonly bytes: number;
+}
+
+/** What a tablet packs and unpacks in its memory at once. */
+const mostInVolume = 60_000_000;
+
+/**
+ * Photos cut into files by when they were kept: a full file stays as it is whatever is photographed later, so that only the
+ * last one has to be saved again.
+ */
+export function volumesOf(notes: readonly PhotoNote[], most = mostInVolume): readonly Volume[] {
+  const inOrder = [...notes].sort((a, b) => a.kept - b.kept || (a.hash < b.hash ? -1 : 1));
+  const volumes: { number: number; photos: PhotoNote[]; bytes: number }[] = [];
+  for (const note of inOrder) {
+    const last = volumes.at(-1);
+    if (last && last.bytes + note.bytes <= most) {
+      last.photos.push(note);
+      last.bytes += note.bytes;
+    } else volumes.push({ number: volumes.length + 1, photos: [note], bytes: note.bytes });
+  }
+  return volumes;
+}
