@@ -13,7 +13,7 @@ export type Kept =
   | { readonly kind: 'not-kept' };
 
 /** What came of a file with photos. */
-export interface TakenIn {
+interface TakenIn {
   readonly added: number;
   readonly here: number;
   /** No photos, or not what their names promise. */

@@ -70,5 +70,5 @@ export const promiseWords = {
   fault: 'When',
   happens: 'What happens',
   lost: 'What is lost',
-  not: 'Not promised: a lost or wiped tablet without a file outside, private windows, a disk that stays full, entries typed wrong, a person with the unlocked tablet. Real power cuts, iPads and Safari were not tried.',
+  not: 'Not promised: a lost or wiped tablet without a file outside, private windows, a disk that stays full, entries typed wrong, a person with the unlocked tablet, photos that were not saved as files. Real power cuts, iPads and Safari were not tried.',
 } as const;
