@@ -3,7 +3,8 @@ import type { Command, Spot } from '../../src/domain/command/command.ts';
 import type { Outcome, OutcomeKind } from '../../src/domain/log/event.ts';
 import type { PersonId, StageId, StationId } from '../../src/domain/log/ids.ts';
 import type { Grade } from '../../src/domain/log/place.ts';
-import { heldAt, holds } from '../../src/domain/rollup/holds.ts';
+import { holdLimit } from '../../src/domain/rollup/hold-limit.ts';
+import { holds } from '../../src/domain/rollup/holds.ts';
 import { type AtStage, traysAtStage } from '../../src/domain/rollup/waiting.ts';
 import { stagesBefore } from '../../src/domain/route/route.ts';
 import { factOf } from '../../src/domain/shop/registers.ts';
@@ -85,10 +86,8 @@ export function tendHolds(hand: Hand, { teller, until }: Shift): void {
     teller.tell({ kind: 'pass', spot, pieces: hold.pieces }, doer(hand, null));
   }
   for (const stage of stageIds) {
-    const fact = factOf(teller.shop.registers, { register: 'stage', id: stage });
-    if (fact?.kind !== 'hold') continue;
     for (const at of traysAtStage(teller.shop, stage)) {
-      const free = (fact.capacity ?? Number.POSITIVE_INFINITY) - heldAt(teller.shop.ledger, stage);
+      const free = holdLimit(teller.shop, stage)?.free ?? 0;
       for (const grade of grades) {
         const shown = at.waiting[grade];
         const took = 0.5 * shown;

@@ -6,6 +6,7 @@ import { nameOf } from './names.ts';
 import { pieces, roundNumber } from './number-words.ts';
 import { gradesWords, outcomeWords, recountWords } from './outcome-words.ts';
 import { cleanedWords, countedWords, receivedWords } from './parts-words.ts';
+import { duration } from './time-words.ts';
 
 /** One entry of the log in plain words, for the last act and for the history of a tray. */
 export function eventWords(event: ShopEvent, registers: Registers): string {
@@ -18,11 +19,11 @@ export function eventWords(event: ShopEvent, registers: Registers): string {
     case 'tray-joined':
       return `${event.of.code} joined to ${event.into.code} (${pieces(incoming(event.moves))})`;
     case 'passed':
-      return `${pieces(event.pieces)} passed ${stage(event.stage)}`;
+      return `${pieces(event.pieces)} passed ${stage(event.stage)}${earlyWords(event.early)}`;
     case 'flawed':
       return `${flawWords(event, registers)} at ${stage(event.stage)}`;
     case 'hold-begun':
-      return `${pieces(total(event.moves))} loaded at ${stage(event.stage)}`;
+      return `${pieces(total(event.moves))} loaded at ${stage(event.stage)}${warmthWords(event.celsius)}`;
     case 'recounted':
       return recountSentence(event, registers);
     case 'rerouted':
@@ -60,6 +61,12 @@ function setUpWords({ register, value }: RegisterSet): string {
   if (register !== 'mark') return `${value.name} changed in Set-up`;
   return value.retired ? `Note taken away: ${value.note}` : `Noted: ${value.note}`;
 }
+
+const earlyWords = (early: number | undefined) =>
+  early === undefined ? '' : `, ${duration(early * 60_000)} early`;
+
+const warmthWords = (tenths: number | undefined) =>
+  tenths === undefined ? '' : `, reckoned for ${roundNumber(tenths / 10)} °C`;
 
 function innermost(event: ShopEvent): ShopEvent {
   return event.kind === 'voided' ? innermost(event.event) : event;

@@ -34,7 +34,7 @@ export function problemWords(problem: Problem, registers: Registers): string {
     case 'not-an-earlier-stage':
       return 'Pieces can only be sent back to an earlier stage.';
     case 'hold-is-full':
-      return problem.free === 0 ? 'All places are taken.' : `Only ${problem.free} places are free.`;
+      return fullWords(problem, registers);
     case 'count-is-right':
       return 'The log says the same: nothing to correct.';
     case 'trays-differ':
@@ -84,6 +84,16 @@ export function problemWords(problem: Problem, registers: Registers): string {
     case 'text':
       return textProblemWords(problem.problem);
   }
+}
+
+function fullWords(
+  { free, resource }: Extract<Problem, { kind: 'hold-is-full' }>,
+  registers: Registers,
+): string {
+  const taken = free === 0 ? 'All places are taken' : `Only ${free} places are free`;
+  return resource === undefined
+    ? `${taken}.`
+    : `${taken}: ${nameOf(registers, { register: 'resource', id: resource })}.`;
 }
 
 export function numberProblemWords(problem: NumberProblem): string {

@@ -7,6 +7,7 @@ import {
   partId,
   personId,
   reasonId,
+  resourceId,
   routeId,
   speciesId,
   stageId,
@@ -43,6 +44,7 @@ export type BatchName = keyof typeof batch;
 export const route = ids(routeId, ['haft', 'short']);
 export const mark = ids(markId, ['new-gouge', 'new-belt']);
 export const lot = ids(lotId, ['shelf', 'stove']);
+export const resource = ids(resourceId, ['cramps', 'rack']);
 export const machine = ids(machineId, ['lathe']);
 export const person = ids(personId, ['edda', 'odo']);
 

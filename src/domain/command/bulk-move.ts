@@ -1,6 +1,7 @@
 import type { StageId, TrayId } from '../log/ids.ts';
 import type { Grade } from '../log/place.ts';
-import { heldAt, holds } from '../rollup/holds.ts';
+import { holdLimit, isFull } from '../rollup/hold-limit.ts';
+import { holds } from '../rollup/holds.ts';
 import { type AtStage, stagesOfTray } from '../rollup/waiting.ts';
 import { routeOfBatch } from '../route/route.ts';
 import { factOf } from '../shop/registers.ts';
@@ -36,17 +37,20 @@ export function bulkLines(
   shop: Shop,
   { move, trays, now }: { move: BulkMove; trays: readonly TrayId[]; now: number },
 ): readonly BulkLine[] {
-  const taken = new Map<StageId, number>();
+  let taken: ReadonlyMap<string, number> = new Map<string, number>();
   return trays.map((id): BulkLine => {
     const line = bulkLine(shop, { move, id, now });
     if (line.kind === 'would-not' || move !== 'into-clamps') return line;
-    const needs = placesNeeded(line.steps);
-    for (const [stage, pieces] of needs) {
-      const free = freePlaces(shop, stage) - (taken.get(stage) ?? 0);
-      if (pieces > free)
-        return { kind: 'would-not', tray: id, why: { kind: 'hold-is-full', free: Math.max(0, free) } };
+    const before = new Map(taken);
+    for (const [stage, pieces] of placesNeeded(line.steps)) {
+      const limit = holdLimit(shop, stage);
+      if (!limit) continue;
+      const places = limit.resource === null ? `stage/${stage}` : `resource/${limit.resource}`;
+      const free = Math.max(0, limit.free - (before.get(places) ?? 0));
+      if (pieces > free) return { kind: 'would-not', tray: id, why: isFull({ ...limit, free }) };
+      before.set(places, (before.get(places) ?? 0) + pieces);
     }
-    for (const [stage, pieces] of needs) taken.set(stage, (taken.get(stage) ?? 0) + pieces);
+    taken = before;
     return line;
   });
 }
@@ -63,12 +67,6 @@ function placesNeeded(steps: readonly BulkStep[]): ReadonlyMap<StageId, number> 
     needs.set(stage, (needs.get(stage) ?? 0) + command.pieces);
   }
   return needs;
-}
-
-function freePlaces(shop: Shop, stage: StageId): number {
-  const fact = factOf(shop.registers, { register: 'stage', id: stage });
-  const capacity = fact?.kind === 'hold' ? fact.capacity : null;
-  return capacity === null ? Number.POSITIVE_INFINITY : capacity - heldAt(shop.ledger, stage);
 }
 
 function bulkLine(shop: Shop, { move, id, now }: { move: BulkMove; id: TrayId; now: number }): BulkLine {

@@ -1,7 +1,8 @@
-import type { Outcome, TrayFacts } from '../log/event.ts';
+import { celsiusOf, curesFrom, cureTime } from '../hold/cure-time.ts';
+import { mostEarly, type Outcome, type TrayFacts } from '../log/event.ts';
 import type { StageId } from '../log/ids.ts';
-import { mostPieces, type Place, type StagePlace } from '../log/place.ts';
-import { heldAt } from '../rollup/holds.ts';
+import { leastOf, mostPieces, type Place, type StagePlace } from '../log/place.ts';
+import { holdLimit, isFull } from '../rollup/hold-limit.ts';
 import { placeAfter, placeSentBack, routeOfBatch, stagesBefore } from '../route/route.ts';
 import type { VariantFact } from '../set-up/facts.ts';
 import { isCleaned } from '../set-up/is-cleaned.ts';
@@ -68,8 +69,15 @@ export function decidePass(shop: Shop, { spot, pieces }: CommandOf<'pass'>, at: 
       moves: movesOf(of.tray, { drawn, to: (place) => placeAfter(route, place) }),
       parts: partsFitted({ bill, route, stage, pieces }),
       elapsed: at.elapsed,
+      ...earlyBy(drawn, at.now),
     },
   ]);
+}
+
+/** By how many minutes the piece that has cured least comes out before its least time. */
+function earlyBy(drawn: readonly Drawn[], now: number): { readonly early?: number } {
+  const left = Math.max(0, ...drawn.map(({ place }) => (place.at === 'held' ? leastOf(place) - now : 0)));
+  return left > 0 ? { early: Math.min(mostEarly, Math.ceil(left / 60_000)) } : {};
 }
 
 export function decideFlaw(
@@ -126,22 +134,28 @@ function placeOfOutcome(
 
 export function decideLoad(shop: Shop, { spot, pieces }: CommandOf<'load'>, at: Circumstances): Decision {
   const stage = factOf(shop.registers, { register: 'stage', id: spot.stage });
-  if (stage?.kind !== 'hold') return refuse({ kind: 'no-such-stage' });
-  const free =
-    stage.capacity === null ? Number.POSITIVE_INFINITY : stage.capacity - heldAt(shop.ledger, spot.stage);
-  if (pieces > free) return refuse({ kind: 'hold-is-full', free: Math.max(0, free) });
+  const limit = holdLimit(shop, spot.stage);
+  if (stage?.kind !== 'hold' || !limit) return refuse({ kind: 'no-such-stage' });
+  if (pieces > limit.free) return refuse(isFull(limit));
   const result = takeUp(shop, { spot, pieces });
   if (!result.ok) return refuse(result.problem);
   const { of, drawn } = result.taken;
-  const ready = at.now + stage.cureMinutes * 60_000;
+  const time = cureTime(stage, celsiusOf(shop.registers));
+  const cure = curesFrom(at.now, time);
   return happens([
     {
       ...envelopeAt(at),
       kind: 'hold-begun',
       of,
       stage: spot.stage,
-      moves: movesOf(of.tray, { drawn, to: (place) => ({ ...place, at: 'held', ready }) }),
+      moves: movesOf(of.tray, { drawn, to: (place) => heldIn(place, cure) }),
       elapsed: at.elapsed,
+      ...(time.celsius === null ? {} : { celsius: time.celsius }),
     },
   ]);
+}
+
+/** Of pieces that are loaded once more only the new cure counts. */
+function heldIn({ stage, grade, redo }: StagePlace, cure: ReturnType<typeof curesFrom>): Place {
+  return { at: 'held', stage, grade, redo, ...cure };
 }

@@ -1,3 +1,4 @@
+import { celsiusOf, curesFrom, cureTime } from '../hold/cure-time.ts';
 import type { BatchId } from '../log/ids.ts';
 import { type Move, mostPieces, type Place } from '../log/place.ts';
 import { routeOfBatch } from '../route/route.ts';
@@ -77,5 +78,6 @@ function placeOfFound(
   const fact = factOf(shop.registers, { register: 'stage', id: stage });
   if (fact?.kind !== 'hold') return { kind: 'no-such-stage' };
   // Nobody knows since when they cure: the whole cure from now on is the safe guess.
-  return { at: 'held', stage, grade, redo: null, ready: now + fact.cureMinutes * 60_000 };
+  const cure = curesFrom(now, cureTime(fact, celsiusOf(shop.registers)));
+  return { at: 'held', stage, grade, redo: null, ...cure };
 }

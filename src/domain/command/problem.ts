@@ -1,6 +1,6 @@
 import type { LabelSizeProblem } from '../label/label-size.ts';
 import type { TrayFacts } from '../log/event.ts';
-import type { StageId } from '../log/ids.ts';
+import type { ResourceId, StageId } from '../log/ids.ts';
 import type { TextProblem } from '../set-up/text.ts';
 import type { NumberProblem } from './whole-number.ts';
 
@@ -20,7 +20,8 @@ export type Problem =
   | { readonly kind: 'too-many'; readonly there: number }
   | { readonly kind: 'no-reason' }
   | { readonly kind: 'not-an-earlier-stage' }
-  | { readonly kind: 'hold-is-full'; readonly free: number }
+  /** With the clamps or rack, where several stages share them. */
+  | { readonly kind: 'hold-is-full'; readonly free: number; readonly resource?: ResourceId }
   | { readonly kind: 'count-is-right' }
   | { readonly kind: 'trays-differ'; readonly a: TrayFacts; readonly b: TrayFacts }
   | { readonly kind: 'same-tray' }

@@ -13,8 +13,8 @@ import {
   trayId,
   variantId,
 } from './ids.ts';
-import { moistureRead } from './moisture-facts.ts';
 import { photoLetGo, photoTaken, piecePhotographed } from './photo-facts.ts';
+import { celsiusBounds, moistureRead } from './moisture-facts.ts';
 import { gradeSchema, moveSchema, piecesSchema } from './place.ts';
 import { stampSchema } from './stamp.ts';
 import { partsCleaned, partsCounted, partsReceived } from './stores-facts.ts';
@@ -73,11 +73,20 @@ export type OutcomeKind = Outcome['kind'];
 const recountReason = v.picklist(['miscounted', 'found', 'lost', 'two-tablets']);
 export type RecountReason = v.InferOutput<typeof recountReason>;
 
+/** A clock that was wrong by decades may make a cure seem that short. */
+export const mostEarly = 100_000_000;
+
 const trayKinds = [
   v.object({ ...envelope, kind: v.literal('tray-made'), ...about }),
   v.object({ ...envelope, kind: v.literal('tray-split'), ...about, into: trayFactsSchema }),
   v.object({ ...envelope, kind: v.literal('tray-joined'), ...about, into: trayFactsSchema }),
-  v.object({ ...envelope, kind: v.literal('passed'), ...visit }),
+  v.object({
+    ...envelope,
+    kind: v.literal('passed'),
+    ...visit,
+    /** Whole minutes by which pieces came out of a hold before its least time; left out where none did. */
+    early: v.exactOptional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(mostEarly))),
+  }),
   v.object({
     ...envelope,
     kind: v.literal('flawed'),
@@ -88,7 +97,17 @@ const trayKinds = [
     /** Parts that a scrap saved and that have to be cleaned before they can be used again; left out where there are none. */
     toClean: v.exactOptional(v.array(partDelta)),
   }),
-  v.object({ ...envelope, kind: v.literal('hold-begun'), ...about, stage: stageId, elapsed }),
+  v.object({
+    ...envelope,
+    kind: v.literal('hold-begun'),
+    ...about,
+    stage: stageId,
+    elapsed,
+    /** Tenths of °C that the times were reckoned for; left out where they stand as the stage has them. */
+    celsius: v.exactOptional(
+      v.pipe(v.number(), v.integer(), v.minValue(celsiusBounds.least), v.maxValue(celsiusBounds.most)),
+    ),
+  }),
   v.object({ ...envelope, kind: v.literal('recounted'), ...about, why: recountReason, note: noteSchema }),
   v.object({ ...envelope, kind: v.literal('rerouted'), ...about }),
   v.object({ ...envelope, ...piecePhotographed, ...about }),

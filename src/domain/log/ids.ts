@@ -17,6 +17,7 @@ export const markId = v.pipe(idText, v.brand('MarkId'));
 export const labelSizeId = v.pipe(idText, v.brand('LabelSizeId'));
 export const machineId = v.pipe(idText, v.brand('MachineId'));
 export const lotId = v.pipe(idText, v.brand('LotId'));
+export const resourceId = v.pipe(idText, v.brand('ResourceId'));
 
 export type StationId = v.InferOutput<typeof stationId>;
 export type TrayId = v.InferOutput<typeof trayId>;
@@ -32,6 +33,7 @@ export type MarkId = v.InferOutput<typeof markId>;
 export type LabelSizeId = v.InferOutput<typeof labelSizeId>;
 export type MachineId = v.InferOutput<typeof machineId>;
 export type LotId = v.InferOutput<typeof lotId>;
+export type ResourceId = v.InferOutput<typeof resourceId>;
 
 /** A shop's day as `YYYY-MM-DD`; it begins at the hour that the maker sets, in the shop's zone. */
 export const shopDayText = v.pipe(v.string(), v.regex(/^\d{4}-\d{2}-\d{2}$/), v.brand('ShopDay'));

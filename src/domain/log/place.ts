@@ -6,6 +6,8 @@ export const gradeSchema = v.picklist(['first', 'second']);
 /** Grade of a piece. A second still goes through the rest of the route. */
 export type Grade = v.InferOutput<typeof gradeSchema>;
 
+/** The longest time that may be spared, minutes: two years. */
+export const mostSpare = 2 * 366 * 24 * 60;
 const time = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
 
 /**
@@ -20,6 +22,8 @@ export const placeSchema = v.variant('at', [
     grade: gradeSchema,
     redo: v.nullable(stageId),
     ready: time,
+    /** Whole minutes before `ready` from which pieces may be taken out without being asked about; left out where there are none. */
+    spare: v.exactOptional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(mostSpare))),
   }),
   v.object({ at: v.literal('finished'), grade: gradeSchema }),
   v.object({ at: v.literal('scrapped') }),
@@ -51,13 +55,17 @@ export function placeKey(place: Place): string {
     case 'waiting':
       return keyOf(keyOf('w', place.stage), keyOf(place.grade, place.redo ?? ''));
     case 'held':
-      return `h|${place.stage}|${place.grade}|${place.redo ?? ''}|${place.ready}`;
+      return `h|${place.stage}|${place.grade}|${place.redo ?? ''}|${place.ready}${place.spare ? `|${place.spare}` : ''}`;
     case 'finished':
       return keyOf('f', place.grade);
     case 'scrapped':
       return 's';
   }
 }
+
+/** From when on (ms UTC) pieces of a hold may be taken out without being asked about. */
+export const leastOf = ({ ready, spare = 0 }: { readonly ready: number; readonly spare?: number }): number =>
+  ready - spare * 60_000;
 
 export function atStage(place: Place): place is StagePlace {
   return place.at === 'waiting' || place.at === 'held';

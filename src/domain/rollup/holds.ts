@@ -13,13 +13,14 @@ export function heldAt({ wip }: Ledger, stage: StageId): number {
   return sum;
 }
 
-/** Pieces of one tray that cure together; `ready` in ms UTC. */
+/** Pieces of one tray that cure together; `ready` in ms UTC, `spare` as their place has it. */
 export interface Hold {
   readonly tray: TrayRecord;
   readonly stage: StageId;
   readonly grade: Grade;
   readonly pieces: number;
   readonly ready: number;
+  readonly spare?: number;
 }
 
 /** All that cures, the soonest ready first. */

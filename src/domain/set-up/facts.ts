@@ -3,6 +3,7 @@ import { shopSignSchema } from '../label/shop-sign.ts';
 import {
   partId,
   reasonId,
+  resourceId,
   routeId,
   shopDayText,
   speciesId,
@@ -10,6 +11,7 @@ import {
   stationId,
   variantId,
 } from '../log/ids.ts';
+import { celsiusBounds } from '../log/moisture-facts.ts';
 import { money, partCount } from '../log/stores-facts.ts';
 import { codeLetters } from '../tray/code-alphabet.ts';
 import { markNoteSchema, nameSchema, noteSchema } from './text-schema.ts';
@@ -110,15 +112,70 @@ const stageCommon = {
   does: v.exactOptional(v.pipe(v.array(v.picklist(stageDoings)), v.maxLength(stageDoings.length))),
 };
 
+/** Clamps, or places on a rack, that several stages may share. */
+export const resourceFact = v.object({
+  name: nameSchema,
+  /** Pieces that it takes at once; null is no limit. */
+  capacity: v.nullable(whole(1, 9999)),
+  retired,
+});
+
+/** The longest time of a hold, minutes: 90 days. */
+export const longestCure = 90 * 24 * 60;
+/** Tenths of °C. */
+const celsius = whole(celsiusBounds.least, celsiusBounds.most);
+/** Grams, millilitres, parts of a ratio, and g/ml: all in whole hundredths. */
+const hundredths = whole(1, 1_000_000);
+const wastePercent = whole(0, 100);
+
+/** What is mixed for a hold, and how much of it a piece takes. The data sheet rules over all of it. */
+const mix = v.variant('kind', [
+  v.object({
+    kind: v.literal('adhesive'),
+    /** Hundredths of a gram of the mixed adhesive. */
+    gramsEach: hundredths,
+    /** The ratio as the data sheet prints it, such as 100 : 45, in hundredths. */
+    resin: hundredths,
+    hardener: hundredths,
+    by: v.picklist(['weight', 'volume']),
+    /** Hundredths of g/ml, without which a ratio by volume cannot be weighed; null when it is not said. */
+    densities: v.nullable(v.object({ resin: hundredths, hardener: hundredths })),
+    /** What stays in the cup and on the stick, as a share of what is mixed. */
+    wastePercent,
+    potMinutes: whole(1, 24 * 60),
+    /** Seconds to spread one piece; null leaves it to what was learnt from taps. */
+    secondsEach: v.nullable(whole(1, 24 * 60 * 60)),
+  }),
+  v.object({
+    kind: v.literal('finish'),
+    /** Hundredths of a millilitre of one coat. */
+    mlEach: hundredths,
+    wastePercent,
+    /** Minutes after a coat from which, and until which, the next may go on; null is not said. */
+    recoatFrom: v.nullable(whole(1, longestCure)),
+    recoatUntil: v.nullable(whole(1, longestCure)),
+  }),
+]);
+
 export const stageFact = v.variant('kind', [
   v.object({ kind: v.literal('bench'), ...stageCommon }),
   v.object({
     kind: v.literal('hold'),
     ...stageCommon,
-    /** Minutes that glue or finish needs. */
-    cureMinutes: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(90 * 24 * 60)),
-    /** Pieces that clamps or racks take at once; null is no limit. */
-    capacity: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(9999))),
+    /** Minutes that glue or finish is recommended to have. */
+    cureMinutes: whole(1, longestCure),
+    /** Minutes after which pieces may be taken out without being asked about; left out, the recommended ones. */
+    leastMinutes: v.exactOptional(whole(1, longestCure)),
+    /** Pieces that clamps or racks of its own take at once; null is no limit. A resource rules over it. */
+    capacity: v.nullable(whole(1, 9999)),
+    /** The clamps or rack that it shares with whatever other stage names them; null, or left out by older versions, is none. */
+    resource: v.exactOptional(v.nullable(resourceId)),
+    /** Tenths of °C for which the times are given; null, or left out by older versions, is not said. */
+    ratedAt: v.exactOptional(v.nullable(celsius)),
+    /** The maker has confirmed that the data sheet lets warmth shorten the times; left out, it only lengthens them in the cold. */
+    quickerWarm: v.exactOptional(v.boolean()),
+    /** null, or left out by older versions, is nothing to mix. */
+    mix: v.exactOptional(v.nullable(mix)),
   }),
   v.object({ kind: v.literal('check'), ...stageCommon }),
   v.object({ kind: v.literal('record'), ...stageCommon }),
@@ -216,6 +273,8 @@ export const shopFact = v.object({
   dayStartHour: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(12)),
   /** Left out by older versions; see label/sign-of.ts. */
   sign: v.exactOptional(shopSignSchema),
+  /** Tenths of °C where glue and finish cure, as somebody last said; null, or left out by older versions, is not known. */
+  celsius: v.exactOptional(v.nullable(celsius)),
 });
 
 /** Acts of the stage screen that a key can do, in the order of the keys 1 to 8 and on. */
@@ -258,6 +317,9 @@ export type BatchFact = Readonly<v.InferOutput<typeof batchFact>>;
 export type MarkFact = Readonly<v.InferOutput<typeof markFact>>;
 export type LabelSizeFact = Readonly<v.InferOutput<typeof labelSizeFact>>;
 export type MachineFact = Readonly<v.InferOutput<typeof machineFact>>;
+export type ResourceFact = Readonly<v.InferOutput<typeof resourceFact>>;
+export type HoldFact = Readonly<Extract<StageFact, { kind: 'hold' }>>;
+export type MixFact = Readonly<v.InferOutput<typeof mix>>;
 export type LotFact = Readonly<v.InferOutput<typeof lotFact>>;
 export type Reaction = Readonly<v.InferOutput<typeof reaction>>;
 export type ShopFact = Readonly<v.InferOutput<typeof shopFact>>;

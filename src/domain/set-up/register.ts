@@ -8,6 +8,7 @@ import {
   partId,
   personId,
   reasonId,
+  resourceId,
   routeId,
   speciesId,
   stageId,
@@ -23,6 +24,7 @@ import {
   partFact,
   personFact,
   reasonFact,
+  resourceFact,
   routeFact,
   shopFact,
   speciesFact,
@@ -48,6 +50,7 @@ export const registerSchema = v.variant('register', [
   v.object({ register: v.literal('label-size'), id: labelSizeId, value: labelSizeFact }),
   v.object({ register: v.literal('machine'), id: machineId, value: machineFact }),
   v.object({ register: v.literal('lot'), id: lotId, value: lotFact }),
+  v.object({ register: v.literal('resource'), id: resourceId, value: resourceFact }),
   v.object({ register: v.literal('shop'), id: v.literal('shop'), value: shopFact }),
   v.object({ register: v.literal('station'), id: stationId, value: stationFact }),
 ]);

@@ -21,7 +21,8 @@ export const ShopPanel = () => {
     kept,
     start: shopDraftOf(fact, here),
     read: readShop,
-    toSet: (value) => ({ register: 'shop', id: 'shop', value }),
+    // What is said elsewhere of the shop stays: the warmth stands on the curing board.
+    toSet: (value) => ({ register: 'shop', id: 'shop', value: { ...fact, ...value } }),
   });
   const { draft, change } = form;
   const zones = zonesToOffer(Intl.supportedValuesOf('timeZone'), { chosen: draft.zone, here });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { TrayId } from '../../../src/domain/log/ids.ts';
 import { heldAt, holds } from '../../../src/domain/rollup/holds.ts';
-import type { StageFact } from '../../../src/domain/set-up/facts.ts';
+import type { HoldFact, ShopFact, StageFact } from '../../../src/domain/set-up/facts.ts';
 import { placesOf } from '../../../src/domain/shop/positions.ts';
 import { factOf } from '../../../src/domain/shop/registers.ts';
 import { aWorkshop, backTo, meet, type TestShop, tablets } from '../../support/a-shop.ts';
@@ -83,6 +83,23 @@ describe('loading a hold', () => {
     meet(bench, office);
     expect(heldAt(bench.shop.ledger, stage.glue)).toBe(15);
     expect(holds(bench.shop)).toEqual(holds(office.shop));
+  });
+
+  test('keeps the moments reckoned for the warmth of the shop, whatever is said later', () => {
+    const { shop, tray } = toGlue(2);
+    const fact = factOf(shop.shop.registers, { register: 'stage', id: stage.glue }) as HoldFact;
+    const whole = factOf(shop.shop.registers, { register: 'shop', id: 'shop' }) as ShopFact;
+    const sheet = { ...fact, leastMinutes: 240, ratedAt: 200 };
+    shop.set({ register: 'stage', id: stage.glue, value: sheet });
+    shop.set({ register: 'shop', id: 'shop', value: { ...whole, celsius: 100 } });
+    const now = shop.clock();
+    shop.load(tray, 'glue', { pieces: 2 });
+    // Twice as long for 10 °C less: 24 h instead of 12, and 8 instead of 4.
+    const place = { at: 'held', ready: now + 24 * 60 * 60_000, spare: 16 * 60 };
+    expect(shop.log.at(-1)).toMatchObject({ celsius: 100, moves: [{ to: place, pieces: 2 }] });
+    shop.set({ register: 'shop', id: 'shop', value: { ...whole, celsius: 300 } });
+    shop.set({ register: 'stage', id: stage.glue, value: { ...sheet, cureMinutes: 30, leastMinutes: 30 } });
+    expect(holds(shop.shop)).toMatchObject([{ ready: place.ready, spare: place.spare, pieces: 2 }]);
   });
 
   test('carries the time since the tap before', () => {

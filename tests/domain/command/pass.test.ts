@@ -3,6 +3,7 @@ import { piecesAt } from '../../../src/domain/command/draw.ts';
 import type { TrayId } from '../../../src/domain/log/ids.ts';
 import { countsToCheck } from '../../../src/domain/rollup/waiting.ts';
 import { factOf } from '../../../src/domain/shop/registers.ts';
+import { eventWords } from '../../../src/words/event-words.ts';
 import { aShop, aWorkshop, backTo, lowered, type TestShop } from '../../support/a-shop.ts';
 import { route, routeStages, type StageName, stage } from '../../support/workshop.ts';
 import { badCounts } from './bad-counts.ts';
@@ -59,6 +60,42 @@ describe('a piece that leaves a stage good', () => {
       zone: { name: 'Europe/London', offset: 0 },
       of: { tray, variant: 'ash-copper', species: 'ash', batch: 'spring' },
     });
+  });
+
+  test('says by how many minutes it came out of a hold before its least time, and nothing from then on', () => {
+    const shop = aWorkshop();
+    const fact = factOf(shop.shop.registers, { register: 'stage', id: stage.glue });
+    if (fact?.kind !== 'hold') throw new Error('gluing is a hold');
+    shop.set({ register: 'stage', id: stage.glue, value: { ...fact, leastMinutes: 240 } });
+    const tray = shop.tray('ash-copper', 4);
+    shop.pass(tray, 'bore', { pieces: 4 });
+    const loaded = shop.clock();
+    const goTo = (minutes: number) => shop.later(minutes + (loaded - shop.clock()) / 60_000);
+    shop.load(tray, 'glue', { pieces: 3 });
+    goTo(238.9);
+    shop.pass(tray, 'glue', { held: true });
+    expect(passedOf(shop).early).toBe(2);
+    expect(eventWords(passedOf(shop), shop.shop.registers)).toBe('1 piece passed Glue, 2 min early');
+    goTo(240);
+    shop.pass(tray, 'glue', { held: true, pieces: 2 });
+    expect(passedOf(shop)).not.toHaveProperty('early');
+    // What never went into the clamps cannot come out of them.
+    shop.pass(tray, 'glue');
+    expect(passedOf(shop)).not.toHaveProperty('early');
+  });
+
+  test('without a least time is early until it is ready, by the piece that has cured least', () => {
+    const shop = aWorkshop();
+    const tray = shop.tray('ash-copper', 2);
+    shop.pass(tray, 'bore', { pieces: 2 });
+    const loaded = shop.clock();
+    const goTo = (minutes: number) => shop.later(minutes + (loaded - shop.clock()) / 60_000);
+    shop.load(tray, 'glue');
+    goTo(90);
+    shop.load(tray, 'glue');
+    goTo(700);
+    shop.pass(tray, 'glue', { held: true, pieces: 2 });
+    expect(passedOf(shop).early).toBe(720 + 90 - 700);
   });
 
   test('what is ready soonest leaves the clamps first, though it was clamped later', () => {

@@ -1,7 +1,9 @@
 import { labelSizes } from '../../../src/domain/label/label-sizes.ts';
 import type { EventKind, ShopEvent } from '../../../src/domain/log/event.ts';
 import { aPhoto } from '../../support/a-photo.ts';
-import { aWorkshop, backTo, lowered, mended, scrapped } from '../../support/a-shop.ts';
+import type { HoldFact } from '../../../src/domain/set-up/facts.ts';
+import { factOf } from '../../../src/domain/shop/registers.ts';
+import { aWorkshop, backTo, lowered, mended, scrapped, type TestShop } from '../../support/a-shop.ts';
 import {
   lot,
   machine,
@@ -9,12 +11,25 @@ import {
   part,
   person,
   reason,
+  resource,
   route,
   routeStages,
   species,
   stage,
   variant,
 } from '../../support/workshop.ts';
+
+function setHold(shop: TestShop, change: Partial<HoldFact>): void {
+  const fact = factOf(shop.shop.registers, { register: 'stage', id: stage.glue });
+  if (fact?.kind !== 'hold') throw new Error('gluing is a hold');
+  shop.set({ register: 'stage', id: stage.glue, value: { ...fact, ...change } });
+}
+
+function inShopOf(shop: TestShop, celsius: number): void {
+  const fact = factOf(shop.shop.registers, { register: 'shop', id: 'shop' });
+  if (!fact) throw new Error('the workshop has no shop');
+  shop.set({ register: 'shop', id: 'shop', value: { ...fact, celsius } });
+}
 
 /** A log in which every kind of event, of outcome, of place and of set-up fact comes up. */
 export function sampleLog(): readonly ShopEvent[] {
@@ -119,6 +134,30 @@ export function sampleLog(): readonly ShopEvent[] {
     photo: aPhoto('d'),
   });
   shop.act({ kind: 'let-photos-go', photos: [photo.hash] });
+  shop.set({
+    register: 'resource',
+    id: resource.cramps,
+    value: { name: 'Cramps', capacity: 24, retired: false },
+  });
+  shop.set({
+    register: 'resource',
+    id: resource.rack,
+    value: { name: 'Rack', capacity: null, retired: false },
+  });
+  setHold(shop, {
+    ...{ resource: resource.cramps, leastMinutes: 240, ratedAt: 200, quickerWarm: true },
+    mix: {
+      ...{ kind: 'adhesive', gramsEach: 150, resin: 10_000, hardener: 4500, by: 'volume', wastePercent: 15 },
+      ...{ densities: { resin: 115, hardener: 98 }, potMinutes: 30, secondsEach: 40 },
+    },
+  });
+  inShopOf(shop, 125);
+  shop.load(tray, 'glue');
+  shop.pass(tray, 'glue', { held: true });
+  setHold(shop, {
+    ...{ resource: null, ratedAt: null },
+    mix: { kind: 'finish', mlEach: 120, wastePercent: 10, recoatFrom: 120, recoatUntil: null },
+  });
   const other = shop.split(tray, 'bore', { pieces: 2 });
   shop.join(other, tray);
   const slip = shop.pass(tray, 'bore');
