@@ -126,7 +126,7 @@ export const longestCure = 90 * 24 * 60;
 const celsius = whole(celsiusBounds.least, celsiusBounds.most);
 /** Grams, millilitres, parts of a ratio, and g/ml: all in whole hundredths. */
 const hundredths = whole(1, 1_000_000);
-const wastePercent = whole(0, 100);
+const wastePercent = whole(0, 90);
 
 /** What is mixed for a hold, and how much of it a piece takes. The data sheet rules over all of it. */
 const mix = v.variant('kind', [

@@ -3,8 +3,14 @@ import { setUpWords as words } from '../../words/set-up-words.ts';
 import type { Form } from '../parts/form/use-form.ts';
 import type { StageDraft } from './stage-draft.ts';
 
-/** How long a hold cures, and how many pieces its clamps or racks take. */
-export const CureFields = ({ form: { draft, change, errorAt } }: { form: Form<StageDraft> }) => (
+/** How long a hold cures, and how many pieces its own clamps or racks take. */
+export const CureFields = ({
+  form: { draft, change, errorAt },
+  ownPlaces,
+}: {
+  form: Form<StageDraft>;
+  ownPlaces: boolean;
+}) => (
   <>
     <fieldset class="set-up-bill">
       <legend class="field-label">{words.cure}</legend>
@@ -27,15 +33,17 @@ export const CureFields = ({ form: { draft, change, errorAt } }: { form: Form<St
         />
       </div>
     </fieldset>
-    <Field
-      label={words.capacity}
-      hint={words.capacityHint}
-      optional={words.optional}
-      kind="number"
-      value={draft.capacity}
-      onText={(capacity) => change({ capacity })}
-      error={errorAt('capacity')}
-      testId="stage-capacity"
-    />
+    {ownPlaces && (
+      <Field
+        label={words.capacity}
+        hint={words.capacityHint}
+        optional={words.optional}
+        kind="number"
+        value={draft.capacity}
+        onText={(capacity) => change({ capacity })}
+        error={errorAt('capacity')}
+        testId="stage-capacity"
+      />
+    )}
   </>
 );

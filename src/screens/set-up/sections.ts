@@ -1,4 +1,5 @@
 import type { IconName } from '../../ui/icon/icon-paths.ts';
+import { holdSetUpWords } from '../../words/hold-set-up-words.ts';
 import { labelWords } from '../../words/label-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { woodCareWords } from '../../words/wood-care-words.ts';
@@ -11,6 +12,7 @@ export const sectionNames = [
   'people',
   'stages',
   'route',
+  'resources',
   'machines',
   'batches',
   'labels',
@@ -28,6 +30,7 @@ export const sectionIcons: Readonly<Record<SectionName, IconName>> = {
   people: 'person',
   stages: 'bench',
   route: 'plan',
+  resources: 'hold',
   machines: 'retry',
   batches: 'trays',
   labels: 'recount',
@@ -44,6 +47,7 @@ export const sectionTitles: Readonly<Record<SectionName, string>> = {
   people: words.people,
   stages: words.stages,
   route: words.route,
+  resources: holdSetUpWords.resources,
   machines: woodCareWords.machines,
   batches: words.batches,
   labels: labelWords.sizes,

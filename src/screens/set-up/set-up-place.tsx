@@ -12,6 +12,7 @@ import { Overview } from './overview.tsx';
 import { Parts } from './parts.tsx';
 import { People } from './people.tsx';
 import { Reasons } from './reasons.tsx';
+import { Resources } from './resources.tsx';
 import { Route } from './route.tsx';
 import { type SectionName, sectionNames, sectionTitles } from './sections.ts';
 import { Stages } from './stages.tsx';
@@ -27,6 +28,7 @@ const sections: Readonly<Record<SectionName, ComponentType>> = {
   people: People,
   stages: Stages,
   route: Route,
+  resources: Resources,
   machines: Machines,
   batches: Batches,
   labels: LabelSizePage,

@@ -18,6 +18,7 @@ const registerOf = {
   people: 'person',
   stages: 'stage',
   route: 'route',
+  resources: 'resource',
   machines: 'machine',
   batches: 'batch',
 } as const;

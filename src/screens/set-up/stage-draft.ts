@@ -1,11 +1,13 @@
 import { type Bounds, readWholeNumber, type WholeNumber } from '../../domain/command/whole-number.ts';
 import type { ReasonId, RouteId, StageId } from '../../domain/log/ids.ts';
-import type { StageDoing, StageFact, StageKind } from '../../domain/set-up/facts.ts';
+import { longestCure, type StageDoing, type StageFact, type StageKind } from '../../domain/set-up/facts.ts';
 import { tidyText } from '../../domain/set-up/text.ts';
 import { factsOf, type Registers } from '../../domain/shop/registers.ts';
 import { numberProblemWords } from '../../words/problem-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { nameProblem, noteProblem, type Reading, readingOf } from '../parts/form/reading.ts';
+import { type HoldDraft, holdDraftOf, readHold } from './hold-draft.ts';
+import { readHours } from './typed-hours.ts';
 
 /** Where a stage goes on a route: nowhere, at its start, or after another stage. */
 export type Placing =
@@ -14,7 +16,7 @@ export type Placing =
   | { readonly kind: 'after'; readonly route: RouteId; readonly stage: StageId };
 
 /** A stage as it is typed; numbers are texts until they are saved. */
-export interface StageDraft {
+export interface StageDraft extends HoldDraft {
   readonly name: string;
   readonly kind: StageKind;
   readonly hours: string;
@@ -32,7 +34,7 @@ export interface StageDraft {
 export const mostFlawButtons = 6;
 const usualCureMinutes = 24 * 60;
 const capacityBounds: Bounds = { least: 1, most: 9999 };
-const cureBounds: Bounds = { least: 1, most: 90 * 24 * 60 };
+const cureBounds: Bounds = { least: 1, most: longestCure };
 const minuteBounds: Bounds = { least: 0, most: cureBounds.most };
 
 export function stageDraftOf(stage: StageFact | undefined, placing: Placing): StageDraft {
@@ -49,6 +51,7 @@ export function stageDraftOf(stage: StageFact | undefined, placing: Placing): St
     caution: stage?.caution ?? '',
     does: stage?.does ?? null,
     placing,
+    ...holdDraftOf(hold),
   };
 }
 
@@ -81,12 +84,14 @@ export function readStage(draft: StageDraft, { curing }: { curing: number }): Re
   }
   const cure = readCure(draft);
   const capacity = readCapacity(draft.capacity);
-  const problems = { ...shared, ...cure.problems, capacity: capacity.problem };
+  const extras = readHold(draft, { cureMinutes: cure.minutes });
+  const problems = { ...shared, ...cure.problems, capacity: capacity.problem, ...extras.problems };
   return readingOf(problems, () => ({
     kind,
     ...common,
     cureMinutes: cure.minutes,
     capacity: capacity.value,
+    ...extras.value,
   }));
 }
 
@@ -104,12 +109,6 @@ function readCure({ hours, minutes }: Pick<StageDraft, 'hours' | 'minutes'>): Cu
   const sum = Math.round(typedHours * 60) + typedMinutes.value;
   const fits = sum >= cureBounds.least && sum <= cureBounds.most;
   return { minutes: sum, problems: fits ? {} : { hours: words.badCure } };
-}
-
-/** Hours with or without decimals, after a point or comma; null when it is no such number. */
-function readHours(typed: string): number | null {
-  const text = typed.trim().replace(',', '.') || '0';
-  return /^(\d+(\.\d*)?|\.\d+)$/.test(text) ? Number(text) : null;
 }
 
 /** Places of clamps or rack; an empty field is no limit. */

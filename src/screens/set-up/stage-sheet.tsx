@@ -12,9 +12,9 @@ import { type KeptDrafts, keptDrafts } from '../parts/form/kept-drafts.ts';
 import { NameField } from '../parts/form/name-field.tsx';
 import { useForm } from '../parts/form/use-form.ts';
 import { CautionField } from './caution-field.tsx';
-import { CureFields } from './cure-fields.tsx';
 import type { FactSheetProps } from './fact-page.tsx';
 import { FlawButtonsEdit } from './flaw-buttons-edit.tsx';
+import { HoldFields } from './hold-fields.tsx';
 import { PlacingFields } from './placing-fields.tsx';
 import { curingAt, stagesOnRoutes, whyStageStays } from './set-up-view.ts';
 import { StageDoingsField } from './stage-doings-field.tsx';
@@ -86,7 +86,7 @@ export const StageSheet = ({ id, now, onClose }: FactSheetProps<'stage'>) => {
         error={errorAt('kind')}
         testId="stage-kind"
       />
-      {draft.kind === 'hold' && <CureFields form={form} />}
+      {draft.kind === 'hold' && <HoldFields form={form} />}
       {!onRoute && <PlacingFields placing={draft.placing} onPlacing={(placing) => change({ placing })} />}
       <ChoiceRow
         label={words.bulk}

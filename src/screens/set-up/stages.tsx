@@ -1,5 +1,7 @@
 import { readId, stageId } from '../../domain/log/ids.ts';
 import type { StageFact } from '../../domain/set-up/facts.ts';
+import type { Registers } from '../../domain/shop/registers.ts';
+import { nameOf } from '../../words/names.ts';
 import { stageKindWords } from '../../words/outcome-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { duration } from '../../words/time-words.ts';
@@ -28,7 +30,7 @@ export const Stages = () => {
       detail={({ id, fact }) =>
         [
           stageKindWords[fact.kind],
-          ...cureWords(fact),
+          ...cureWords(shop.registers, fact),
           ...(pieces.get(id) ? [words.here(pieces.get(id) ?? 0)] : []),
           ...(onRoutes.includes(id) ? [] : [words.offRoute]),
         ].join(' · ')
@@ -37,8 +39,9 @@ export const Stages = () => {
   );
 };
 
-function cureWords(fact: StageFact): readonly string[] {
+function cureWords(registers: Registers, fact: StageFact): readonly string[] {
   if (fact.kind !== 'hold') return [];
   const time = duration(fact.cureMinutes * minute);
+  if (fact.resource) return [time, nameOf(registers, { register: 'resource', id: fact.resource })];
   return fact.capacity === null ? [time] : [time, words.places(fact.capacity)];
 }

@@ -10,9 +10,10 @@ import { moistureWords as words } from '../../words/moisture-words.ts';
 import { problemWords } from '../../words/problem-words.ts';
 import { ago } from '../../words/time-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
+import { readTenths } from '../parts/form/tenths.ts';
 import { useNow } from '../parts/use-now.ts';
 import { WoodName } from '../parts/wood-name.tsx';
-import { type LotVerdict, readTenths } from './wood-view.ts';
+import type { LotVerdict } from './wood-view.ts';
 
 export interface LotCardProps {
   readonly id: LotId;

@@ -13,10 +13,11 @@ import { moistureWords as words } from '../../words/moisture-words.ts';
 import { studyWords } from '../../words/study-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
+import { readTenths } from '../parts/form/tenths.ts';
 import { AddLot } from './add-lot.tsx';
 import { LotCard } from './lot-card.tsx';
 import { useLotReadings } from './use-lot-readings.ts';
-import { fitsOf, liveLots, lotVerdict, readTenths, referenceOf } from './wood-view.ts';
+import { fitsOf, liveLots, lotVerdict, referenceOf } from './wood-view.ts';
 
 /** Lots of blanks: how wet they are, what the room's air makes of them, and whether they are ready to fit. */
 export const WoodPage = () => {

@@ -94,6 +94,7 @@ test('each section counts what is in use; the tablet and the cautions count noth
     variants: 3,
     reasons: 0,
     people: 0,
+    resources: 0,
     machines: 0,
     stages: 7,
     route: 2,

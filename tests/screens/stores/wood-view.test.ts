@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Reading } from '../../../src/domain/rollup/lot-moisture.ts';
-import { fitsOf, lotVerdict, readTenths } from '../../../src/screens/stores/wood-view.ts';
+import { readTenths } from '../../../src/screens/parts/form/tenths.ts';
+import { fitsOf, lotVerdict } from '../../../src/screens/stores/wood-view.ts';
 import { aWorkshop } from '../../support/a-shop.ts';
 import { part } from '../../support/workshop.ts';
 
