@@ -126,8 +126,26 @@ export const stageIds = starting.facts.flatMap((fact) =>
 export const reasonOf = (name: string) => id<ReasonId>(name);
 export const stageOf = (name: string) => id<StageId>(name);
 
-/** Clamps and rack places of the demo workshop; a new shop begins without a limit. */
-const placesAt: Readonly<Record<string, number>> = { 'glue-cures': 48, 'sealer-cures': 120 };
+/** Clamps of the demo workshop, and places on its drying rack; a new shop begins without either. */
+const resources = [
+  { id: 'clamps', name: 'Clamps', capacity: 48 },
+  { id: 'rack', name: 'Drying rack', capacity: 120 },
+] as const;
+
+/** What the demo's holds have beyond those of a new shop: a made-up two-part glue and a made-up sealer. */
+const holdsOfDemo: Readonly<Record<string, object>> = {
+  'glue-cures': {
+    ...{ resource: 'clamps', leastMinutes: 480, ratedAt: 200 },
+    mix: {
+      ...{ kind: 'adhesive', gramsEach: 150, resin: 10_000, hardener: 4500, by: 'weight', densities: null },
+      ...{ wastePercent: 15, potMinutes: 30, secondsEach: 60 },
+    },
+  },
+  'sealer-cures': {
+    ...{ resource: 'rack', leastMinutes: 240, ratedAt: 200 },
+    mix: { kind: 'finish', mlEach: 80, wastePercent: 20, recoatFrom: 240, recoatUntil: 2880 },
+  },
+};
 
 /** What was done about the tear-out: a mark to compare before and after, at a moment in ms UTC. It did not help. */
 export function gougeGround(at: number): RegisterSet {
@@ -150,8 +168,13 @@ export function demoFacts(due: string): readonly RegisterSet[] {
     { register: 'station', id: stations.bench, value: { letter: 'C', name: 'Sanding bench', keys: [] } },
     { register: 'person', id: people.ida, value: { name: 'Ida', retired: false } },
     { register: 'person', id: people.tam, value: { name: 'Tam', retired: false } },
+    ...resources.map(({ id, ...value }) => ({
+      register: 'resource',
+      id,
+      value: { ...value, retired: false },
+    })),
     ...kept.map((fact) =>
-      fact.id in placesAt ? { ...fact, value: { ...fact.value, capacity: placesAt[fact.id] } } : fact,
+      fact.id in holdsOfDemo ? { ...fact, value: { ...fact.value, ...holdsOfDemo[fact.id] } } : fact,
     ),
     ...woods.map(({ id: wood, name, reference, look: [grain, light, dark], caution, reaction }) => ({
       register: 'species',

@@ -1,5 +1,5 @@
 import type { StageId } from '../log/ids.ts';
-import type { Grade } from '../log/place.ts';
+import { type Grade, leastOf } from '../log/place.ts';
 import type { Ledger } from '../shop/ledger.ts';
 import type { Shop } from '../shop/shop.ts';
 import type { TrayRecord } from '../shop/trays.ts';
@@ -36,33 +36,45 @@ export function holds(shop: Shop): readonly Hold[] {
   return found.sort((a, b) => a.ready - b.ready);
 }
 
-/** A tray whose pieces at one stage have cured, as far as they were loaded together; `ready` in ms UTC. */
-export interface CureOver {
+/** Pieces of a tray at one stage that were loaded together. */
+export interface CureRound {
   readonly tray: TrayRecord;
   readonly stage: StageId;
   readonly pieces: number;
+  readonly grades: Readonly<Record<Grade, number>>;
+  /** When the last piece of it is ready, and from when on all of it may come out without being asked about; ms UTC. */
   readonly ready: number;
+  readonly least: number;
 }
 
 /** Pieces of a tray that were loaded one by one, but are ready within this time (ms) of one another, are one round. */
 const oneRound = 15 * 60_000;
 
-/** The rounds of which the last piece is cured later than `after` and by `until` (ms UTC), the soonest first. */
-export function curesOver(
-  shop: Shop,
-  { after, until }: { after: number; until: number },
-): readonly CureOver[] {
-  const rounds: CureOver[] = [];
+/** The rounds that cure or wait to be taken out, the soonest ready first. */
+export function cureRounds(shop: Shop): readonly CureRound[] {
+  const rounds: CureRound[] = [];
   const latest = new Map<string, number>();
-  for (const { tray, stage, pieces, ready } of holds(shop)) {
+  for (const hold of holds(shop)) {
+    const { tray, stage, grade, pieces, ready } = hold;
     const key = `${tray.tray}|${stage}`;
     const place = latest.get(key);
     const before = place === undefined ? undefined : rounds[place];
     if (place !== undefined && before && ready - before.ready <= oneRound) {
-      rounds[place] = { ...before, pieces: before.pieces + pieces, ready };
+      const grades = { ...before.grades, [grade]: before.grades[grade] + pieces };
+      const least = Math.max(before.least, leastOf(hold));
+      rounds[place] = { ...before, pieces: before.pieces + pieces, grades, ready, least };
     } else {
-      latest.set(key, rounds.push({ tray, stage, pieces, ready }) - 1);
+      const grades = { first: 0, second: 0, [grade]: pieces };
+      latest.set(key, rounds.push({ tray, stage, pieces, grades, ready, least: leastOf(hold) }) - 1);
     }
   }
-  return rounds.filter(({ ready }) => ready > after && ready <= until).sort((a, b) => a.ready - b.ready);
+  return rounds.sort((a, b) => a.ready - b.ready);
+}
+
+/** The rounds of which the last piece is cured later than `after` and by `until` (ms UTC), the soonest first. */
+export function curesOver(
+  shop: Shop,
+  { after, until }: { after: number; until: number },
+): readonly CureRound[] {
+  return cureRounds(shop).filter(({ ready }) => ready > after && ready <= until);
 }

@@ -22,7 +22,9 @@ export function useCureWatch(): void {
       const held = new Set(holds(shop).map(({ tray, stage }) => `${tray.tray}|${stage}`));
       keepCalls(({ tray, stage }) => held.has(`${tray}|${stage}`));
       if (over.length === 0) return;
-      callCures(over.map(({ tray: { tray, code }, ...rest }) => ({ tray, code, ...rest })));
+      callCures(
+        over.map(({ tray: { tray, code }, stage, pieces, ready }) => ({ tray, code, stage, pieces, ready })),
+      );
       sound('cured');
     };
     const timer = setInterval(look, betweenLooks);
