@@ -12,6 +12,8 @@ const schema = v.object({
   person: v.fallback(v.nullable(v.string()), null),
   shop: v.fallback(v.picklist(['own', 'demo']), 'own'),
   lock: v.fallback(v.nullable(keptLock), null),
+  pot: v.fallback(v.nullable(v.object({ stage: v.string(), ends: v.number() })), null),
+  notify: v.fallback(v.boolean(), false),
   letterNews: v.fallback(v.nullable(v.object({ from: v.string(), to: v.string(), owner: v.string() })), null),
 });
 
@@ -33,6 +35,10 @@ export interface Preferences {
   readonly lock: Signal<BenchLock | null>;
   /** That the station took another letter by itself, until the person has put it away. */
   readonly letterNews: Signal<LetterNews | null>;
+  /** The mix that is being worked: of which stage, and when (ms UTC) its pot life is over. */
+  readonly pot: Signal<{ readonly stage: string; readonly ends: number } | null>;
+  /** Whether the system is told of cures that are over. */
+  readonly notify: Signal<boolean>;
 }
 
 const place = 'tallywright preferences';
@@ -50,6 +56,8 @@ export function openPreferences(storage: Pick<Storage, 'getItem' | 'setItem'> | 
     shop: signal(kept.shop),
     lock: signal(kept.lock),
     letterNews: signal(kept.letterNews),
+    pot: signal(kept.pot),
+    notify: signal(kept.notify),
   };
   const { lock } = preferences;
   /** Takes the lock as another window left it. What cannot be read changes nothing: that would open it. */

@@ -14,6 +14,7 @@ export const benchWords = {
   curing: (n: number) => `${wholeNumber(n)} cure`,
   ready: (n: number) => `${wholeNumber(n)} ready`,
   nothing: 'nothing here',
+  curingBoard: 'Curing',
   wipe: 'Wipe screen',
   wipeTitle: 'Wipe the screen',
   wipeLeft: (seconds: number) => `Deaf for ${seconds} s`,

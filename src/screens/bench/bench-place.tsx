@@ -8,13 +8,18 @@ import { StageChoice } from './stage-choice.tsx';
 
 const trayChoice = onDemand(async () => (await import('./tray-choice.tsx')).TrayChoice);
 const speedPage = onDemand(async () => (await import('./speed-page.tsx')).SpeedPage);
+const curingPage = onDemand(async () => (await import('./curing/curing-page.tsx')).CuringPage);
+const mixPage = onDemand(async () => (await import('./mix/mix-page.tsx')).MixPage);
 const stageScreen = onDemand(async () => (await import('./stage-screen.tsx')).StageScreen);
+
+const pages = ['speed', 'curing', 'mix'] as const;
 
 /** The bench: choose a stage, choose a tray, then tap. */
 export const BenchPlace = () => {
   const [first, second] = address.value.rest;
-  const isSpeed = first === 'speed';
-  const stage = isSpeed ? null : readId(stageId, first);
+  // Pages beside the stages: their names come before ids, which are random or known.
+  const page = pages.find((each) => each === first);
+  const stage = page ? null : readId(stageId, first);
   const tray = readId(trayId, second);
   // A stage is chosen next, then a tray: their screens must stand the moment they are tapped.
   useEffect(() => {
@@ -22,7 +27,9 @@ export const BenchPlace = () => {
     stageScreen.ahead();
   }, []);
   useSpellAt(tray === null ? null : stage);
-  if (isSpeed) return <speedPage.Screen />;
+  if (page === 'speed') return <speedPage.Screen />;
+  if (page === 'curing') return <curingPage.Screen />;
+  if (page === 'mix') return <mixPage.Screen />;
   if (stage === null) return <StageChoice />;
   if (tray === null) return <trayChoice.Screen stage={stage} />;
   return <stageScreen.Screen key={`${stage}/${tray}`} stage={stage} tray={tray} />;

@@ -24,7 +24,18 @@ export const StageChoice = () => {
           <h1>{words.chooseStage}</h1>
           <p>{words.chooseStageLead}</p>
         </div>
-        <WipeButton />
+        <div class="tray-choice-ways">
+          {tiles.some(({ fact }) => fact.kind === 'hold') && (
+            <PressButton
+              size="bench-small"
+              icon="hold"
+              label={words.curingBoard}
+              onAct={() => goTo('bench', 'curing')}
+              testId="to-curing"
+            />
+          )}
+          <WipeButton />
+        </div>
       </header>
       {needsAsking && <WhoTaps />}
       {tiles.length === 0 ? (

@@ -1,0 +1,63 @@
+import { type Adhesive, type Amounts, adhesiveFor, mixesInTime } from '../../../domain/hold/mix.ts';
+import { holdRounds, type Rounds } from '../../../domain/hold/rounds.ts';
+import type { StageId } from '../../../domain/log/ids.ts';
+import { holdLimit } from '../../../domain/rollup/hold-limit.ts';
+import { traysAtStage } from '../../../domain/rollup/waiting.ts';
+import type { HoldFact } from '../../../domain/set-up/facts.ts';
+import { factOf } from '../../../domain/shop/registers.ts';
+import type { Shop } from '../../../domain/shop/shop.ts';
+
+/** What a round of a hold begins with. */
+export interface MixView {
+  readonly stage: HoldFact;
+  readonly waiting: number;
+  /** Infinity without a limit. */
+  readonly free: number;
+  /** Pieces that can go in now: what waits, as far as there is room. */
+  readonly pieces: number;
+  /** How many rounds what waits will need in all. */
+  readonly rounds: Rounds;
+}
+
+/** undefined where the stage holds nothing. */
+export function mixView(shop: Shop, stage: StageId): MixView | undefined {
+  const fact = factOf(shop.registers, { register: 'stage', id: stage });
+  const limit = holdLimit(shop, stage);
+  if (fact?.kind !== 'hold' || !limit) return undefined;
+  const waiting = traysAtStage(shop, stage).reduce(
+    (sum, at) => sum + Math.max(0, at.waiting.first) + Math.max(0, at.waiting.second),
+    0,
+  );
+  const pieces = Math.min(waiting, limit.free);
+  return { stage: fact, waiting, free: limit.free, pieces, rounds: holdRounds(waiting, limit.limit) };
+}
+
+/** One mix, or several alike. */
+export interface MixLine {
+  readonly kind: 'one' | 'each' | 'last';
+  readonly mixes: number;
+  readonly pieces: number;
+  readonly amounts: Amounts;
+}
+
+/** What is mixed for a round, mix by mix; `too-slow` where a piece takes longer than the pot life. */
+export type MixPlan = { readonly kind: 'lines'; readonly lines: readonly MixLine[] } | { kind: 'too-slow' };
+
+/** Without a time per piece all goes into one mix. */
+export function mixPlan(
+  mix: Adhesive,
+  { pieces, secondsEach }: { readonly pieces: number; readonly secondsEach: number | null },
+): MixPlan {
+  const mixes =
+    secondsEach === null
+      ? holdRounds(pieces, null)
+      : mixesInTime(pieces, { potMinutes: mix.potMinutes, secondsEach });
+  if (mixes === null) return { kind: 'too-slow' };
+  const line = (kind: MixLine['kind'], count: number, n: number): MixLine => ({
+    ...{ kind, mixes: count, pieces: n },
+    amounts: adhesiveFor(n, mix),
+  });
+  const { rounds, each, last } = mixes;
+  if (rounds === 1) return { kind: 'lines', lines: [line('one', 1, last)] };
+  return { kind: 'lines', lines: [line('each', rounds - 1, each), line('last', 1, last)] };
+}
