@@ -56,3 +56,15 @@ async function countWindows(answer: MessagePort | undefined): Promise<void> {
   const ours = all.filter(({ url }) => url.startsWith(self.registration.scope));
   answer?.postMessage(ours.filter(({ url }) => !rescuePage.test(new URL(url).pathname)).length);
 }
+
+// A notice of the system leads back to the app: to a window that is open, or to a new one.
+self.addEventListener('notificationclick', (event) => {
+  event.notification.close();
+  event.waitUntil(showApp());
+});
+
+async function showApp(): Promise<void> {
+  const all = await self.clients.matchAll({ type: 'window', includeUncontrolled: true });
+  const ours = all.find(({ url }) => url.startsWith(self.registration.scope));
+  await (ours ? ours.focus() : self.clients.openWindow(self.registration.scope));
+}

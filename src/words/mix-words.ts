@@ -49,6 +49,7 @@ export const mixWords = {
   over: 'over',
   potOver: (stage: string) => `Pot life is over: ${stage}. Spread no more of this mix.`,
   putAway: 'Put away',
+  toMix: 'Go there',
   coat: (n: number) => `A coat for ${pieces(n)}`,
   coatIs: 'with what stays in cup and brush',
   recoat: 'Next coat',

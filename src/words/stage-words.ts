@@ -19,6 +19,7 @@ export const stageWords = {
   takeOutEarlyTitle: 'Not cured yet',
   takeOutEarly: 'Take out early',
   keepCuring: 'Let it cure',
+  mayComeOut: 'may come out',
   undo: 'Undo',
   putBack: 'Put back',
   next: 'Next tray',

@@ -2,7 +2,7 @@ import type { Spot } from '../../domain/command/command.ts';
 import { partsHeld } from '../../domain/command/parts.ts';
 import type { OutcomeKind } from '../../domain/log/event.ts';
 import type { PartId, ReasonId, StageId, TrayId } from '../../domain/log/ids.ts';
-import type { Grade } from '../../domain/log/place.ts';
+import { type Grade, leastOf } from '../../domain/log/place.ts';
 import { likeliestOutcomes } from '../../domain/rollup/flaw-table.ts';
 import { holds } from '../../domain/rollup/holds.ts';
 import { stagesOfTray, traysAtStage } from '../../domain/rollup/waiting.ts';
@@ -24,6 +24,8 @@ export interface BenchView {
   readonly ready: number | null;
   /** Pieces of this tray whose cure is over. */
   readonly readyNow: number;
+  /** Pieces of the grade that may come out without being asked about, in the order in which a tap takes them. */
+  readonly mayComeOut: number;
   /** The next tray waiting at this stage; null when there is none. */
   readonly next: TrayId | null;
   readonly onRoute: boolean;
@@ -49,15 +51,21 @@ export function benchView(shop: Shop, asked: Asked): BenchView | undefined {
   const curing = holds(shop).filter(
     ({ tray: { tray: id }, stage }) => id === asked.tray && stage === asked.stage,
   );
+  const grade =
+    asked.grade && has(asked.grade) ? asked.grade : !has('first') && has('second') ? 'second' : 'first';
+  const ofGrade = curing.filter((hold) => hold.grade === grade);
+  const firstShort = ofGrade.findIndex((hold) => leastOf(hold) > asked.now);
   return {
     tray,
     stage: { ...fact, id: asked.stage },
     waiting,
     held,
-    grade:
-      asked.grade && has(asked.grade) ? asked.grade : !has('first') && has('second') ? 'second' : 'first',
+    grade,
     ready: curing[0]?.ready ?? null,
     readyNow: curing.filter(({ ready }) => ready <= asked.now).reduce((sum, { pieces }) => sum + pieces, 0),
+    mayComeOut: ofGrade
+      .slice(0, firstShort < 0 ? ofGrade.length : firstShort)
+      .reduce((sum, { pieces }) => sum + pieces, 0),
     next: nextTray(shop, asked),
     onRoute: routeOfBatch(shop.registers, tray.batch)?.includes(asked.stage) ?? false,
   };

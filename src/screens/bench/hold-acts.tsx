@@ -18,14 +18,15 @@ export const HoldActs = ({ view, act, onFlaw, now }: ActsProps & { now: number }
     setEarly(null);
     void act({ kind: 'pass', spot: held, pieces });
   };
-  const takeOut = (pieces: number) => (pieces > view.readyNow ? setEarly(pieces) : unload(pieces));
-  const ready = view.readyNow > 0 ? Math.min(view.readyNow, held.shown) : held.shown;
+  const takeOut = (pieces: number) => (pieces > view.mayComeOut ? setEarly(pieces) : unload(pieces));
+  // What is ready goes first; else what may come out by now; else all, which is asked about.
+  const ready = Math.min(view.readyNow || view.mayComeOut || held.shown, held.shown);
   const key = useKeyOf(
     'pass',
     () => (held.shown > 0 ? takeOut(ready) : waiting.shown > 0 && load(waiting.shown)),
     { closing: true },
   );
-  const cure = view.ready === null ? undefined : readyIn(view.ready, now);
+  const cure = cureWords(view, now);
   if (early !== null) {
     return (
       <section class="flaw-panel" aria-label={words.takeOutEarlyTitle}>
@@ -98,3 +99,10 @@ export const HoldActs = ({ view, act, onFlaw, now }: ActsProps & { now: number }
     </BenchGrid>
   );
 };
+
+/** When the soonest is ready, and that it may come out already. */
+function cureWords({ ready, readyNow, mayComeOut }: ActsProps['view'], now: number): string | undefined {
+  if (ready === null) return undefined;
+  const when = readyIn(ready, now);
+  return readyNow === 0 && mayComeOut > 0 ? `${words.mayComeOut} · ${when}` : when;
+}

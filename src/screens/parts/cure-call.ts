@@ -16,7 +16,7 @@ const calls = signal<readonly CureCall[]>([]);
 export const cureCalls = computed(() => calls.value);
 
 export function callCures(fresh: readonly CureCall[]): void {
-  calls.value = [...calls.value, ...fresh];
+  if (fresh.length > 0) calls.value = [...calls.value, ...fresh];
 }
 
 /** Keeps the calls for which `waits` holds. */
@@ -24,3 +24,6 @@ export function keepCalls(waits: (call: CureCall) => boolean): void {
   const kept = calls.peek().filter(waits);
   if (kept.length < calls.peek().length) calls.value = kept;
 }
+
+/** A mix whose pot life ended while the app was open. */
+export const potOver = signal<{ readonly stage: string; readonly ends: number } | null>(null);

@@ -2,6 +2,7 @@ import { DemoPanel } from './demo-panel.tsx';
 import { KeysPanel } from './keys-panel.tsx';
 import { LockPanel } from './lock-panel.tsx';
 import { LooksPanel } from './looks-panel.tsx';
+import { NotifyPanel } from './notify-panel.tsx';
 import { RecordsPanel } from './records-panel.tsx';
 import { ShopPanel } from './shop-panel.tsx';
 import { SoundPanel } from './sound-panel.tsx';
@@ -13,6 +14,7 @@ export const Tablet = () => (
   <>
     <LooksPanel />
     <SoundPanel />
+    <NotifyPanel />
     <KeysPanel />
     <LockPanel />
     <StationPanel />

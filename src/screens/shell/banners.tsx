@@ -4,7 +4,7 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { bannerWords as words } from '../../words/banner-words.ts';
 import { useApp, useSession } from '../parts/app-context.ts';
-import { cureCalls } from '../parts/cure-call.ts';
+import { cureCalls, potOver } from '../parts/cure-call.ts';
 import { onDemand } from '../parts/on-demand.tsx';
 
 const { Screen: Forgets } = onDemand(async () => (await import('./forgets-notice.tsx')).ForgetsNotice, null);
@@ -69,7 +69,7 @@ export const Banners = () => {
           }
         />
       )}
-      {(letterNews || cureCalls.value.length > 0) && <News />}
+      {(letterNews || cureCalls.value.length > 0 || potOver.value) && <News />}
       {clockWatch.unsaid.value && <ClockNotice />}
       {uncounted > 0 && <Notice tone="warn" title={words.uncounted(uncounted)} />}
     </>

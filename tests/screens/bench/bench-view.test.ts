@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { TrayId } from '../../../src/domain/log/ids.ts';
+import { factOf } from '../../../src/domain/shop/registers.ts';
 import {
   benchView,
   outcomesFor,
@@ -28,6 +29,30 @@ test('each stage of the batches in work says what waits, cures and is ready', ()
   expect(tiles.get('bore')).toMatchObject({ waiting: 1, held: 0, ready: 0 });
   expect(tiles.get('glue')).toMatchObject({ waiting: 2, held: 3, ready: 2 });
   expect(tiles.has('wax')).toBe(false);
+});
+
+test('what may come out is what a tap takes first, as far as all of it has had its least time', () => {
+  const shop = aWorkshop();
+  const fact = factOf(shop.shop.registers, { register: 'stage', id: stage.glue });
+  if (fact?.kind !== 'hold') throw new Error('gluing is a hold');
+  shop.set({ register: 'stage', id: stage.glue, value: { ...fact, leastMinutes: 240 } });
+  const tray = shop.tray('ash-copper', 8);
+  shop.pass(tray, 'bore', { pieces: 8 });
+  shop.load(tray, 'glue', { pieces: 3 });
+  const of = () => {
+    const { mayComeOut, readyNow } = viewOf(shop, tray, 'glue');
+    return { mayComeOut, readyNow };
+  };
+  expect(of()).toEqual({ mayComeOut: 0, readyNow: 0 });
+  shop.later(100);
+  shop.load(tray, 'glue', { pieces: 2 });
+  shop.later(139);
+  expect(of()).toEqual({ mayComeOut: 3, readyNow: 0 });
+  shop.later(100);
+  expect(of()).toEqual({ mayComeOut: 5, readyNow: 0 });
+  // 721 min after the first load, and 620 after the second.
+  shop.later(380);
+  expect(of()).toEqual({ mayComeOut: 5, readyNow: 3 });
 });
 
 describe('which grade a tap counts', () => {

@@ -6,6 +6,7 @@ import { chained } from '../../../src/domain/log/chain.ts';
 import { factOf } from '../../../src/domain/shop/registers.ts';
 import { CureNotices } from '../../../src/screens/shell/cure-notice.tsx';
 import { LetterNotice } from '../../../src/screens/shell/letter-notice.tsx';
+import { PotNotice } from '../../../src/screens/shell/pot-notice.tsx';
 import { StandingWatch } from '../../../src/screens/shell/standing-watch.tsx';
 import { aShop } from '../../support/a-shop.ts';
 import { fakeAudio } from '../../support/fake-audio.ts';
@@ -14,15 +15,22 @@ import { type Mounted, mount, press, settle } from '../set-up/mount.tsx';
 
 /** A loudspeaker that notes how many sounds of the watch were begun: a cure swings between these two tones. */
 let begun: number[] = [];
+let heard = 0;
 let takeAway = (): void => undefined;
 beforeEach(() => {
   begun = [];
+  // Ten seconds lie between any two sounds: none is left out for coming too soon after that of the test before.
+  vi.spyOn(performance, 'now').mockImplementation(() => {
+    heard += 10_000;
+    return heard;
+  });
   takeAway = fakeAudio({ onStart: (hz) => begun.push(hz ?? 0) });
   vi.useFakeTimers({ toFake: ['setInterval', 'clearInterval', 'setTimeout', 'clearTimeout'] });
 });
 afterEach(() => {
   cleanup();
   vi.useRealTimers();
+  vi.restoreAllMocks();
   takeAway();
 });
 
@@ -35,6 +43,7 @@ async function watched(): Promise<Mounted> {
     <>
       <StandingWatch />
       <CureNotices />
+      <PotNotice />
     </>,
   );
   const { session } = mounted;
@@ -57,6 +66,22 @@ async function goBy({ hands }: Mounted, ms: number): Promise<void> {
   act(() => void vi.advanceTimersByTime(5000));
   await settle();
 }
+
+describe('a pot life that is over', () => {
+  test('sounds once, and stands there until it is put away', async () => {
+    const mounted = await watched();
+    mounted.app.preferences.pot.value = { stage: stage.glue, ends: mounted.session.now() + 30 * minute };
+    await goBy(mounted, 30 * minute - 1);
+    expect(begun).toEqual([]);
+    await goBy(mounted, 1);
+    await goBy(mounted, minute);
+    expect(begun).toEqual(cured);
+    expect(screen.getByTestId('pot-notice').textContent).toContain('Pot life is over: Glue');
+    await press('pot-put-away');
+    expect(screen.queryByTestId('pot-notice')).toBeNull();
+    expect(mounted.app.preferences.pot.value).toBeNull();
+  });
+});
 
 describe('a cure that is over', () => {
   test('is called once, with a sound and with words that lead to it', async () => {
@@ -155,5 +180,66 @@ describe('a letter that is another tablet’s', () => {
     if (opening.value.kind === 'open') Object.assign(opening.value, { onlyLooking: true });
     await hearOfEarlier(mounted);
     expect(letterOf(mounted.session)).toBe('A');
+  });
+});
+
+describe('behind another app', () => {
+  const notices: { readonly title: string; readonly tag: string | undefined }[] = [];
+  class FakeNotification {
+    static permission: NotificationPermission = 'granted';
+    constructor(title: string, { tag }: NotificationOptions) {
+      notices.push({ title, tag });
+    }
+  }
+  let seen = 'visible' as DocumentVisibilityState;
+  const see = (state: DocumentVisibilityState) => {
+    seen = state;
+  };
+  beforeEach(() => {
+    notices.length = 0;
+    seen = 'visible';
+    vi.spyOn(document, 'visibilityState', 'get').mockImplementation(() => seen);
+    FakeNotification.permission = 'granted';
+    vi.stubGlobal('Notification', FakeNotification);
+  });
+  afterEach(() => void vi.unstubAllGlobals());
+
+  test('the system is told once of a cure, and the app calls it when it is seen again', async () => {
+    const mounted = await watched();
+    mounted.app.preferences.notify.value = true;
+    see('hidden');
+    await goBy(mounted, cureMinutes * minute);
+    await goBy(mounted, minute);
+    expect(notices.map(({ title }) => title)).toEqual([expect.stringContaining('Cured: 2 pieces of tray')]);
+    expect(begun).toEqual([]);
+    see('visible');
+    await goBy(mounted, 0);
+    expect(begun).toEqual(cured);
+    expect(notices).toHaveLength(1);
+    expect(screen.queryByTestId('cure-notice')).not.toBeNull();
+  });
+
+  test.each([
+    ['it is not wanted', false, 'granted'],
+    ['it is not allowed', true, 'denied'],
+    ['nobody was asked', true, 'default'],
+  ] as const)('nothing is told where %s', async (_, wanted, permission) => {
+    const mounted = await watched();
+    mounted.app.preferences.notify.value = wanted;
+    FakeNotification.permission = permission;
+    see('hidden');
+    await goBy(mounted, cureMinutes * minute);
+    expect(notices).toEqual([]);
+  });
+
+  test('the end of a pot life is told too', async () => {
+    const mounted = await watched();
+    mounted.app.preferences.notify.value = true;
+    mounted.app.preferences.pot.value = { stage: stage.glue, ends: mounted.session.now() + 30 * minute };
+    see('hidden');
+    await goBy(mounted, 30 * minute);
+    expect(notices).toEqual([
+      { title: 'Pot life is over: Glue. Spread no more of this mix.', tag: 'pot life' },
+    ]);
   });
 });
