@@ -33,8 +33,8 @@ export const curingWords = {
   undo: 'Undo',
   nothingToUndo: 'nothing yet',
 
-  warmth: (tenths: number | null) => (tenths === null ? 'Shop °C' : `${roundNumber(tenths / 10)} °C`),
-  warmthDetail: 'in the shop',
+  warmth: (tenths: number | null) => (tenths === null ? 'Warmth' : `${roundNumber(tenths / 10)} °C`),
+  warmthDetail: (tenths: number | null) => (tenths === null ? 'not said' : 'in the shop'),
   warmthTitle: 'How warm is it?',
   warmthField: 'Where glue and finish cure',
   warmthHint: 'Empty: not known. The times then stand as the stages have them.',

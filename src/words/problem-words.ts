@@ -90,7 +90,12 @@ function fullWords(
   { free, resource }: Extract<Problem, { kind: 'hold-is-full' }>,
   registers: Registers,
 ): string {
-  const taken = free === 0 ? 'All places are taken' : `Only ${free} places are free`;
+  const taken =
+    free === 0
+      ? 'All places are taken'
+      : free === 1
+        ? 'Only 1 place is free'
+        : `Only ${free} places are free`;
   return resource === undefined
     ? `${taken}.`
     : `${taken}: ${nameOf(registers, { register: 'resource', id: resource })}.`;

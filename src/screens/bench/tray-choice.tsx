@@ -37,6 +37,15 @@ export const TrayChoice = ({ stage }: { stage: StageId }) => {
             onAct={() => goTo('trays', 'scan', stage)}
             testId="scan-at-bench"
           />
+          {fact?.kind === 'hold' && (
+            <PressButton
+              size="bench-small"
+              icon="hold"
+              label={benchWords.curingBoard}
+              onAct={() => goTo('bench', 'curing')}
+              testId="to-curing"
+            />
+          )}
           {does(fact, 'turns') && (
             <PressButton
               size="bench-small"

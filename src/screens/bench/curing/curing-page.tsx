@@ -56,7 +56,7 @@ export const CuringPage = () => {
             <PressButton
               size="bench-small"
               label={words.warmth(celsiusOf(shop.registers))}
-              detail={words.warmthDetail}
+              detail={words.warmthDetail(celsiusOf(shop.registers))}
               onAct={() => setWarmth(true)}
               testId="curing-warmth"
             />

@@ -27,7 +27,7 @@ export const MixPage = () => {
           size="bench-small"
           icon="back"
           label={words.back}
-          onAct={() => history.back()}
+          onAct={() => goTo('bench', 'curing')}
           testId="mix-back"
         />
       </header>

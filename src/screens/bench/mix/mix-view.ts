@@ -13,7 +13,7 @@ export interface MixView {
   readonly waiting: number;
   /** Infinity without a limit. */
   readonly free: number;
-  /** Pieces that can go in now: what waits, as far as there is room. */
+  /** Pieces that can go in now: what waits, as far as there is room; while nothing waits, what there is room for. */
   readonly pieces: number;
   /** How many rounds what waits will need in all. */
   readonly rounds: Rounds;
@@ -28,7 +28,8 @@ export function mixView(shop: Shop, stage: StageId): MixView | undefined {
     (sum, at) => sum + Math.max(0, at.waiting.first) + Math.max(0, at.waiting.second),
     0,
   );
-  const pieces = Math.min(waiting, limit.free);
+  const room = Number.isFinite(limit.free) ? limit.free : 0;
+  const pieces = waiting > 0 ? Math.min(waiting, limit.free) : room;
   return { stage: fact, waiting, free: limit.free, pieces, rounds: holdRounds(waiting, limit.limit) };
 }
 
