@@ -1,102 +1,14 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { accessibilityFaults, launchBrowser, openPage } from '../support/browser.ts';
-import { type Maker, maker } from '../support/maker.ts';
+import { maker } from '../support/maker.ts';
+import { expectStores, receive, setUpStores } from '../support/stores-hands.ts';
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await launchBrowser();
 });
 afterAll(() => browser.close());
-
-interface Ids {
-  readonly variant: string;
-  readonly core: string;
-  readonly ferrule: string;
-}
-
-/** A newcomer's shop with one wood, a ferrule that the kitting fits and two cores a piece that the glue-up fits. */
-async function setUp(hands: Maker): Promise<Ids> {
-  const { page, at, tap, close, goTo } = hands;
-  await close('new-shop');
-  await at('stage-kit-parts').waitFor();
-  await goTo('#/set-up/woods');
-  await tap('add-wood');
-  await tap('wood-own');
-  await at('wood-name').fill('Plum');
-  await close('wood-save');
-  await goTo('#/set-up/parts');
-  for (const [name, sort] of [
-    ['Copper ferrule', 'ferrule'],
-    ['Awl core', 'core'],
-  ] as const) {
-    await tap('add-part');
-    await at('part-name').fill(name);
-    await at('part-sort').locator(`input[value=${sort}]`).check({ force: true });
-    if (sort === 'core') await at('part-low-mark').fill('60');
-    await close('part-save');
-  }
-  await goTo('#/set-up/batches');
-  await tap('add-batch');
-  await at('batch-name').fill('Spring');
-  await close('batch-save');
-  await goTo('#/set-up/variants');
-  await tap('add-variant');
-  await at('variant-wood').selectOption({ label: 'Plum' });
-  await at('variant-ferrule').selectOption({ label: 'Copper ferrule' });
-  await tap('bill-add');
-  const [core = ''] = await page
-    .locator('input[data-testid^=bill-each-]')
-    .evaluateAll((fields) =>
-      fields.map((field) => field.getAttribute('data-testid')?.slice('bill-each-'.length) ?? '').slice(-1),
-    );
-  await at(`bill-each-${core}`).fill('2');
-  await at(`bill-stage-${core}`).selectOption({ label: 'Glue up' });
-  await page.locator('select[data-testid^=bill-stage-]').first().selectOption({ label: 'Kit parts' });
-  await close('variant-save');
-  await goTo('#/trays/new');
-  const variant =
-    (await page.locator('[data-testid^=make-variant-]').first().getAttribute('data-testid')) ?? '';
-  await goTo('#/stores');
-  const ids = await page
-    .locator('[data-testid^=stores-part-]')
-    .evaluateAll((links) =>
-      links.map((link) => link.getAttribute('data-testid')?.slice('stores-part-'.length) ?? ''),
-    );
-  return { variant, core, ferrule: ids.find((id) => id !== core) ?? '' };
-}
-
-async function receive(hands: Maker, part: string, pieces: string): Promise<void> {
-  await hands.tap(`stores-${part}-receive`);
-  for (const digit of pieces) {
-    await hands.at('receive-pieces').getByRole('button', { name: digit, exact: true }).click();
-    await hands.page.waitForTimeout(140);
-  }
-  await hands.close('receive-save');
-}
-
-/** Every count on Stores, as the table of the test has it. */
-async function expectStores(
-  { goTo, expectFigures }: Maker,
-  { core, ferrule, variant }: Ids,
-  row: { core: string; ferrule: string; start: string },
-): Promise<void> {
-  await goTo('#/stores');
-  const figures = (part: string, counts: string) => {
-    const [onHand = '', allotted = '', free = ''] = counts.split(' ');
-    return {
-      [`stores-${part}-on-hand`]: onHand,
-      [`stores-${part}-allotted`]: allotted,
-      [`stores-${part}-free`]: free,
-    };
-  };
-  const its = variant.slice('make-variant-'.length);
-  await expectFigures({
-    ...figures(core, row.core),
-    ...figures(ferrule, row.ferrule),
-    [`start-${its}`]: row.start,
-  });
-}
 
 /*
  * Made by hand. A piece takes one ferrule when it leaves the kitting and two cores when it leaves the glue-up (common
@@ -117,7 +29,7 @@ test('parts are received, fitted, saved from scrap and cleaned, and every count 
   const { page, troubles } = await openPage(browser, { size: 'tablet' });
   const hands = maker(page);
   const { at, tap, close, goTo, workOn } = hands;
-  const ids = await setUp(hands);
+  const ids = await setUpStores(hands);
   const { core, ferrule } = ids;
   expect(await hands.figure(`stores-${core}-on-hand`)).toBe('–');
   await receive(hands, core, '200');
