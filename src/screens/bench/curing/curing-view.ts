@@ -20,7 +20,7 @@ export interface CureRow {
 }
 
 /** A stage of a group, with what waits to be loaded there. */
-export interface GroupStage {
+interface GroupStage {
   readonly stage: StageId;
   readonly waiting: number;
   readonly mixes: boolean;

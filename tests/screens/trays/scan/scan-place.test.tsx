@@ -107,7 +107,7 @@ describe('several trays in a row', () => {
     expect(line(first.code)).toContain('4 pieces into Glue');
     expect(line(raw.code)).toContain('No piece of it waits for the clamps.');
     expect(line(second.code)).toContain('3 pieces into Glue');
-    expect(line(full.code)).toContain('Only 1 places are free.');
+    expect(line(full.code)).toContain('Only 1 place is free.');
     await press('bulk-do');
     expect(line(first.code)).toContain('Done');
     expect(line(second.code)).toContain('Done');
