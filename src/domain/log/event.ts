@@ -13,8 +13,8 @@ import {
   trayId,
   variantId,
 } from './ids.ts';
-import { photoLetGo, photoTaken, piecePhotographed } from './photo-facts.ts';
 import { celsiusBounds, moistureRead } from './moisture-facts.ts';
+import { photoLetGo, photoTaken, piecePhotographed } from './photo-facts.ts';
 import { gradeSchema, moveSchema, piecesSchema } from './place.ts';
 import { stampSchema } from './stamp.ts';
 import { partsCleaned, partsCounted, partsReceived } from './stores-facts.ts';

@@ -1,8 +1,8 @@
 import { labelSizes } from '../../../src/domain/label/label-sizes.ts';
 import type { EventKind, ShopEvent } from '../../../src/domain/log/event.ts';
-import { aPhoto } from '../../support/a-photo.ts';
 import type { HoldFact } from '../../../src/domain/set-up/facts.ts';
 import { factOf } from '../../../src/domain/shop/registers.ts';
+import { aPhoto } from '../../support/a-photo.ts';
 import { aWorkshop, backTo, lowered, mended, scrapped, type TestShop } from '../../support/a-shop.ts';
 import {
   lot,
