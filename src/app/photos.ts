@@ -6,6 +6,8 @@ import { type HeldPhoto, photosInZip, zipOfPhotos } from '../store/photos/photo-
 import type { FromPhotoWorker, NoPhoto, ToPhotoWorker } from '../worker/photo-protocol.ts';
 import { systemClock } from './clock.ts';
 
+export type PhotoNotes = readonly PhotoNote[];
+
 export type Kept =
   | { readonly kind: 'kept'; readonly photo: PhotoFacts }
   | { readonly kind: 'refused'; readonly why: NoPhoto }
@@ -27,14 +29,14 @@ export interface Photos {
   /** Takes in photos of a zip file that a tablet saved; undefined when it is no such file. */
   readonly takeIn: (file: Blob) => Promise<TakenIn | undefined>;
   /** Photos cut into files; a full one stays as it is. */
-  readonly volumes: (photos: readonly PhotoNote[]) => readonly Volume[];
+  readonly volumes: (photos: PhotoNotes) => readonly Volume[];
   /** The zip file of these photos; those that are gone meanwhile are left out. */
-  readonly zipped: (photos: readonly PhotoNote[]) => Promise<Blob>;
+  readonly zipped: (photos: PhotoNotes) => Promise<Blob>;
   /** The JPEG; undefined when it is not on this tablet, or was let go. */
   readonly large: (photo: PhotoHash) => Promise<Blob | undefined>;
   readonly small: (photo: PhotoHash) => Promise<Blob | undefined>;
   readonly letGo: (photos: Iterable<PhotoHash>) => Promise<void>;
-  readonly notes: () => Promise<readonly PhotoNote[]>;
+  readonly notes: () => Promise<PhotoNotes>;
 }
 
 type PhotoWorker = Pick<Worker, 'postMessage' | 'addEventListener' | 'terminate'>;

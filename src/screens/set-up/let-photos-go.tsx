@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Photos } from '../../app/photos.ts';
+import type { PhotoNotes, Photos } from '../../app/photos.ts';
 import type { PhotoHash } from '../../domain/log/photo-facts.ts';
 import { ChoiceRow } from '../../ui/field/choice-row.tsx';
 import { Disclosure } from '../../ui/notice/disclosure.tsx';
@@ -7,7 +7,6 @@ import { PressButton } from '../../ui/press/press-button.tsx';
 import { photoWords as words } from '../../words/photo-words.ts';
 import { problemWords } from '../../words/problem-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
-import type { PhotoNotes } from './photos-panel.tsx';
 import { oldPhotosHere } from './photos-view.ts';
 
 export interface LetPhotosGoProps {

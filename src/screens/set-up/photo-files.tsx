@@ -1,13 +1,12 @@
 import { useState } from 'preact/hooks';
 import { photoFileName } from '../../app/copy-name.ts';
-import type { Photos } from '../../app/photos.ts';
+import type { PhotoNotes, Photos } from '../../app/photos.ts';
 import { factOf } from '../../domain/shop/registers.ts';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { filesWords } from '../../words/files-words.ts';
 import { photoWords as words } from '../../words/photo-words.ts';
 import { useShop } from '../parts/app-context.ts';
 import { handOver } from '../parts/hand-over.ts';
-import type { PhotoNotes } from './photos-panel.tsx';
 
 type Volume = ReturnType<Photos['volumes']>[number];
 

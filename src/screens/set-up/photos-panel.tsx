@@ -1,13 +1,11 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
-import type { Photos } from '../../app/photos.ts';
+import type { PhotoNotes } from '../../app/photos.ts';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { photoWords as words } from '../../words/photo-words.ts';
 import { usePhotos } from '../parts/photos/use-photos.ts';
 import { LetPhotosGo } from './let-photos-go.tsx';
 import { PhotoFiles } from './photo-files.tsx';
 import { TakePhotosIn } from './take-photos-in.tsx';
-
-export type PhotoNotes = Awaited<ReturnType<Photos['notes']>>;
 
 /** The photos of the shop that lie here: out of the tablet, back in, and away. */
 export const PhotosPanel = () => {

@@ -1,8 +1,8 @@
+import type { PhotoNotes } from '../../app/photos.ts';
 import type { Session } from '../../app/session.ts';
 import type { ShopEvent } from '../../domain/log/event.ts';
 import type { PhotoHash } from '../../domain/log/photo-facts.ts';
 import { oldFlawPhotos } from '../../domain/rollup/photos.ts';
-import type { PhotoNotes } from './photos-panel.tsx';
 
 const monthMs = 30.44 * 24 * 3_600_000;
 
