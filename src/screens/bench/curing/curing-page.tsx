@@ -1,4 +1,5 @@
 import './curing.css';
+import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
 import type { ActResult } from '../../../app/session.ts';
 import { celsiusOf } from '../../../domain/hold/cure-time.ts';
@@ -51,25 +52,13 @@ export const CuringPage = () => {
           <h1>{words.title}</h1>
           <p>{words.lead}</p>
         </div>
-        <div class="tray-choice-ways">
-          {factOf(shop.registers, { register: 'shop', id: 'shop' }) && (
-            <PressButton
-              size="bench-small"
-              label={words.warmth(celsiusOf(shop.registers))}
-              detail={words.warmthDetail(celsiusOf(shop.registers))}
-              onAct={() => setWarmth(true)}
-              testId="curing-warmth"
-            />
-          )}
-          <CalendarButton />
-          <PressButton
-            size="bench-small"
-            icon="back"
-            label={words.back}
-            onAct={() => goTo('bench')}
-            testId="curing-back"
-          />
-        </div>
+        <PressButton
+          size="bench-small"
+          icon="back"
+          label={words.back}
+          onAct={() => goTo('bench')}
+          testId="curing-back"
+        />
       </header>
       {groups.length === 0 ? (
         <EmptyState title={words.noHolds}>{words.noHoldsDetail}</EmptyState>
@@ -81,6 +70,18 @@ export const CuringPage = () => {
       {groups.map((group) => (
         <Group key={group.key} group={group} now={now} onTakeOut={(round) => void takeOut(round)} />
       ))}
+      <div class="tray-choice-ways">
+        {factOf(shop.registers, { register: 'shop', id: 'shop' }) && (
+          <PressButton
+            size="bench-small"
+            label={words.warmth(celsiusOf(shop.registers))}
+            detail={words.warmthDetail(celsiusOf(shop.registers))}
+            onAct={() => setWarmth(true)}
+            testId="curing-warmth"
+          />
+        )}
+        <CalendarButton />
+      </div>
       <footer class="curing-foot">
         <div class="curing-says">
           <StageSays refusal={refusal} caution="" />
@@ -123,10 +124,9 @@ const Group = ({ group: { key, resource, limit, stages, rows }, now, onTakeOut }
         </h2>
         <div class="tray-choice-ways">
           {stages.map(({ stage, waiting, mixes }) => (
-            <>
+            <Fragment key={stage}>
               {waiting > 0 && (
                 <PressButton
-                  key={`load ${stage}`}
                   size="bench-small"
                   icon="hold"
                   label={words.load}
@@ -138,7 +138,6 @@ const Group = ({ group: { key, resource, limit, stages, rows }, now, onTakeOut }
               )}
               {mixes && (
                 <PressButton
-                  key={`mix ${stage}`}
                   size="bench-small"
                   label={words.mix}
                   name={words.mixFor(stageName(stage))}
@@ -147,7 +146,7 @@ const Group = ({ group: { key, resource, limit, stages, rows }, now, onTakeOut }
                   testId={`curing-mix-${stage}`}
                 />
               )}
-            </>
+            </Fragment>
           ))}
         </div>
       </header>
