@@ -17,7 +17,7 @@ import type { BooksReport } from './books.ts';
 import type { Clock } from './clock.ts';
 import { type ClockWatch, clockWatch } from './clock-watch.ts';
 import type { Feed } from './feed.ts';
-import { judge, type LoadDecide } from './judge.ts';
+import { judge, judgeAhead, type LoadDecide } from './judge.ts';
 import { openKeptShop } from './kept-shop.ts';
 import { noNet, type SafetyNet, type Saver, saver, type Timer } from './saver.ts';
 import type { Restored } from './session-errands.ts';
@@ -232,6 +232,7 @@ export async function openSession(parts: SessionParts): Promise<Session> {
     found && { kind: 'undo', events: inForce(found, shop.voids) };
 
   await open();
+  judgeAhead();
   watch.look();
   if (!kept.isWhole.value) timer.after(untilPages, () => void wholeShop().catch(() => undefined));
   const stopListening = feed.onNews(() => {

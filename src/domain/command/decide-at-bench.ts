@@ -10,7 +10,7 @@ export function isBenchCommand(command: Command): command is BenchCommand {
   return benchKinds.some((kind) => kind === command.kind);
 }
 
-/** Decides what is asked at a stage: with nothing but what the first screen carries, so that no tap waits for code. */
+/** Decides what is asked at a stage: with little code, which is fetched ahead, so that no tap waits for it. */
 export function decideAtBench(shop: Shop, command: BenchCommand, at: Circumstances): Decision {
   switch (command.kind) {
     case 'pass':
