@@ -153,6 +153,10 @@ export function gougeGround(at: number): RegisterSet {
   return { register: 'mark', id: id('gouge'), value: { ...value, answers: null, retired: false } };
 }
 
+/** The hours of calendar.ts, Monday to Friday. */
+const workDay = { from: 8 * 60, to: 17 * 60 + 30, breakMinutes: 75 };
+const week = [workDay, workDay, workDay, workDay, workDay, null, null];
+
 /** All set-up facts of the demo shop, judged by the schemas like any other data. */
 export function demoFacts(due: string): readonly RegisterSet[] {
   const kept = starting.facts.filter(
@@ -162,17 +166,17 @@ export function demoFacts(due: string): readonly RegisterSet[] {
     {
       register: 'shop',
       id: 'shop',
-      value: { name: 'Haft workshop (demo)', zone: demoZone, dayStartHour: demoDayStart },
+      value: { name: 'Haft workshop (demo)', zone: demoZone, dayStartHour: demoDayStart, hourCost: 2600 },
     },
     { register: 'station', id: stations.lathe, value: { letter: 'A', name: 'Lathe', keys: [] } },
     { register: 'station', id: stations.bench, value: { letter: 'C', name: 'Sanding bench', keys: [] } },
-    { register: 'person', id: people.ida, value: { name: 'Ida', retired: false } },
-    { register: 'person', id: people.tam, value: { name: 'Tam', retired: false } },
     ...resources.map(({ id, ...value }) => ({
       register: 'resource',
       id,
       value: { ...value, retired: false },
     })),
+    { register: 'person', id: people.ida, value: { name: 'Ida', retired: false, week } },
+    { register: 'person', id: people.tam, value: { name: 'Tam', retired: false, week } },
     ...kept.map((fact) =>
       fact.id in holdsOfDemo ? { ...fact, value: { ...fact.value, ...holdsOfDemo[fact.id] } } : fact,
     ),

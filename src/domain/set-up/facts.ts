@@ -195,9 +195,33 @@ export const batchFact = v.object({
   ),
   due: v.nullable(shopDayText),
   retired,
+  /** How sure one wants to be of enough good ones, whole per cent; left out while nobody has said, see `usualChance`. */
+  chance: v.exactOptional(whole(50, 99)),
 });
+/** Whole per cent. */
+export const usualChance = 90;
 
-export const personFact = v.object({ name: nameSchema, retired });
+/** Minutes since midnight of the day; one that ends past midnight has a `to` past 1440. */
+const workDay = v.object({
+  from: whole(0, 1439),
+  to: whole(1, 2880),
+  /** Of all breaks together. */
+  breakMinutes: whole(0, 1439),
+});
+export const mostDaysOff = 100;
+
+export const personFact = v.object({
+  name: nameSchema,
+  retired,
+  /** Hours of work by weekday, Monday first; null is a day without work. Left out while nobody has said. */
+  week: v.exactOptional(v.pipe(v.array(v.nullable(workDay)), v.length(7))),
+  /** First and last shop day of each stretch without work. */
+  daysOff: v.exactOptional(
+    v.pipe(v.array(v.object({ from: shopDayText, to: shopDayText })), v.maxLength(mostDaysOff)),
+  ),
+  /** What an hour of this person costs, in minor units; null, or left out, goes by the shop's. */
+  hourCost: v.exactOptional(money),
+});
 export const reasonFact = v.object({ name: nameSchema, retired });
 
 /** Milliseconds since 1970 UTC. */
@@ -275,6 +299,8 @@ export const shopFact = v.object({
   sign: v.exactOptional(shopSignSchema),
   /** Tenths of °C where glue and finish cure, as somebody last said; null, or left out by older versions, is not known. */
   celsius: v.exactOptional(v.nullable(celsius)),
+  /** What an hour of work costs where the person has no rate of their own, in minor units; null, or left out, is not known. */
+  hourCost: v.exactOptional(money),
 });
 
 /** Acts of the stage screen that a key can do, in the order of the keys 1 to 8 and on. */
@@ -314,6 +340,8 @@ export type StageFact = Readonly<v.InferOutput<typeof stageFact>>;
 export type StageKind = StageFact['kind'];
 export type RouteFact = Readonly<v.InferOutput<typeof routeFact>>;
 export type BatchFact = Readonly<v.InferOutput<typeof batchFact>>;
+export type PersonFact = Readonly<v.InferOutput<typeof personFact>>;
+export type WorkDay = Readonly<v.InferOutput<typeof workDay>>;
 export type MarkFact = Readonly<v.InferOutput<typeof markFact>>;
 export type LabelSizeFact = Readonly<v.InferOutput<typeof labelSizeFact>>;
 export type MachineFact = Readonly<v.InferOutput<typeof machineFact>>;

@@ -1,19 +1,14 @@
 import { type Bounds, readWholeNumber } from '../../domain/command/whole-number.ts';
-import {
-  type BatchId,
-  type RouteId,
-  readId,
-  type StageId,
-  shopDayText,
-  type VariantId,
-} from '../../domain/log/ids.ts';
+import type { BatchId, RouteId, StageId, VariantId } from '../../domain/log/ids.ts';
 import type { BatchFact } from '../../domain/set-up/facts.ts';
 import { tidyText } from '../../domain/set-up/text.ts';
 import { type Entry, factOf, factsOf, type Registers } from '../../domain/shop/registers.ts';
 import type { Shop } from '../../domain/shop/shop.ts';
 import { nameOf } from '../../words/names.ts';
+import { batchChanceWords } from '../../words/people-words.ts';
 import { numberProblemWords } from '../../words/problem-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
+import { readDay } from '../parts/form/calendar-day.ts';
 import { nameProblem, type Reading, readingOf } from '../parts/form/reading.ts';
 import { piecesOfBatch } from './set-up-view.ts';
 
@@ -22,16 +17,20 @@ export interface BatchDraft {
   readonly name: string;
   readonly route: RouteId | undefined;
   readonly due: string;
+  /** Whole per cent; empty for the usual one. */
+  readonly chance: string;
   readonly wanted: ReadonlyMap<VariantId, string>;
 }
 
 const goodBounds: Bounds = { least: 0, most: 99_999 };
+const chanceBounds: Bounds = { least: 50, most: 99 };
 
 export function batchDraftOf(batch: BatchFact | undefined, registers: Registers): BatchDraft {
   return {
     name: batch?.name ?? '',
     route: batch?.route ?? factsOf(registers, 'route')[0]?.id,
     due: batch?.due ?? '',
+    chance: batch?.chance === undefined ? '' : String(batch.chance),
     wanted: new Map(batch?.wanted.map(({ variant, good }) => [variant, String(good)])),
   };
 }
@@ -58,10 +57,12 @@ export function readBatch(
   const { route } = draft;
   const wanted = [...draft.wanted].map(([variant, typed]) => ({ variant, read: readWanted(typed) }));
   const due = readDay(draft.due);
+  const chance = draft.chance.trim() === '' ? null : readWholeNumber(draft.chance, chanceBounds);
   const problems = {
     name: nameProblem(draft.name),
     route: route ? routeProblem(shop, { id, route }) : words.chooseRoute,
     due: due === undefined ? words.badDue : undefined,
+    chance: chance?.ok === false ? batchChanceWords.badChance : undefined,
     wanted: [...draft.wanted.values()].map(wantedProblem).find(Boolean),
   };
   if (!route) return { ok: false, problems };
@@ -72,18 +73,8 @@ export function readBatch(
       read.ok && read.value > 0 ? [{ variant, good: read.value }] : [],
     ),
     due: due ?? null,
+    ...(chance?.ok && { chance: chance.value }),
   }));
-}
-
-/** A day of the calendar, null for none, undefined for what is neither. */
-function readDay(typed: string): BatchFact['due'] | undefined {
-  const text = typed.trim();
-  if (text === '') return null;
-  const day = readId(shopDayText, text);
-  if (day === null) return undefined;
-  const time = Date.parse(`${day}T00:00:00Z`);
-  // A day such as 30 February is read as one in March; it is then not the day that was typed.
-  return !Number.isNaN(time) && new Date(time).toISOString().startsWith(day) ? day : undefined;
 }
 
 /** Pieces of the batch must not be left at stages that its next route does not have. */

@@ -1,6 +1,8 @@
+import { usualChance } from '../../domain/set-up/facts.ts';
 import { factsOf } from '../../domain/shop/registers.ts';
 import { Field } from '../../ui/field/field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
+import { batchChanceWords } from '../../words/people-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { useShop } from '../parts/app-context.ts';
 import { EditSheet } from '../parts/form/edit-sheet.tsx';
@@ -71,6 +73,17 @@ export const BatchSheet = ({ id, now, onClose }: FactSheetProps<'batch'>) => {
         optional={words.optional}
         error={errorAt('due')}
         testId="batch-due"
+      />
+      <Field
+        label={batchChanceWords.chance}
+        hint={batchChanceWords.chanceHint(usualChance)}
+        kind="number"
+        unit="%"
+        value={draft.chance}
+        onText={(chance) => change({ chance })}
+        optional={words.optional}
+        error={errorAt('chance')}
+        testId="batch-chance"
       />
       <Wanted {...form} />
     </EditSheet>

@@ -1,13 +1,13 @@
 import { personId, readId } from '../../domain/log/ids.ts';
+import type { Entry } from '../../domain/shop/registers.ts';
+import { peopleWords } from '../../words/people-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
-import { keptDrafts } from '../parts/form/kept-drafts.ts';
-import { FactPage, type FactSheetProps } from './fact-page.tsx';
-import { type Named, NamedSheet } from './named-sheet.tsx';
+import { FactPage } from './fact-page.tsx';
+import { minutesAWeek } from './person-draft.ts';
+import { keptPeople, PersonSheet } from './person-sheet.tsx';
 import { WhoTapsPanel } from './who-taps.tsx';
 
-const kept = keptDrafts<Named>();
-
-/** Who works in the shop, and who of them taps on this tablet. */
+/** Who works in the shop and when, and who of them taps on this tablet. */
 export const People = () => (
   <>
     <FactPage
@@ -15,22 +15,16 @@ export const People = () => (
       kind="person"
       lead={words.peopleLead}
       addLabel={words.addPerson}
-      kept={kept}
+      kept={keptPeople}
       toId={(fresh) => readId(personId, fresh)}
       sheet={PersonSheet}
+      detail={hoursOf}
     />
     <WhoTapsPanel />
   </>
 );
 
-const PersonSheet = ({ id, now, onClose }: FactSheetProps<'person'>) => (
-  <NamedSheet
-    id={id}
-    title={now ? words.editPerson : words.addPerson}
-    kind="person"
-    now={now}
-    kept={kept}
-    toSet={(value) => ({ register: 'person', id, value })}
-    onClose={onClose}
-  />
-);
+function hoursOf({ fact }: Entry<'person'>): string | undefined {
+  const minutes = minutesAWeek(fact);
+  return minutes === undefined ? undefined : peopleWords.hoursAWeek(minutes);
+}

@@ -1,13 +1,16 @@
 import { isZoneName, usualDayStart } from '../../domain/log/zone.ts';
 import type { ShopFact } from '../../domain/set-up/facts.ts';
 import { tidyText } from '../../domain/set-up/text.ts';
+import { peopleWords } from '../../words/people-words.ts';
 import { nameProblem, type Reading, readingOf } from '../parts/form/reading.ts';
+import { priceText, readPrice } from '../parts/money.ts';
 
 /** The shop as it is typed; the hour is the text of its choice. */
 export interface ShopDraft {
   readonly name: string;
   readonly zone: string;
   readonly hour: string;
+  readonly hourCost: string;
 }
 
 export function shopDraftOf(shop: ShopFact | undefined, zoneHere: string): ShopDraft {
@@ -15,14 +18,21 @@ export function shopDraftOf(shop: ShopFact | undefined, zoneHere: string): ShopD
     name: shop?.name ?? '',
     zone: shop?.zone ?? zoneHere,
     hour: String(shop?.dayStartHour ?? usualDayStart),
+    hourCost: priceText(shop?.hourCost ?? null),
   };
 }
 
-export function readShop({ name, zone, hour }: ShopDraft): Reading<ShopFact, ShopDraft> {
-  return readingOf({ name: nameProblem(name) }, () => ({
+export function readShop({ name, zone, hour, hourCost }: ShopDraft): Reading<ShopFact, ShopDraft> {
+  const cost = readPrice(hourCost);
+  const problems = {
+    name: nameProblem(name),
+    hourCost: cost === undefined ? peopleWords.badHourCost : undefined,
+  };
+  return readingOf(problems, () => ({
     name: tidyText(name),
     zone,
     dayStartHour: Number(hour),
+    ...(cost != null && { hourCost: cost }),
   }));
 }
 

@@ -1,7 +1,9 @@
 import { systemClock } from '../../app/clock.ts';
 import { factOf } from '../../domain/shop/registers.ts';
+import { Field } from '../../ui/field/field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
+import { peopleWords } from '../../words/people-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { useShop } from '../parts/app-context.ts';
 import { keptDrafts } from '../parts/form/kept-drafts.ts';
@@ -51,6 +53,16 @@ export const ShopPanel = () => {
           value={draft.hour}
           onChoose={(hour) => change({ hour })}
           testId="shop-day-start"
+        />
+        <Field
+          label={peopleWords.shopHourCost}
+          hint={peopleWords.shopHourCostHint}
+          optional={words.optional}
+          kind="number"
+          value={draft.hourCost}
+          onText={(hourCost) => change({ hourCost })}
+          error={form.errorAt('hourCost')}
+          testId="shop-hour-cost"
         />
       </SaveForm>
     </Panel>

@@ -1,5 +1,7 @@
+import * as v from 'valibot';
 import { labelSizes } from '../../../src/domain/label/label-sizes.ts';
 import type { EventKind, ShopEvent } from '../../../src/domain/log/event.ts';
+import { shopDayText } from '../../../src/domain/log/ids.ts';
 import type { HoldFact } from '../../../src/domain/set-up/facts.ts';
 import { factOf } from '../../../src/domain/shop/registers.ts';
 import { aPhoto } from '../../support/a-photo.ts';
@@ -35,6 +37,17 @@ function inShopOf(shop: TestShop, celsius: number): void {
 export function sampleLog(): readonly ShopEvent[] {
   const shop = aWorkshop();
   shop.set({ register: 'person', id: person.edda, value: { name: 'Edda', retired: false } });
+  shop.set({
+    register: 'person',
+    id: person.odo,
+    value: {
+      name: 'Odo',
+      retired: false,
+      week: [{ from: 480, to: 1020, breakMinutes: 45 }, null, null, null, null, null, null],
+      daysOff: [{ from: v.parse(shopDayText, '2026-12-24'), to: v.parse(shopDayText, '2027-01-01') }],
+      hourCost: 3200,
+    },
+  });
   shop.set({ register: 'reason', id: reason.blown, value: { name: 'Blown blank', retired: false } });
   shop.set({
     register: 'part',

@@ -108,3 +108,17 @@ describe('while pieces are in work', () => {
     expect(inWork(shop.shop, batch.autumn)).toBe(0);
   });
 });
+
+test.each([
+  ['', {}],
+  ['50', { chance: 50 }],
+  ['99', { chance: 99 }],
+])('“%s” is how sure one wants to be', (chance, expected) => {
+  const result = read({ chance });
+  expect(result.ok && { ...result.value }).toMatchObject(expected);
+  expect(result.ok && 'chance' in result.value).toBe(chance !== '');
+});
+
+test.each(['49', '100', '90.5', 'sure', '1e9', '-90'])('“%s” is no such chance', (chance) => {
+  expect(read({ chance })).toMatchObject({ problems: { chance: 'Whole per cent from 50 to 99.' } });
+});

@@ -12,11 +12,29 @@ test('a shop that is read back is the same shop', () => {
 });
 
 test('a shop without a fact of its own begins in the zone of the tablet, its day at four', () => {
-  expect(shopDraftOf(undefined, 'Europe/London')).toEqual({ name: '', zone: 'Europe/London', hour: '4' });
+  expect(shopDraftOf(undefined, 'Europe/London')).toEqual({
+    name: '',
+    zone: 'Europe/London',
+    hour: '4',
+    hourCost: '',
+  });
+});
+
+test('a rate is kept, and one that is none is refused', () => {
+  const shop = { name: 'Haft shop', zone: 'Asia/Kolkata', dayStartHour: 0, hourCost: 2650 };
+  const draft = shopDraftOf(shop, 'UTC');
+  expect(draft.hourCost).toBe('26.50');
+  expect(readShop(draft)).toEqual({ ok: true, value: shop });
+  expect(readShop({ ...draft, hourCost: '-1' })).toMatchObject({
+    problems: { hourCost: expect.any(String) },
+  });
 });
 
 test('a shop needs a name', () => {
-  expect(readShop(shopDraftOf(undefined, 'UTC'))).toEqual({ ok: false, problems: { name: 'Enter a name.' } });
+  expect(readShop(shopDraftOf(undefined, 'UTC'))).toEqual({
+    ok: false,
+    problems: { name: 'Enter a name.', hourCost: undefined },
+  });
 });
 
 test('a day begins on an hour from midnight to noon', () => {
