@@ -32,9 +32,10 @@ export function cellsOf(csv: string): readonly (readonly string[])[] {
   const text = csv.startsWith(byteOrderMark) ? csv.slice(byteOrderMark.length) : csv;
   const { data } = Papa.parse<string[]>(text, { delimiter: ',', newline: lineEnd });
   const lines = text.endsWith(lineEnd) ? data.slice(0, -1) : data;
-  return lines.map((line) => line.map(read));
+  return lines.map((line) => line.map(unguarded));
 }
 
-function read(cell: string): string {
+/** A cell without the apostrophe that `csvOf` puts in front of what could be taken for a formula. */
+export function unguarded(cell: string): string {
   return cell.startsWith("'") && formula.test(cell) ? cell.slice(1) : cell;
 }

@@ -1,6 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import type { StudyQuestions } from '../domain/study/study.ts';
-import type { Answered, StudyOrder } from '../domain/study/study-desk.ts';
+import type { Answered, QuestionsOf, StudyOrder, StudySubject } from '../domain/study/study-desk.ts';
 import type { StudyJob } from '../store/study-job.ts';
 import type { FromWorker, ToWorker } from '../worker/log-protocol.ts';
 import { type StartWorker, startWorker } from './copy-work.ts';
@@ -9,41 +8,47 @@ import { logSize } from './log-size.ts';
 import type { Session } from './session.ts';
 
 /** Answers with the questions that they are to. */
-interface Studied extends Answered {
-  readonly questions: StudyQuestions;
+interface Studied<Subject extends StudySubject> extends Answered<Subject> {
+  readonly questions: QuestionsOf<Subject>;
 }
 
 /** `last` is the newest that was ever found: it may be shown, as of its time, while there is nothing newer. */
-export type StudyState =
+export type StudyState<Subject extends StudySubject = 'study'> =
   | { readonly kind: 'none' }
-  | { readonly kind: 'working'; readonly last: Studied | null }
-  | { readonly kind: 'ready'; readonly last: Studied }
-  | { readonly kind: 'failed'; readonly problem: string; readonly last: Studied | null };
+  | { readonly kind: 'working'; readonly last: Studied<Subject> | null }
+  | { readonly kind: 'ready'; readonly last: Studied<Subject> }
+  | { readonly kind: 'failed'; readonly problem: string; readonly last: Studied<Subject> | null };
 
 /** What judges the whole log for a screen, beside the window where there are workers. */
-export interface StudyDoor {
-  readonly state: ReadonlySignal<StudyState>;
+export interface StudyDoor<Subject extends StudySubject> {
+  readonly state: ReadonlySignal<StudyState<Subject>>;
   /**
    * Asks, unless the last answer is to the same questions and no entry has come since. Of questions that come while others
    * are worked on the last are asked next. Resolves when nothing is left to do; never rejects.
    */
-  readonly ask: (questions: StudyQuestions) => Promise<void>;
+  readonly ask: (questions: QuestionsOf<Subject>) => Promise<void>;
   /** Ends the work, and gives back the memory that it takes. */
   readonly close: () => void;
 }
 
-export interface StudyParts {
+export interface StudyParts<Subject extends StudySubject> {
+  readonly subject: Subject;
   readonly session: Pick<Session, 'view' | 'allEvents'>;
   /** The name of the database that has the log; null where the log is held in memory. */
   readonly store: string | null;
   readonly start?: StartWorker | undefined;
 }
 
-export function openStudy({ session, store, start = startWorker }: StudyParts): StudyDoor {
-  const state = signal<StudyState>({ kind: 'none' });
+export function openStudy<Subject extends StudySubject>({
+  subject,
+  session,
+  store,
+  start = startWorker,
+}: StudyParts<Subject>): StudyDoor<Subject> {
+  const state = signal<StudyState<Subject>>({ kind: 'none' });
   const asking = start ? askWorker(start) : askHere();
-  let last: Studied | null = null;
-  let next: StudyQuestions | null = null;
+  let last: Studied<Subject> | null = null;
+  let next: QuestionsOf<Subject> | null = null;
   let working = Promise.resolve();
   let isBusy = false;
   let answered = '';
@@ -56,20 +61,22 @@ export function openStudy({ session, store, start = startWorker }: StudyParts): 
       next = null;
       const size = logSize(session);
       const name = nameOf(questions, size);
-      if (name !== answered) await answer({ questions, size }, name);
+      if (name !== answered) await answer(questions, size);
     }
     isBusy = false;
   }
 
-  async function answer(order: StudyOrder, name: string): Promise<void> {
+  async function answer(questions: QuestionsOf<Subject>, size: number): Promise<void> {
     state.value = { kind: 'working', last };
     try {
       const lines = store === null ? await linesOf(await session.allEvents()) : [];
       if (closed) return;
-      const found = await asking.ask(order, { store, lines });
+      // An order of a subject is answered by that subject; the compiler cannot see that through the desk.
+      const order = { subject, questions, size } as StudyOrder;
+      const found = (await asking.ask(order, { store, lines })) as Answered<Subject>;
       if (closed) return;
-      last = { ...found, questions: order.questions };
-      answered = name;
+      last = { ...found, questions };
+      answered = nameOf(questions, size);
       state.value = { kind: 'ready', last };
     } catch (error) {
       answered = '';
@@ -93,7 +100,7 @@ export function openStudy({ session, store, start = startWorker }: StudyParts): 
 }
 
 /** The same text for the same questions on the same log. */
-function nameOf(questions: StudyQuestions, size: number): string {
+function nameOf(questions: object, size: number): string {
   return JSON.stringify([size, questions], (_, value: unknown) =>
     value instanceof Map ? [...value] : value,
   );

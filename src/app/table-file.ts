@@ -2,6 +2,7 @@ import { dayTable } from '../domain/export/day-table.ts';
 import { storesTable } from '../domain/export/stores-table.ts';
 import type { Table } from '../domain/export/table.ts';
 import { tapsTable } from '../domain/export/taps-table.ts';
+import { targetsTable } from '../domain/export/targets-table.ts';
 import { traysTable } from '../domain/export/trays-table.ts';
 import { yieldTable } from '../domain/export/yield-table.ts';
 import { eventWords } from '../words/event-words.ts';
@@ -28,6 +29,8 @@ async function tableOf(table: TableName, session: Session): Promise<Table<Column
       return dayTable(shop, naming);
     case 'stores':
       return storesTable(shop);
+    case 'targets':
+      return targetsTable(shop, naming);
     case 'taps':
       return tapsTable(await session.allEvents(), {
         shop,

@@ -2,6 +2,7 @@ import type { DayColumn } from '../domain/export/day-table.ts';
 import type { StoresColumn } from '../domain/export/stores-table.ts';
 import type { Cell, Table } from '../domain/export/table.ts';
 import type { TapsColumn } from '../domain/export/taps-table.ts';
+import type { TargetsColumn } from '../domain/export/targets-table.ts';
 import type { TraysColumn } from '../domain/export/trays-table.ts';
 import type { YieldColumn } from '../domain/export/yield-table.ts';
 import type { EventKind } from '../domain/log/event.ts';
@@ -10,7 +11,7 @@ import { outcomeWords, recountWords } from './outcome-words.ts';
 import { countReasonWords, heapWords } from './parts-words.ts';
 import { setUpWords } from './set-up-words.ts';
 
-export type ColumnId = TraysColumn | TapsColumn | YieldColumn | DayColumn | StoresColumn;
+export type ColumnId = TraysColumn | TapsColumn | YieldColumn | DayColumn | StoresColumn | TargetsColumn;
 
 const columnWords: Readonly<Record<ColumnId, string>> = {
   code: 'Tray',
@@ -87,7 +88,17 @@ const columnWords: Readonly<Record<ColumnId, string>> = {
   'piece-cost': 'Cost of one',
   worth: 'Worth on hand',
   'to-order': 'To order',
+
+  good: 'Good ones wanted',
+  due: 'Due',
+  chance: 'Chance, per cent',
 };
+
+/** What a heading of a file may be called: by its words or by its bare name, in whatever case. */
+export function isHeadingOf(heading: string, column: ColumnId): boolean {
+  const name = heading.trim().toLowerCase();
+  return name === column || name === columnWords[column].toLowerCase();
+}
 
 const kindWords: Readonly<Record<EventKind | 'put-back', string>> = {
   'tray-made': 'Tray made up',
@@ -146,7 +157,7 @@ export function tableInWords({ columns, rows }: Table<ColumnId>): Table {
   return { columns: columns.map((column) => columnWords[column]), rows: rows.map((row) => row.map(inWords)) };
 }
 
-export type TableName = 'trays' | 'taps' | 'yield' | 'days' | 'stores';
+export type TableName = 'trays' | 'taps' | 'yield' | 'days' | 'stores' | 'targets';
 
 /** Name of the file of a table, with the shop day on which it was made. */
 export function tableFileName(table: TableName, day: string): string {
@@ -157,13 +168,14 @@ export const tableWords = {
   title: 'Tables for a spreadsheet',
   lead: 'Comma-separated text (CSV, UTF-8) with a point in decimal numbers. A table is for reckoning; to keep the records safe, save a backup.',
   guard: 'An apostrophe at the front keeps a spreadsheet from taking a text for a formula.',
-  names: { trays: 'Trays', taps: 'Taps', yield: 'Yield', days: 'Days', stores: 'Stores' },
+  names: { trays: 'Trays', taps: 'Taps', yield: 'Yield', days: 'Days', stores: 'Stores', targets: 'Targets' },
   details: {
     trays: 'Where the pieces of each tray are',
     taps: 'Every entry of the log',
     yield: 'Each wood, stage by stage',
     days: 'Each shop day, stage by stage',
     stores: 'Each part, and what to order',
+    targets: 'What each open batch wants, and when',
   },
   save: 'Save table',
   making: 'Being made …',

@@ -74,7 +74,7 @@ describe.each([
 ])('a study %s', (_, make) => {
   test('is made when it is asked for, and says as of how many entries', async () => {
     const { session, size } = aSession();
-    const study = openStudy({ session, store: null, start: make?.().start });
+    const study = openStudy({ subject: 'study', session, store: null, start: make?.().start });
     expect(study.state.value).toEqual({ kind: 'none' });
     const asked = study.ask(questions);
     expect(study.state.value).toEqual({ kind: 'working', last: null });
@@ -86,7 +86,7 @@ describe.each([
 
   test('is made anew when the log has grown, and shows the last one meanwhile', async () => {
     const { session, bore, size } = aSession();
-    const study = openStudy({ session, store: null, start: make?.().start });
+    const study = openStudy({ subject: 'study', session, store: null, start: make?.().start });
     await study.ask(questions);
     bore();
     const asked = study.ask(questions);
@@ -99,7 +99,7 @@ describe.each([
 
   test('of a store that cannot be read has failed, and can be asked for again', async () => {
     const { session } = aSession();
-    const study = openStudy({ session, store: 'no such store', start: make?.().start });
+    const study = openStudy({ subject: 'study', session, store: 'no such store', start: make?.().start });
     await study.ask(questions);
     expect(study.state.value).toMatchObject({ kind: 'failed', last: null });
     const asked = study.ask(questions);
@@ -113,7 +113,7 @@ describe('the worker of a study', () => {
   test('is asked once for the same questions on the same log, and answers others with what it has read', async () => {
     const { session } = aSession();
     const { start, told, world } = aWorker();
-    const study = openStudy({ session, store: null, start });
+    const study = openStudy({ subject: 'study', session, store: null, start });
     await study.ask(questions);
     await study.ask({ ...questions, routes: { ...routes, byBatch: new Map(routes.byBatch) } });
     const asked = () => told.filter(({ kind }) => kind === 'study').length;
@@ -129,10 +129,10 @@ describe('the worker of a study', () => {
   test('is asked the last of the questions that came while it was at work', async () => {
     const { session } = aSession();
     const { start, told } = aWorker();
-    const study = openStudy({ session, store: null, start });
+    const study = openStudy({ subject: 'study', session, store: null, start });
     await Promise.all([questions, ofEdda, ofOdo].map(study.ask));
     const filters = told.flatMap((message) =>
-      message.kind === 'study' ? [message.order.questions.filter] : [],
+      message.kind === 'study' && message.order.subject === 'study' ? [message.order.questions.filter] : [],
     );
     expect(filters).toEqual([questions.filter, ofOdo.filter]);
     expect(study.state.value).toMatchObject({ kind: 'ready', last: { questions: ofOdo } });
@@ -141,7 +141,7 @@ describe('the worker of a study', () => {
   test('opens a store by itself: the window gives no entry', async () => {
     const { session } = aSession();
     const { start, told } = aWorker();
-    await openStudy({ session, store: 'hafts', start }).ask(questions);
+    await openStudy({ subject: 'study', session, store: 'hafts', start }).ask(questions);
     expect(told).toMatchObject([{ kind: 'study', log: { kind: 'store', name: 'hafts' } }]);
   });
 
@@ -151,6 +151,7 @@ describe('the worker of a study', () => {
     const dying: StartWorker = () => ({ ...start(), postMessage: () => world.fail('out of memory') });
     let starts = 0;
     const study = openStudy({
+      subject: 'study',
       ...{ session, store: null },
       start: () => {
         starts += 1;
@@ -170,7 +171,7 @@ describe('the worker of a study', () => {
   test('is ended when the study is closed, and nothing comes of what it was at', async () => {
     const { session } = aSession();
     const { start, world } = aWorker();
-    const study = openStudy({ session, store: null, start });
+    const study = openStudy({ subject: 'study', session, store: null, start });
     const asked = study.ask(questions);
     study.close();
     await asked;

@@ -3,6 +3,7 @@ import type { BatchId, LotId, PartId, ReasonId, RouteId, StageId, TrayId, Varian
 import type { PhotoFacts, PhotoHash, PhotoShown } from '../log/photo-facts.ts';
 import type { Grade } from '../log/place.ts';
 import type { CountReason, Heap } from '../log/stores-facts.ts';
+import type { NewTargets } from '../plan/targets/judge-targets.ts';
 import type { RegisterSet } from '../set-up/register.ts';
 import type { Voidable } from '../shop/voids.ts';
 
@@ -104,6 +105,8 @@ export type Command =
   | { readonly kind: 'photograph'; readonly shows: PhotoShown; readonly photo: PhotoFacts }
   /** The bytes of these may go; all in one act. */
   | { readonly kind: 'let-photos-go'; readonly photos: readonly PhotoHash[] }
+  /** New targets of some batches, all in one act. */
+  | { readonly kind: 'set-targets'; readonly targets: readonly NewTargets[] }
   | { readonly kind: 'set'; readonly set: RegisterSet }
   | { readonly kind: 'undo'; readonly events: readonly Voidable[] }
   | { readonly kind: 'begin-spell'; readonly stage: StageId }

@@ -7,6 +7,7 @@ import { decideLetPhotosGo, decidePhotograph, decidePhotographPiece } from './de
 import { decideRecount } from './decide-recount.ts';
 import { decideChangeRoute, decideSet } from './decide-set-up.ts';
 import { decideClean, decideCount, decideReceive } from './decide-stores.ts';
+import { decideTargets } from './decide-targets.ts';
 import { decideJoin, decideMakeTrays, decideRecode, decideSplit } from './decide-trays.ts';
 import { decideUndo, isOfRoute } from './decide-undo.ts';
 import { decideUndoOfRoute } from './decide-undo-of-route.ts';
@@ -46,6 +47,8 @@ export function decide(shop: Shop, command: Command, at: Circumstances): Decisio
       return decideChangeRoute(shop, command, at);
     case 'set':
       return decideSet(shop, command, at);
+    case 'set-targets':
+      return decideTargets(shop, command, at);
     case 'undo':
       return isOfRoute(command.events) ? decideUndoOfRoute(shop, command, at) : decideUndo(shop, command, at);
   }

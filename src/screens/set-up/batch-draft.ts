@@ -1,5 +1,7 @@
-import { type Bounds, readWholeNumber } from '../../domain/command/whole-number.ts';
+import { readDay } from '../../domain/command/calendar-day.ts';
+import { readWholeNumber } from '../../domain/command/whole-number.ts';
 import type { BatchId, RouteId, StageId, VariantId } from '../../domain/log/ids.ts';
+import { chanceBounds, goodBounds } from '../../domain/plan/targets/target-bounds.ts';
 import type { BatchFact } from '../../domain/set-up/facts.ts';
 import { tidyText } from '../../domain/set-up/text.ts';
 import { type Entry, factOf, factsOf, type Registers } from '../../domain/shop/registers.ts';
@@ -8,7 +10,7 @@ import { nameOf } from '../../words/names.ts';
 import { batchChanceWords } from '../../words/people-words.ts';
 import { numberProblemWords } from '../../words/problem-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
-import { readDay } from '../parts/form/calendar-day.ts';
+
 import { nameProblem, type Reading, readingOf } from '../parts/form/reading.ts';
 import { piecesOfBatch } from './set-up-view.ts';
 
@@ -21,9 +23,6 @@ export interface BatchDraft {
   readonly chance: string;
   readonly wanted: ReadonlyMap<VariantId, string>;
 }
-
-const goodBounds: Bounds = { least: 0, most: 99_999 };
-const chanceBounds: Bounds = { least: 50, most: 99 };
 
 export function batchDraftOf(batch: BatchFact | undefined, registers: Registers): BatchDraft {
   return {

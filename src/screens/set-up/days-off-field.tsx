@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
+import { readDay } from '../../domain/command/calendar-day.ts';
 import { mostDaysOff, type PersonFact } from '../../domain/set-up/facts.ts';
 import { Field } from '../../ui/field/field.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { peopleWords as words } from '../../words/people-words.ts';
 import { dayWords } from '../../words/time-words.ts';
-import { readDay } from '../parts/form/calendar-day.ts';
 
 type DaysOff = NonNullable<PersonFact['daysOff']>;
 

@@ -13,6 +13,7 @@ import { studyWords as words } from '../../words/study-words.ts';
 import { address, goTo } from '../parts/address.ts';
 import { useSession } from '../parts/app-context.ts';
 import { type StudyPage, studyPageOf } from '../parts/study-pages.ts';
+import { useStudy } from '../parts/use-study.ts';
 import { ChancesPage } from './chances-page.tsx';
 import { ComparePage } from './compare-page.tsx';
 import { FlawsPage } from './flaws-page.tsx';
@@ -21,7 +22,6 @@ import { StudyFilter } from './study-filter.tsx';
 import type { Asked, PageProps, Studied } from './study-page-props.ts';
 import { everything, filterOf } from './study-question.ts';
 import { TimePage } from './time-page.tsx';
-import { useStudy } from './use-study.ts';
 
 const pages: Readonly<Record<StudyPage, { Page: ComponentType<PageProps>; filtered: boolean }>> = {
   chances: { Page: ChancesPage, filtered: true },
@@ -54,7 +54,7 @@ const Study = ({ page }: { page: StudyPage }) => {
     }),
     [asked, chosen, today, view],
   );
-  const { state, again } = useStudy(questions);
+  const { state, again } = useStudy('study', questions);
   const { Page, filtered } = pages[page];
   const studied = latestOf(state);
   return (

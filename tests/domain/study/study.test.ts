@@ -104,15 +104,18 @@ test('a desk reads a log once for all questions on it, and anew when it has grow
     return { runs: [], events: shop.log };
   };
   const size = shop.log.length;
-  const first = await desk({ questions, size }, read);
+  const first = await desk({ subject: 'study', questions, size }, read);
   expect([first.asOf, first.study.reach.judged]).toEqual([size, 4]);
-  const ofOdo = await desk({ questions: { ...questions, filter: { person: person.odo } }, size }, read);
+  const ofOdo = await desk(
+    { subject: 'study', questions: { ...questions, filter: { person: person.odo } }, size },
+    read,
+  );
   expect([ofOdo.asOf, ofOdo.study.reach.judged, reads]).toEqual([size, 1, [size]]);
   shop.act({ kind: 'end-spell', stage: routes.stages[0] ?? ('' as never) });
-  expect((await desk({ questions, size: size + 1 }, read)).asOf).toBe(size + 1);
-  await expect(desk({ questions, size: 0 }, () => Promise.reject(new Error('no disk')))).rejects.toThrow(
-    'no disk',
-  );
+  expect((await desk({ subject: 'study', questions, size: size + 1 }, read)).asOf).toBe(size + 1);
+  await expect(
+    desk({ subject: 'study', questions, size: 0 }, () => Promise.reject(new Error('no disk'))),
+  ).rejects.toThrow('no disk');
   // What failed is not kept.
-  expect((await desk({ questions, size: 0 }, read)).asOf).toBe(size + 1);
+  expect((await desk({ subject: 'study', questions, size: 0 }, read)).asOf).toBe(size + 1);
 });

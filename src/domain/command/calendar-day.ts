@@ -1,4 +1,4 @@
-import { readId, type ShopDay, shopDayText } from '../../../domain/log/ids.ts';
+import { readId, type ShopDay, shopDayText } from '../log/ids.ts';
 
 /** A day of the calendar as it is typed; null for none, undefined for what is neither. */
 export function readDay(typed: string): ShopDay | null | undefined {

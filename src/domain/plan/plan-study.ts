@@ -1,0 +1,56 @@
+import type { BatchId } from '../log/ids.ts';
+import { pieceMinutes } from '../study/piece-minutes.ts';
+import { stageGaps } from '../study/stage-gaps.ts';
+import type { StudyRoutes } from '../study/study-routes.ts';
+import type { TapTable } from '../study/tap-table.ts';
+import { type HoursNeeded, hoursNeeded, type WorkAhead } from './starts/hours-needed.ts';
+import { type StartAnswer, type StartAsked, studyStarts } from './starts/start-study.ts';
+
+/** A variant of a batch. */
+export interface PlanAsked extends StartAsked {
+  readonly batch: BatchId;
+}
+
+/** What is asked of a log for plans. */
+export interface PlanQuestions {
+  readonly routes: StudyRoutes;
+  readonly starts: readonly PlanAsked[];
+}
+
+export interface PlanStudy {
+  /** In the order of the questions. */
+  readonly starts: readonly StartAnswer[];
+  /** Work ahead of each batch that was asked about, its further starts with it. */
+  readonly hours: readonly ({ readonly batch: BatchId } & HoursNeeded)[];
+  /** Pieces whose visit ended, in all: 0 is a shop without history. */
+  readonly judged: number;
+}
+
+/** Answers what plans ask of a log. Throws RangeError for questions that cannot be asked; see `studyStarts`. */
+export function planOf(table: TapTable, { routes, starts }: PlanQuestions): PlanStudy {
+  const answers = studyStarts(table, { routes, asked: starts });
+  const byBatch = new Map<BatchId, WorkAhead[]>();
+  for (const [at, { batch, species, standing }] of starts.entries()) {
+    const answer = answers[at];
+    if (!answer) continue;
+    const { beliefs, smallest } = answer;
+    const further = smallest.kind === 'never-certain' ? 0 : smallest.point.starts;
+    const work = { species, beliefs, standing, starts: further };
+    byBatch.set(batch, [...(byBatch.get(batch) ?? []), work]);
+  }
+  const minutesOf = pieceMinutes(stageGaps(table));
+  return {
+    starts: answers,
+    hours: [...byBatch].map(([batch, work]) => ({ batch, ...hoursNeeded(work, minutesOf) })),
+    judged: judgedIn(table),
+  };
+}
+
+function judgedIn({ kinds, columns, length }: TapTable): number {
+  let judged = 0;
+  for (let row = 0; row < length; row += 1) {
+    const what = kinds[columns.kind[row] ?? -1];
+    if (what?.kind === 'visit') judged += what.pieces;
+  }
+  return judged;
+}

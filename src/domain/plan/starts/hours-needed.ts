@@ -1,0 +1,41 @@
+import type { SpeciesId, StageId } from '../../log/ids.ts';
+import type { PieceMinutes } from '../../study/piece-minutes.ts';
+import type { BeliefBehind } from './start-study.ts';
+
+export interface WorkAhead {
+  readonly species: SpeciesId;
+  /** Along the route. */
+  readonly beliefs: readonly BeliefBehind[];
+  /** Pieces that a stage has yet to try, by stage. */
+  readonly standing: readonly { readonly stage: StageId; readonly pieces: number }[];
+  /** Pieces to be started beside them. */
+  readonly starts: number;
+}
+
+export interface HoursNeeded {
+  /** Minutes of work at stages whose time is known. */
+  readonly minutes: number;
+  /** Stages that have pieces ahead of them, and whose time per piece nobody has measured. */
+  readonly unknown: readonly StageId[];
+}
+
+/**
+ * Minutes of work that is expected on what is in flight and on what is to be started: at each stage the pieces that reach
+ * it, on average, times its minutes per piece. Sending back is not counted, since a stage's belief does not say how often.
+ */
+export function hoursNeeded(work: readonly WorkAhead[], minutesOf: PieceMinutes): HoursNeeded {
+  const unknown = new Set<StageId>();
+  let minutes = 0;
+  for (const { species, beliefs, standing, starts } of work) {
+    const waiting = new Map(standing.map(({ stage, pieces }) => [stage, pieces]));
+    let coming = starts;
+    for (const { stage, alpha, beta } of beliefs) {
+      const tried = Math.max(0, coming + (waiting.get(stage) ?? 0));
+      const each = minutesOf(stage, species);
+      if (tried > 0 && each === undefined) unknown.add(stage);
+      minutes += tried * (each ?? 0);
+      coming = (tried * alpha) / (alpha + beta);
+    }
+  }
+  return { minutes, unknown: [...unknown] };
+}
