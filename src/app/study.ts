@@ -8,7 +8,7 @@ import { logSize } from './log-size.ts';
 import type { Session } from './session.ts';
 
 /** Answers with the questions that they are to. */
-interface Studied<Subject extends StudySubject> extends Answered<Subject> {
+export interface Studied<Subject extends StudySubject> extends Answered<Subject> {
   readonly questions: QuestionsOf<Subject>;
 }
 

@@ -5,6 +5,7 @@ export const shellWords = {
   trays: 'Trays',
   stores: 'Stores',
   yield: 'Yield',
+  plan: 'Plan',
   day: 'Day',
   setUp: 'Set-up',
   locked: 'Locked',

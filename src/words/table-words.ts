@@ -94,6 +94,9 @@ const columnWords: Readonly<Record<ColumnId, string>> = {
   chance: 'Chance, per cent',
 };
 
+/** What stands over a column. */
+export const headingOf = (column: ColumnId): string => columnWords[column];
+
 /** What a heading of a file may be called: by its words or by its bare name, in whatever case. */
 export function isHeadingOf(heading: string, column: ColumnId): boolean {
   const name = heading.trim().toLowerCase();

@@ -1,5 +1,5 @@
-import type { BatchId } from '../log/ids.ts';
-import { pieceMinutes } from '../study/piece-minutes.ts';
+import type { BatchId, StageId } from '../log/ids.ts';
+import { type PieceMinutes, pieceMinutes } from '../study/piece-minutes.ts';
 import { stageGaps } from '../study/stage-gaps.ts';
 import type { StudyRoutes } from '../study/study-routes.ts';
 import type { TapTable } from '../study/tap-table.ts';
@@ -15,6 +15,8 @@ export interface PlanAsked extends StartAsked {
 export interface PlanQuestions {
   readonly routes: StudyRoutes;
   readonly starts: readonly PlanAsked[];
+  /** Stages that cure by themselves: hands have work there as far as loading was timed, and none otherwise. */
+  readonly holds: readonly StageId[];
 }
 
 export interface PlanStudy {
@@ -27,7 +29,7 @@ export interface PlanStudy {
 }
 
 /** Answers what plans ask of a log. Throws RangeError for questions that cannot be asked; see `studyStarts`. */
-export function planOf(table: TapTable, { routes, starts }: PlanQuestions): PlanStudy {
+export function planOf(table: TapTable, { routes, starts, holds }: PlanQuestions): PlanStudy {
   const answers = studyStarts(table, { routes, asked: starts });
   const byBatch = new Map<BatchId, WorkAhead[]>();
   for (const [at, { batch, species, standing }] of starts.entries()) {
@@ -38,7 +40,9 @@ export function planOf(table: TapTable, { routes, starts }: PlanQuestions): Plan
     const work = { species, beliefs, standing, starts: further };
     byBatch.set(batch, [...(byBatch.get(batch) ?? []), work]);
   }
-  const minutesOf = pieceMinutes(stageGaps(table));
+  const measured = pieceMinutes(stageGaps(table));
+  const minutesOf: PieceMinutes = (stage, species) =>
+    measured(stage, species) ?? (holds.includes(stage) ? 0 : undefined);
   return {
     starts: answers,
     hours: [...byBatch].map(([batch, work]) => ({ batch, ...hoursNeeded(work, minutesOf) })),

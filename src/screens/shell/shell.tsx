@@ -22,6 +22,7 @@ const places = {
   stores: onDemand(async () => (await import('../stores/stores-place.tsx')).StoresPlace),
   yield: onDemand(async () => (await import('../yield/yield-place.tsx')).YieldPlace),
   study: onDemand(async () => (await import('../study/study-place.tsx')).StudyPlace),
+  plan: onDemand(async () => (await import('../plan/plan-place.tsx')).PlanPlace),
   day: onDemand(async () => (await import('../day/day-place.tsx')).DayPlace),
   'set-up': onDemand(async () => (await import('../set-up/set-up-place.tsx')).SetUpPlace),
 };
@@ -128,6 +129,7 @@ const Places = ({ current, locked }: { current: Address['place']; locked: boolea
         { id: 'trays', label: words.trays, icon: 'trays', href: hrefOf('trays'), closed },
         { id: 'stores', label: words.stores, icon: 'stores', href: hrefOf('stores'), closed },
         { id: 'yield', label: words.yield, icon: 'yield', href: hrefOf('yield'), closed },
+        { id: 'plan', label: words.plan, icon: 'plan', href: hrefOf('plan'), closed },
         { id: 'day', label: words.day, icon: 'day', href: hrefOf('day'), closed },
         { id: 'set-up', label: words.setUp, icon: 'set-up', href: hrefOf('set-up'), closed, waiting },
       ]}

@@ -1,25 +1,24 @@
 import './study.css';
 import type { ComponentType } from 'preact';
 import { useCallback, useMemo, useState } from 'preact/hooks';
-import type { StudyState } from '../../app/study.ts';
 import { answeredIn } from '../../domain/study/marks.ts';
 import type { StudyQuestions } from '../../domain/study/study.ts';
 import { routesIn } from '../../domain/study/study-routes.ts';
 import { EmptyState } from '../../ui/notice/empty-state.tsx';
-import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { stillDrawing } from '../../ui/turn/turns.ts';
 import { studyWords as words } from '../../words/study-words.ts';
 import { address, goTo } from '../parts/address.ts';
 import { useSession } from '../parts/app-context.ts';
 import { type StudyPage, studyPageOf } from '../parts/study-pages.ts';
+import { latestOf, StudyStanding } from '../parts/study-standing.tsx';
 import { useStudy } from '../parts/use-study.ts';
 import { ChancesPage } from './chances-page.tsx';
 import { ComparePage } from './compare-page.tsx';
 import { FlawsPage } from './flaws-page.tsx';
 import { SignalsPage } from './signals-page.tsx';
 import { StudyFilter } from './study-filter.tsx';
-import type { Asked, PageProps, Studied } from './study-page-props.ts';
+import type { Asked, PageProps } from './study-page-props.ts';
 import { everything, filterOf } from './study-question.ts';
 import { TimePage } from './time-page.tsx';
 
@@ -67,7 +66,7 @@ const Study = ({ page }: { page: StudyPage }) => {
         <PressButton icon="back" label={words.back} onAct={() => goTo('yield')} testId="study-back" />
       </header>
       {filtered && <StudyFilter chosen={chosen} onChoose={setChosen} />}
-      <Standing state={state} again={again} />
+      <StudyStanding state={state} again={again} />
       {studied && (
         <div class="study-page" data-testid={`study-${page}`} data-old={state.kind !== 'ready' || undefined}>
           {studied.study.reach.judged === 0 ? (
@@ -83,29 +82,5 @@ const Study = ({ page }: { page: StudyPage }) => {
         </div>
       )}
     </main>
-  );
-};
-
-function latestOf(state: StudyState): Studied | null {
-  return state.kind === 'none' ? null : state.last;
-}
-
-/** Says while the log is read, and when it could not be. */
-const Standing = ({ state, again }: { state: StudyState; again: () => void }) => {
-  if (state.kind === 'failed')
-    return (
-      <Notice
-        tone="error"
-        title={words.failed}
-        actions={<PressButton icon="retry" label={words.again} onAct={again} />}
-      >
-        {words.failedHelp}
-      </Notice>
-    );
-  const isFirst = latestOf(state) === null;
-  return (
-    <p class="study-working" role="status" data-testid="study-working">
-      {state.kind === 'ready' ? '' : isFirst ? words.working : words.workingAgain}
-    </p>
   );
 };

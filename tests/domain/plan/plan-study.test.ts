@@ -30,7 +30,11 @@ const asked = (part: Partial<PlanAsked> = {}): PlanAsked => ({
 });
 
 const answersOf = (shop: ReturnType<typeof aWorkshop>, ...starts: PlanAsked[]) =>
-  planOf(tapTable({ runs: [], events: shop.log }), { routes: routesIn(shop.shop.registers), starts });
+  planOf(tapTable({ runs: [], events: shop.log }), {
+    routes: routesIn(shop.shop.registers),
+    starts,
+    holds: [stage.glue],
+  });
 
 describe('what a log says of starts', () => {
   test('rests on what the wood has been through, by what is counted as good', () => {
@@ -92,7 +96,8 @@ describe('hours that work ahead needs', () => {
   });
 
   test('say at which stages a piece has no time yet', () => {
-    const route = [stage.bore, stage.turn];
+    // What cures needs no hands as long as nobody has timed its loading.
+    const route = [stage.bore, stage.glue, stage.turn];
     const { hours } = answersOf(bored(), asked({ route }));
     expect(hours).toMatchObject([{ unknown: [stage.turn] }]);
   });
@@ -107,7 +112,7 @@ test('a desk answers plans and studies from one reading of the log', async () =>
     return { runs: [], events: shop.log };
   };
   const routes = routesIn(shop.shop.registers);
-  const questions = { routes, starts: [asked()] };
+  const questions = { routes, starts: [asked()], holds: [] };
   const { study } = await desk({ subject: 'plan', questions, size: 1 }, read);
   expect(study.starts).toHaveLength(1);
   const all = { routes, filter: {}, comparison: null, answered: [], charted: null };

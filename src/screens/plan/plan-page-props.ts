@@ -1,0 +1,9 @@
+import type { ComponentChildren } from 'preact';
+import type { BatchTargets } from '../../domain/rollup/batch-targets.ts';
+
+export interface PlanPageProps {
+  /** Open batches, one at least. */
+  readonly batches: readonly BatchTargets[];
+  /** The ways to the other pages. */
+  readonly rack: ComponentChildren;
+}
