@@ -42,6 +42,7 @@ const others = [
   '#/trays',
   '#/trays/new',
   '#/yield',
+  '#/plan',
   '#/day',
   '#/set-up',
   '#/set-up/tablet',

@@ -204,6 +204,8 @@ test('hostile names of woods, parts, batches, people and the shop are text on ev
     '#/bench',
     '#/trays',
     '#/yield',
+    '#/plan',
+    '#/plan/starts',
     '#/day',
     '#/set-up',
     '#/set-up/woods',

@@ -6,6 +6,7 @@ test.each([
   ['', { place: 'bench', rest: [] }],
   ['#/yield', { place: 'yield', rest: [] }],
   ['#/bench/sand/t1', { place: 'bench', rest: ['sand', 't1'] }],
+  ['#/plan/starts', { place: 'plan', rest: ['starts'] }],
   ['#/nowhere/else', { place: 'bench', rest: [] }],
   ['#/trays/%E0%A4%A', { place: 'trays', rest: ['%E0%A4%A'] }],
 ])('the address %j is read', (hash, expected) => {

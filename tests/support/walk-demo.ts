@@ -21,6 +21,8 @@ const places = [
   '#/yield/signals',
   '#/yield/time',
   '#/yield/compare',
+  '#/plan',
+  '#/plan/starts',
   '#/day',
   '#/set-up',
   '#/set-up/woods',

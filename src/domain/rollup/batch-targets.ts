@@ -23,7 +23,7 @@ export interface VariantTarget {
   readonly inFlight: readonly StageStanding[];
 }
 
-export interface StageStanding {
+interface StageStanding {
   readonly stage: StageId;
   readonly pieces: ByGrade;
   /** Of both grades: sent back by the stage, and on their way to it again. */

@@ -1,12 +1,12 @@
 import './study-standing.css';
-import type { StudyState } from '../../app/study.ts';
+import type { Studied, StudyState } from '../../app/study.ts';
 import type { StudySubject } from '../../domain/study/study-desk.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { studyWords as words } from '../../words/study-words.ts';
 
 /** The newest answers, and the questions that they are to; null before there are any. */
-export function latestOf<Subject extends StudySubject>(state: StudyState<Subject>) {
+export function latestOf<Subject extends StudySubject>(state: StudyState<Subject>): Studied<Subject> | null {
   return state.kind === 'none' ? null : state.last;
 }
 

@@ -9,7 +9,7 @@ export interface Asked {
 }
 
 /** The newest answers, and the questions that they are to: those asked since may be others. */
-export interface Studied {
+interface Studied {
   readonly study: Study;
   readonly questions: StudyQuestions;
 }

@@ -4,7 +4,7 @@ import { PlanPlace } from '../../../src/screens/plan/plan-place.tsx';
 import { batch, route, stage, variant } from '../../support/workshop.ts';
 import { type Mounted, mount, settle } from '../set-up/mount.tsx';
 
-export const springDue = '2026-03-30';
+const springDue = '2026-03-30';
 /** What the spring batch is set to want. */
 export const spring = {
   name: 'Spring',
