@@ -12,6 +12,7 @@ export const planWords = {
       lead: 'What each batch wants, what there is of it, and the hours that are left.',
     },
     starts: { title: 'Starts', lead: 'How many pieces to start, so that enough good ones come out.' },
+    cost: { title: 'Cost', lead: 'What each good piece really cost, and where money was lost.' },
   },
   rack: 'Pages of the plan',
   noBatch: 'No batch is open',

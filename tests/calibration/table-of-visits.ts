@@ -52,8 +52,8 @@ export function tableOf(visits: readonly TrayVisit[]): TapTable {
     };
     for (const [at, { mended, scrapped }] of visit.flawed.entries()) {
       const of = reasonIds.slice(at, at + 1);
-      tap(scrapped, { outcome: 'scrapped', to: null, reasons: of });
-      tap(mended, { outcome: 'mended', to: null, reasons: of });
+      tap(scrapped, { outcome: 'scrapped', to: null, reasons: of, saved: [] });
+      tap(mended, { outcome: 'mended', to: null, reasons: of, saved: [] });
     }
     tap(visit.passed, null);
   }

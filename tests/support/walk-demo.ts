@@ -23,6 +23,7 @@ const places = [
   '#/yield/compare',
   '#/plan',
   '#/plan/starts',
+  '#/plan/cost',
   '#/day',
   '#/set-up',
   '#/set-up/woods',

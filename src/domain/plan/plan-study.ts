@@ -3,6 +3,7 @@ import { type PieceMinutes, pieceMinutes } from '../study/piece-minutes.ts';
 import { stageGaps } from '../study/stage-gaps.ts';
 import type { StudyRoutes } from '../study/study-routes.ts';
 import type { TapTable } from '../study/tap-table.ts';
+import { type CostQuestion, type CostStudy, studyCosts } from './cost/cost-study.ts';
 import { type HoursNeeded, hoursNeeded, type WorkAhead } from './starts/hours-needed.ts';
 import { type StartAnswer, type StartAsked, studyStarts } from './starts/start-study.ts';
 
@@ -17,6 +18,8 @@ export interface PlanQuestions {
   readonly starts: readonly PlanAsked[];
   /** Stages that cure by themselves: hands have work there as far as loading was timed, and none otherwise. */
   readonly holds: readonly StageId[];
+  /** Costs of a batch; left out where they are not asked for. */
+  readonly costs?: CostQuestion;
 }
 
 export interface PlanStudy {
@@ -24,12 +27,14 @@ export interface PlanStudy {
   readonly starts: readonly StartAnswer[];
   /** Work ahead of each batch that was asked about, its further starts with it. */
   readonly hours: readonly ({ readonly batch: BatchId } & HoursNeeded)[];
+  /** null where they were not asked for. */
+  readonly costs: CostStudy | null;
   /** Pieces whose visit ended, in all: 0 is a shop without history. */
   readonly judged: number;
 }
 
 /** Answers what plans ask of a log. Throws RangeError for questions that cannot be asked; see `studyStarts`. */
-export function planOf(table: TapTable, { routes, starts, holds }: PlanQuestions): PlanStudy {
+export function planOf(table: TapTable, { routes, starts, holds, costs }: PlanQuestions): PlanStudy {
   const answers = studyStarts(table, { routes, asked: starts });
   const byBatch = new Map<BatchId, WorkAhead[]>();
   for (const [at, { batch, species, standing }] of starts.entries()) {
@@ -46,6 +51,7 @@ export function planOf(table: TapTable, { routes, starts, holds }: PlanQuestions
   return {
     starts: answers,
     hours: [...byBatch].map(([batch, work]) => ({ batch, ...hoursNeeded(work, minutesOf) })),
+    costs: costs ? studyCosts(table, { ...costs, routes, minutesOf }) : null,
     judged: judgedIn(table),
   };
 }

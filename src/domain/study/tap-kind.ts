@@ -1,5 +1,5 @@
 import type { OutcomeKind, ShopEvent, TallyEvent } from '../log/event.ts';
-import type { ReasonId, StageId } from '../log/ids.ts';
+import type { PartId, ReasonId, StageId } from '../log/ids.ts';
 import { atStage, type Grade, type Move } from '../log/place.ts';
 
 /** What a tap says besides when, by whom and of which tray. Thousands of taps say the same. */
@@ -32,6 +32,8 @@ export interface Flaw {
   readonly to: StageId | null;
   /** Each once. */
   readonly reasons: readonly ReasonId[];
+  /** Parts that a scrap saved; none where the pieces were not scrapped. */
+  readonly saved: readonly PartId[];
 }
 
 /**
@@ -84,6 +86,7 @@ function flawOf({ outcome, reasons }: Extract<Judged, { kind: 'flawed' }>): Flaw
     outcome: outcome.kind,
     to: outcome.kind === 'sent-back' ? outcome.to : null,
     reasons: [...new Set(reasons)],
+    saved: outcome.kind === 'scrapped' ? [...new Set(outcome.saved)] : [],
   };
 }
 

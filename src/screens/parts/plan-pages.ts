@@ -1,10 +1,14 @@
 import type { IconName } from '../../ui/icon/icon-paths.ts';
 
 /** The pages of the plan; an address has the name of each but the first, which is the place itself. */
-export const planPages = ['targets', 'starts'] as const;
+export const planPages = ['targets', 'starts', 'cost'] as const;
 export type PlanPage = (typeof planPages)[number];
 
-export const planIcons: Readonly<Record<PlanPage, IconName>> = { targets: 'plan', starts: 'plus' };
+export const planIcons: Readonly<Record<PlanPage, IconName>> = {
+  targets: 'plan',
+  starts: 'plus',
+  cost: 'label',
+};
 
 /** The page of an address. */
 export function planPageOf(name: string | undefined): PlanPage {

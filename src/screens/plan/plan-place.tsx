@@ -7,6 +7,7 @@ import { planWords as words } from '../../words/plan-words.ts';
 import { address, goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
 import { type PlanPage, planIcons, planPageOf, planPages } from '../parts/plan-pages.ts';
+import { CostPage } from './cost-page.tsx';
 import type { PlanPageProps } from './plan-page-props.ts';
 import { StartsPage } from './starts-page.tsx';
 import { TargetsPage } from './targets-page.tsx';
@@ -14,6 +15,7 @@ import { TargetsPage } from './targets-page.tsx';
 const pages: Readonly<Record<PlanPage, ComponentType<PlanPageProps>>> = {
   targets: TargetsPage,
   starts: StartsPage,
+  cost: CostPage,
 };
 
 /** What is wanted, and what follows from it. */

@@ -86,7 +86,12 @@ describe('the hours of a batch', () => {
     needed: { minutes: number; unknown: (typeof stage.bore)[] } | null,
     today = '2026-03-02',
   ) => {
-    const study = needed && { starts: [], judged: 1, hours: [{ batch: batch.spring, ...needed }] };
+    const study = needed && {
+      starts: [],
+      costs: null,
+      judged: 1,
+      hours: [{ batch: batch.spring, ...needed }],
+    };
     return hoursRows(batches, { hours, today: day(today), study })[0]?.verdict;
   };
 
