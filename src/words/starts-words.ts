@@ -42,6 +42,7 @@ export const startsWords = {
   noWood: 'its wood is not known',
   noRoute: 'the batch has no route',
   noneWanted: 'none wanted',
+  tooMany: (most: number) => `not reckoned beyond ${wholeNumber(most)}`,
 
   first: (n: number, { wanted, chance }: Said) =>
     `Start ${pieces(n)}: then at least ${wholeNumber(wanted)} good ones come out with a chance of ${chance}.`,

@@ -1,5 +1,6 @@
 import type { PlanAsked, PlanQuestions } from '../../domain/plan/plan-study.ts';
 import type { StartCosts } from '../../domain/plan/starts/cheapest-start.ts';
+import { mostWanted } from '../../domain/plan/starts/start-study.ts';
 import type { BatchTargets, ByGrade, VariantTarget } from '../../domain/rollup/batch-targets.ts';
 import { factsOf, type Registers } from '../../domain/shop/registers.ts';
 import { routesIn } from '../../domain/study/study-routes.ts';
@@ -20,7 +21,7 @@ export interface Asking {
   readonly whole?: { readonly key: string; readonly costs: StartCosts | null } | undefined;
 }
 
-/** What the log is asked about batches; variants that want nothing, or whose wood or route nobody has said, are left out. */
+/** What the log is asked about batches; variants that want nothing or too many, or whose wood or route nobody has said, are left out. */
 export function planQuestions(
   registers: Registers,
   { batches, goal, whole }: Asking & { readonly batches: readonly BatchTargets[] },
@@ -31,7 +32,8 @@ export function planQuestions(
     starts: batches.flatMap((batch) =>
       batch.variants.flatMap((target): PlanAsked[] => {
         const { species, wanted, finished, inFlight } = target;
-        if (species === undefined || wanted === 0 || batch.route.length === 0) return [];
+        if (species === undefined || wanted === 0 || wanted > mostWanted || batch.route.length === 0)
+          return [];
         const key = keyOf(batch, target);
         return [
           {

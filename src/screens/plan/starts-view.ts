@@ -1,5 +1,5 @@
 import type { StartCosts } from '../../domain/plan/starts/cheapest-start.ts';
-import type { StartAnswer } from '../../domain/plan/starts/start-study.ts';
+import { mostWanted, type StartAnswer } from '../../domain/plan/starts/start-study.ts';
 import { type BatchTargets, flyingOf, type VariantTarget } from '../../domain/rollup/batch-targets.ts';
 import { startsWords as words } from '../../words/starts-words.ts';
 import { readPrice } from '../parts/money.ts';
@@ -45,6 +45,7 @@ function insteadOf({
 }): string | undefined {
   if (target.wanted === 0) return words.noneWanted;
   if (good >= target.wanted) return words.done;
+  if (target.wanted > mostWanted) return words.tooMany(mostWanted);
   if (target.species === undefined) return words.noWood;
   if (batch.route.length === 0) return words.noRoute;
   if (!answer) return words.counting;

@@ -1,6 +1,7 @@
 import type { ShopDay } from '../../domain/log/ids.ts';
 import { dayAfter } from '../../domain/log/zone.ts';
 import type { PlanStudy } from '../../domain/plan/plan-study.ts';
+import { mostWanted } from '../../domain/plan/starts/start-study.ts';
 import {
   daysBetween,
   type Hours,
@@ -90,7 +91,9 @@ export function hoursRows(
       due === null || daysBetween(today, due) > mostDaysAhead
         ? null
         : hours.between({ from: today, to: due });
-    const needed = study?.hours.find((each) => each.batch === batch.batch);
+    // A target that is too large to be reckoned would be missing in the sum.
+    const isWhole = batch.variants.every(({ wanted }) => wanted <= mostWanted);
+    const needed = isWhole ? study?.hours.find((each) => each.batch === batch.batch) : undefined;
     return { batch, until, needed, verdict: verdictOf({ batch, until, needed, today }) };
   });
 }

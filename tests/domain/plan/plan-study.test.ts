@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type PlanAsked, planOf } from '../../../src/domain/plan/plan-study.ts';
-import { lookedUpTo } from '../../../src/domain/plan/starts/start-study.ts';
+import { lookedUpTo, mostWanted } from '../../../src/domain/plan/starts/start-study.ts';
 import type { LogToStudy } from '../../../src/domain/study/log-of-taps.ts';
 import { tapTable } from '../../../src/domain/study/log-of-taps.ts';
 import { studyDesk } from '../../../src/domain/study/study-desk.ts';
@@ -81,7 +81,8 @@ describe('what a log says of starts', () => {
   });
 
   test('says how far it looked where a chance is out of reach, for targets of any size', () => {
-    expect([1, 100, 10_000, 99_999].map(lookedUpTo)).toEqual([105, 600, 30_000, 199_998]);
+    expect([1, 100, 10_000, mostWanted].map(lookedUpTo)).toEqual([105, 600, 30_000, 40_000]);
+    expect(() => answersOf(aWorkshop(), asked({ wanted: mostWanted + 1 }))).toThrow(RangeError);
     const [answer] = answersOf(aWorkshop(), asked({ wanted: 200, confidence: 0.99 })).starts;
     expect(answer?.smallest).toMatchObject({ kind: 'out-of-reach', point: { starts: 1100 } });
   });

@@ -67,6 +67,12 @@ describe('how many to start', () => {
     expect(answer()).toMatch(/^Not even 2,100 new pieces make 400 good ones sure enough/);
   });
 
+  test('of more than is ever started at once is not reckoned, and says so at once', async () => {
+    await planOfShop({ part: { wanted: spring.wanted.map((each) => ({ ...each, good: 99_999 })) } });
+    await openStarts();
+    expect(screen.getByTestId('start-ash-copper').textContent).toBe('not reckoned beyond 20,000');
+  });
+
   test('of a batch whose due day is past is told all the same', async () => {
     await planOfShop({ part: { chance: 70, due: '2026-02-27' as never } });
     await openStarts();

@@ -15,6 +15,7 @@ export interface StartAsked {
   readonly species: SpeciesId;
   readonly route: readonly StageId[];
   readonly goal: 'firsts' | 'finished';
+  /** At most `mostWanted`. */
   readonly wanted: number;
   /** Good ones that are finished, by the goal. */
   readonly finished: number;
@@ -43,10 +44,10 @@ export interface StartAnswer {
   readonly whole: { readonly curve: readonly StartsPoint[]; readonly cheapest: CheapestStart | null } | null;
 }
 
-/**
- * Beyond so many starts nothing is looked at: with a target of tens of thousands and stages that nobody knows it would
- * take minutes, and no maker starts so many at once. A target above it is looked at up to twice itself.
- */
+/** More good ones of one variant than that are not asked about: it would take minutes, and no maker starts so many at once. */
+export const mostWanted = 20_000;
+
+/** Beyond so many starts nothing is looked at, but for targets that are nearly as large: those are looked at up to twice themselves. */
 const mostLookedAt = 30_000;
 
 export const lookedUpTo = (wanted: number): number =>
@@ -55,7 +56,7 @@ export const lookedUpTo = (wanted: number): number =>
 /**
  * Answers all questions on starts from the taps of a log, by `stageBeliefs` pooled across the woods.
  *
- * @throws {RangeError} for a confidence outside 0 to 1, counts that are not whole, or costs that are no numbers
+ * @throws {RangeError} for a confidence outside 0 to 1, counts that are not whole or too large, or costs that are no numbers
  */
 export function studyStarts(
   table: TapTable,
@@ -75,6 +76,7 @@ export function studyStarts(
 
 function answerOf(asked: StartAsked, beliefs: readonly BeliefBehind[]): StartAnswer {
   const { key, wanted, finished, confidence, whole } = asked;
+  if (wanted > mostWanted) throw new RangeError(`More than ${mostWanted} good ones: ${wanted}`);
   const standing = new Map(asked.standing.map(({ stage, pieces }) => [stage, pieces]));
   const stages = beliefs.map(
     ({ stage, alpha, beta }): StageAhead => ({
