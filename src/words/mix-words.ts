@@ -18,7 +18,7 @@ export const mixWords = {
   badSeconds: 'Whole seconds, 1 to 86400.',
   learnt: 'Ask my taps',
   learning: 'Being looked up …',
-  notLearnt: 'Nothing is learnt yet of loading here.',
+  notLearnt: 'Nothing is learnt yet of loading here, nor of the stage before.',
   rounds: (waiting: number, rounds: number, last: number) =>
     rounds === 1
       ? `${pieces(waiting)} wait: one round.`
