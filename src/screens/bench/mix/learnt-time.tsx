@@ -24,7 +24,7 @@ export const LearntTime = ({ stage, onLearnt }: LearntTimeProps) => {
   const app = useApp();
   const { registers } = useShop();
   const [said, setSaid] = useState<string>();
-  const [door] = useState(() => openStudy({ session, store: app.database() }));
+  const [door] = useState(() => openStudy({ subject: 'study', session, store: app.database() }));
   useEffect(() => () => door.close(), [door]);
   const ask = async () => {
     setSaid(words.learning);
