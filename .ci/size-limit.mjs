@@ -7,8 +7,8 @@ const built = join(root, 'dist');
 const { scripts, styles } = firstScreen(built);
 
 export default [
-  { name: 'first screen, scripts', path: scripts, gzip: true, limit: '47 kB' },
+  { name: 'first screen, scripts', path: scripts, gzip: true, limit: '45 kB' },
   { name: 'first screen, style sheets', path: styles, gzip: true, limit: '12 kB' },
-  { name: 'all scripts', path: [join(built, 'assets/*.js')], gzip: true, limit: '560 kB' },
-  { name: 'service worker', path: [join(built, 'sw.js')], gzip: true, limit: '18 kB' },
+  { name: 'all scripts', path: [join(built, 'assets/*.js')], gzip: true, limit: '660 kB' },
+  { name: 'service worker', path: [join(built, 'sw.js')], gzip: true, limit: '22 kB' },
 ];
