@@ -11,6 +11,7 @@ export const planWords = {
       title: 'Targets',
       lead: 'What each batch wants, what there is of it, and the hours that are left.',
     },
+    today: { title: 'Today', lead: 'What to do next, and when to load clamps and racks.' },
     starts: { title: 'Starts', lead: 'How many pieces to start, so that enough good ones come out.' },
     cost: { title: 'Cost', lead: 'What each good piece really cost, and where money was lost.' },
   },

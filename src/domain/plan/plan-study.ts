@@ -1,5 +1,6 @@
 import type { BatchId, StageId } from '../log/ids.ts';
 import { type PieceMinutes, pieceMinutes } from '../study/piece-minutes.ts';
+import { pieceTimes, type StageTime } from '../study/piece-times.ts';
 import { stageGaps } from '../study/stage-gaps.ts';
 import type { StudyRoutes } from '../study/study-routes.ts';
 import type { TapTable } from '../study/tap-table.ts';
@@ -18,6 +19,8 @@ export interface PlanQuestions {
   readonly starts: readonly PlanAsked[];
   /** Stages that cure by themselves: hands have work there as far as loading was timed, and none otherwise. */
   readonly holds: readonly StageId[];
+  /** Whether the times of each stage × wood are asked for. */
+  readonly times?: boolean;
   /** Costs of a batch; left out where they are not asked for. */
   readonly costs?: CostQuestion;
 }
@@ -27,6 +30,8 @@ export interface PlanStudy {
   readonly starts: readonly StartAnswer[];
   /** Work ahead of each batch that was asked about, its further starts with it. */
   readonly hours: readonly ({ readonly batch: BatchId } & HoursNeeded)[];
+  /** Empty where they were not asked for. */
+  readonly times: readonly StageTime[];
   /** null where they were not asked for. */
   readonly costs: CostStudy | null;
   /** Pieces whose visit ended, in all: 0 is a shop without history. */
@@ -34,7 +39,10 @@ export interface PlanStudy {
 }
 
 /** Answers what plans ask of a log. Throws RangeError for questions that cannot be asked; see `studyStarts`. */
-export function planOf(table: TapTable, { routes, starts, holds, costs }: PlanQuestions): PlanStudy {
+export function planOf(
+  table: TapTable,
+  { routes, starts, holds, times = false, costs }: PlanQuestions,
+): PlanStudy {
   const answers = studyStarts(table, { routes, asked: starts });
   const byBatch = new Map<BatchId, WorkAhead[]>();
   for (const [at, { batch, species, standing }] of starts.entries()) {
@@ -51,6 +59,7 @@ export function planOf(table: TapTable, { routes, starts, holds, costs }: PlanQu
   return {
     starts: answers,
     hours: [...byBatch].map(([batch, work]) => ({ batch, ...hoursNeeded(work, minutesOf) })),
+    times: times ? pieceTimes(table, {}) : [],
     costs: costs ? studyCosts(table, { ...costs, routes, minutesOf }) : null,
     judged: judgedIn(table),
   };

@@ -11,9 +11,11 @@ import { CostPage } from './cost-page.tsx';
 import type { PlanPageProps } from './plan-page-props.ts';
 import { StartsPage } from './starts-page.tsx';
 import { TargetsPage } from './targets-page.tsx';
+import { TodayPage } from './today-page.tsx';
 
 const pages: Readonly<Record<PlanPage, ComponentType<PlanPageProps>>> = {
   targets: TargetsPage,
+  today: TodayPage,
   starts: StartsPage,
   cost: CostPage,
 };

@@ -88,9 +88,10 @@ describe('the hours of a batch', () => {
   ) => {
     const study = needed && {
       starts: [],
+      times: [],
       costs: null,
       judged: 1,
-      hours: [{ batch: batch.spring, ...needed }],
+      hours: [{ batch: batch.spring, stages: [], ...needed }],
     };
     return hoursRows(batches, { hours, today: day(today), study })[0]?.verdict;
   };

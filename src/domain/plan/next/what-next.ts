@@ -22,7 +22,7 @@ export interface HoldWork<Stage> {
   readonly load: { readonly pieces: number; readonly by: number; readonly more: number } | null;
 }
 
-type WhyNext<Stage, Batch> =
+export type WhyNext<Stage, Batch> =
   /** Cured pieces are in the way of others. */
   | { readonly kind: 'places-wanted' }
   | { readonly kind: 'places-free'; readonly by: number; readonly more: number }

@@ -15,6 +15,8 @@ export interface WorkAhead {
 export interface HoursNeeded {
   /** Minutes of work at stages whose time is known. */
   readonly minutes: number;
+  /** The same by stage, in no order. */
+  readonly stages: readonly { readonly stage: StageId; readonly minutes: number }[];
   /** Stages that have pieces ahead of them, and whose time per piece nobody has measured. */
   readonly unknown: readonly StageId[];
 }
@@ -25,7 +27,7 @@ export interface HoursNeeded {
  */
 export function hoursNeeded(work: readonly WorkAhead[], minutesOf: PieceMinutes): HoursNeeded {
   const unknown = new Set<StageId>();
-  let minutes = 0;
+  const byStage = new Map<StageId, number>();
   for (const { species, beliefs, standing, starts } of work) {
     const waiting = new Map(standing.map(({ stage, pieces }) => [stage, pieces]));
     let coming = starts;
@@ -33,9 +35,11 @@ export function hoursNeeded(work: readonly WorkAhead[], minutesOf: PieceMinutes)
       const tried = Math.max(0, coming + (waiting.get(stage) ?? 0));
       const each = minutesOf(stage, species);
       if (tried > 0 && each === undefined) unknown.add(stage);
-      minutes += tried * (each ?? 0);
+      byStage.set(stage, (byStage.get(stage) ?? 0) + tried * (each ?? 0));
       coming = (tried * alpha) / (alpha + beta);
     }
   }
-  return { minutes, unknown: [...unknown] };
+  const stages = [...byStage].map(([stage, minutes]) => ({ stage, minutes }));
+  const minutes = stages.reduce((sum, each) => sum + each.minutes, 0);
+  return { minutes, stages, unknown: [...unknown] };
 }

@@ -1,10 +1,10 @@
 import type { Command } from '../../../domain/command/command.ts';
 import type { ResourceId, StageId } from '../../../domain/log/ids.ts';
 import type { Grade } from '../../../domain/log/place.ts';
-import { type HoldLimit, holdLimit } from '../../../domain/rollup/hold-limit.ts';
+import { holdGroups } from '../../../domain/rollup/hold-groups.ts';
+import type { HoldLimit } from '../../../domain/rollup/hold-limit.ts';
 import { type CureRound, cureRounds } from '../../../domain/rollup/holds.ts';
 import { stagesOfTray, traysAtStage } from '../../../domain/rollup/waiting.ts';
-import { liveStages } from '../../../domain/route/live-stages.ts';
 import { factOf } from '../../../domain/shop/registers.ts';
 import type { Shop } from '../../../domain/shop/shop.ts';
 
@@ -39,23 +39,12 @@ export interface CureGroup {
 /** All that cures by clamps and racks: groups with the soonest ready first, empty ones last; `now` in ms UTC. */
 export function curingView(shop: Shop, now: number): readonly CureGroup[] {
   const rounds = cureRounds(shop);
-  const groups = new Map<string, { limit: HoldLimit; stages: StageId[] }>();
-  const live = liveStages(shop.registers);
-  for (const stage of new Set([...rounds.map((round) => round.stage), ...live])) {
-    const limit = holdLimit(shop, stage);
-    if (!limit) continue;
-    const key = keyOf(limit, stage);
-    const group = groups.get(key) ?? { limit, stages: [] };
-    groups.set(key, { limit, stages: [...group.stages, stage] });
-  }
-  return [...groups]
-    .map(([key, { limit, stages }]) => ({
+  return holdGroups(shop)
+    .map(({ key, limit, stages }) => ({
       key,
       resource: limit.resource,
       limit,
-      stages: stages
-        .toSorted((a, b) => live.indexOf(a) - live.indexOf(b))
-        .map((stage) => groupStage(shop, stage)),
+      stages: stages.map((stage) => groupStage(shop, stage)),
       rows: rowsOf(
         rounds.filter(({ stage }) => stages.includes(stage)),
         now,
@@ -63,9 +52,6 @@ export function curingView(shop: Shop, now: number): readonly CureGroup[] {
     }))
     .sort((a, b) => soonest(a) - soonest(b));
 }
-
-const keyOf = ({ resource }: HoldLimit, stage: StageId) =>
-  resource === null ? `stage/${stage}` : `resource/${resource}`;
 
 const soonest = ({ rows }: CureGroup) => rows[0]?.round.ready ?? Number.MAX_SAFE_INTEGER;
 

@@ -1,0 +1,16 @@
+import type { BatchId, StageId } from '../../domain/log/ids.ts';
+import { nameOf } from '../../words/names.ts';
+import { clockTime } from '../../words/time-words.ts';
+import type { TodayNames } from '../../words/today-words.ts';
+import { useSession, useShop } from '../parts/app-context.ts';
+
+export function useTodayNames(now: number): TodayNames<StageId, BatchId> {
+  const session = useSession();
+  const { registers } = useShop();
+  const zone = session.zone();
+  return {
+    stage: (id) => nameOf(registers, { register: 'stage', id }),
+    batch: (id) => nameOf(registers, { register: 'batch', id }),
+    time: (at) => clockTime(at, { zone, now }),
+  };
+}
