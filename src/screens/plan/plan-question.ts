@@ -1,6 +1,6 @@
 import type { PlanAsked, PlanQuestions } from '../../domain/plan/plan-study.ts';
 import type { StartCosts } from '../../domain/plan/starts/cheapest-start.ts';
-import { mostWanted } from '../../domain/plan/starts/start-study.ts';
+import { mostWanted } from '../../domain/plan/starts/most-wanted.ts';
 import type { BatchTargets, ByGrade, VariantTarget } from '../../domain/rollup/batch-targets.ts';
 import { factsOf, type Registers } from '../../domain/shop/registers.ts';
 import { routesIn } from '../../domain/study/study-routes.ts';

@@ -1,5 +1,6 @@
 import type { StartCosts } from '../../domain/plan/starts/cheapest-start.ts';
-import { mostWanted, type StartAnswer } from '../../domain/plan/starts/start-study.ts';
+import { mostWanted } from '../../domain/plan/starts/most-wanted.ts';
+import type { StartAnswer } from '../../domain/plan/starts/start-study.ts';
 import { type BatchTargets, flyingOf, type VariantTarget } from '../../domain/rollup/batch-targets.ts';
 import { startsWords as words } from '../../words/starts-words.ts';
 import { readPrice } from '../parts/money.ts';

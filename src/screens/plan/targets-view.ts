@@ -1,7 +1,7 @@
 import type { ShopDay } from '../../domain/log/ids.ts';
 import { dayAfter } from '../../domain/log/zone.ts';
 import type { PlanStudy } from '../../domain/plan/plan-study.ts';
-import { mostWanted } from '../../domain/plan/starts/start-study.ts';
+import { mostWanted } from '../../domain/plan/starts/most-wanted.ts';
 import {
   daysBetween,
   type Hours,

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type PlanAsked, planOf } from '../../../src/domain/plan/plan-study.ts';
-import { lookedUpTo, mostWanted } from '../../../src/domain/plan/starts/start-study.ts';
+import { mostWanted } from '../../../src/domain/plan/starts/most-wanted.ts';
+import { lookedUpTo } from '../../../src/domain/plan/starts/start-study.ts';
 import type { LogToStudy } from '../../../src/domain/study/log-of-taps.ts';
 import { tapTable } from '../../../src/domain/study/log-of-taps.ts';
 import { studyDesk } from '../../../src/domain/study/study-desk.ts';

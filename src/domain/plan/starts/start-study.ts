@@ -4,6 +4,7 @@ import { type GroupSurvival, survivalBySpecies } from '../../study/survival.ts';
 import type { TapTable } from '../../study/tap-table.ts';
 import { type CheapestStart, cheapestStart, type StartCosts } from './cheapest-start.ts';
 import { goodByStarts, type StageAhead, type StartsPoint, type StartsQuestion } from './good-by-starts.ts';
+import { mostWanted } from './most-wanted.ts';
 import { mostStarts, type SmallestStart, smallestStart } from './smallest-start.ts';
 import { type StageBelief, stageBeliefs } from './stage-beliefs.ts';
 import { startsCurve } from './starts-curve.ts';
@@ -43,9 +44,6 @@ export interface StartAnswer {
   /** null where it was not asked for. */
   readonly whole: { readonly curve: readonly StartsPoint[]; readonly cheapest: CheapestStart | null } | null;
 }
-
-/** More good ones of one variant than that are not asked about: it would take minutes, and no maker starts so many at once. */
-export const mostWanted = 20_000;
 
 /** Beyond so many starts nothing is looked at, but for targets that are nearly as large: those are looked at up to twice themselves. */
 const mostLookedAt = 30_000;
