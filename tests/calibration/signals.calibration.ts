@@ -14,7 +14,7 @@ const falseAlarm = 0.05;
 export function calibrate({ seed, shops }: Simulation): readonly CalibrationRow[] {
   return [
     ...quiet({ seed, shops }),
-    ...doubled({ seed: seed + 1, shops: Math.ceil(shops / 5) }),
+    ...doubled({ seed: seed + 1, shops }),
     ...doubledOnPlanks({ seed: seed + 2, shops: Math.ceil(shops / 10) }),
   ];
 }
