@@ -222,7 +222,12 @@ export const personFact = v.object({
   /** What an hour of this person costs, in minor units; null, or left out, goes by the shop's. */
   hourCost: v.exactOptional(money),
 });
-export const reasonFact = v.object({ name: nameSchema, retired });
+export const reasonFact = v.object({
+  name: nameSchema,
+  retired,
+  /** What passes, where the reason is a criterion of a check; left out while nobody has said. */
+  passes: v.exactOptional(noteSchema),
+});
 
 /** Milliseconds since 1970 UTC. */
 const moment = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
@@ -350,5 +355,6 @@ export type HoldFact = Readonly<Extract<StageFact, { kind: 'hold' }>>;
 export type MixFact = Readonly<v.InferOutput<typeof mix>>;
 export type LotFact = Readonly<v.InferOutput<typeof lotFact>>;
 export type Reaction = Readonly<v.InferOutput<typeof reaction>>;
+export type ReasonFact = Readonly<v.InferOutput<typeof reasonFact>>;
 export type ShopFact = Readonly<v.InferOutput<typeof shopFact>>;
 export type StationFact = Readonly<v.InferOutput<typeof stationFact>>;

@@ -6,6 +6,7 @@ import { nameOf } from '../../words/names.ts';
 import { stageWords as words } from '../../words/stage-words.ts';
 import { useShop } from '../parts/app-context.ts';
 import type { BenchView } from './bench-view.ts';
+import { CriterionHint } from './criterion-hint.tsx';
 import { useFlawKeys } from './use-bench-keys.ts';
 
 export interface FlawButtonsProps {
@@ -35,6 +36,7 @@ export const FlawButtons = ({ view, disabledReason, onFlaw }: FlawButtonsProps) 
           size="bench"
           tone="flaw"
           label={name(reason)}
+          detail={kind === 'check' && <CriterionHint reason={reason} />}
           disabledReason={disabledReason}
           keyHint={keys[index]}
           onAct={() => onFlaw(reason)}

@@ -8,6 +8,7 @@ import { nameOf } from '../../words/names.ts';
 import { stageWords as words } from '../../words/stage-words.ts';
 import { useShop } from '../parts/app-context.ts';
 import { type BenchView, outcomesFor, salvageChoices, sendBackStages, spotOf } from './bench-view.ts';
+import { CriterionStandard } from './criterion-hint.tsx';
 import { FlawPhoto, useFlawPhoto } from './flaw-photo.tsx';
 import { HowMany } from './how-many.tsx';
 
@@ -112,6 +113,7 @@ export const FlawPanel = ({ view, reason, act, onDone }: FlawPanelProps) => {
           />
         )}
       </div>
+      {step === 'outcome' && view.stage.kind === 'check' && <CriterionStandard reason={reason} />}
     </section>
   );
 };

@@ -132,7 +132,11 @@ export function sampleLog(): readonly ShopEvent[] {
       ...{ duty: { on: 30, off: 10 }, mostTurns: 3200 },
     },
   });
-  shop.set({ register: 'reason', id: reason.scratch, value: { name: 'Scratch', retired: false } });
+  shop.set({
+    register: 'reason',
+    id: reason.scratch,
+    value: { name: 'Scratch', retired: false, passes: 'None across the grain' },
+  });
   const photo = aPhoto('a');
   shop.act({ kind: 'photograph-piece', tray, stage: stage.grade, reasons: [reason.scratch], photo });
   shop.act({ kind: 'photograph-piece', tray, stage: stage.photo, reasons: [], photo: aPhoto('b') });
