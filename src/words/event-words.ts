@@ -7,6 +7,7 @@ import { pieces, roundNumber } from './number-words.ts';
 import { gradesWords, outcomeWords, recountWords } from './outcome-words.ts';
 import { cleanedWords, countedWords, receivedWords } from './parts-words.ts';
 import { duration } from './time-words.ts';
+import { shelfPlaceWords } from './shelf-place-words.ts';
 
 /** One entry of the log in plain words, for the last act and for the history of a tray. */
 export function eventWords(event: ShopEvent, registers: Registers): string {
@@ -46,6 +47,8 @@ export function eventWords(event: ShopEvent, registers: Registers): string {
         : `Photo of what ${event.shows.verdict === 'good' ? 'passes' : 'fails'} taken: ${reasonNames([event.shows.reason], registers)}`;
     case 'photo-let-go':
       return 'A photo was let go';
+    case 'shelf-moved':
+      return `${pieces(event.pieces)} of ${nameOf(registers, { register: 'variant', id: event.variant })} (${gradesWords[event.grade]}): ${shelfPlaceWords[event.from].toLowerCase()} → ${shelfPlaceWords[event.to].toLowerCase()}`;
     case 'spell-begun':
       return `Work begun at ${stage(event.stage)}`;
     case 'spell-ended':

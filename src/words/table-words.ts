@@ -119,6 +119,7 @@ const kindWords: Readonly<Record<EventKind | 'put-back', string>> = {
   'piece-photographed': 'Photo of a piece',
   'photo-taken': 'Photo taken',
   'photo-let-go': 'Photo let go',
+  'shelf-moved': 'Moved on the shelf',
   'spell-begun': 'Work begun',
   'spell-ended': 'Work ended',
   voided: 'Taken back',

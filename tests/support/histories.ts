@@ -4,6 +4,7 @@ import { stagesToAskAbout } from '../../src/domain/command/decide-set-up.ts';
 import type { Outcome, ShopEvent } from '../../src/domain/log/event.ts';
 import type { TrayId } from '../../src/domain/log/ids.ts';
 import { atStage, type StagePlace } from '../../src/domain/log/place.ts';
+import { shelfPlaces } from '../../src/domain/log/shelf-facts.ts';
 import { eventKey } from '../../src/domain/log/version-vector.ts';
 import { partsToClean } from '../../src/domain/rollup/parts-on-hand.ts';
 import { stagesBefore } from '../../src/domain/route/route.ts';
@@ -43,6 +44,7 @@ const acts = {
   recount: 2,
   read: 1,
   photo: 1,
+  shelf: 1,
   receive: 2,
   count: 2,
   clean: 2,
@@ -166,6 +168,7 @@ function commandOf(tablet: TestShop, step: Step): Command | undefined {
   }
   if (act === 'read') return meterRead(step);
   if (act === 'photo') return photographed(tablet, step);
+  if (act === 'shelf') return onShelf(step);
   if (act === 'receive' || act === 'count' || act === 'clean') return inStores(tablet, step);
   if (act === 'spell') return { kind: a % 2 ? 'begin-spell' : 'end-spell', stage: stage.turn };
   return atSpot(tablet, step);
@@ -223,6 +226,21 @@ function photographed({ shop }: TestShop, { a, b, c }: Step): Command | undefine
     { kind: 'let-photos-go', photos: [photo.hash] },
   ];
   return pick(commands, c);
+}
+
+/** Finished pieces go from one place to another; every screen shows three, whatever is there. */
+function onShelf({ a, b, c }: Step): Command | undefined {
+  const of = pick(Object.values(variant), a);
+  const [from, to] = [pick(shelfPlaces, b), pick(shelfPlaces, c)];
+  if (!of || !from || !to || from === to) return undefined;
+  const line = {
+    variant: of,
+    grade: b % 2 ? 'first' : 'second',
+    from,
+    pieces: 1 + (a % 3),
+    shown: 3,
+  } as const;
+  return { kind: 'move-on-shelf', to, lines: [{ ...line, price: to === 'sold' ? 100 * a : null }] };
 }
 
 /** What is done in the stores; every second screen is behind, and shows two more to be cleaned than there are. */

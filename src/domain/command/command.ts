@@ -2,6 +2,7 @@ import type { Outcome, RecountReason } from '../log/event.ts';
 import type { BatchId, LotId, PartId, ReasonId, RouteId, StageId, TrayId, VariantId } from '../log/ids.ts';
 import type { PhotoFacts, PhotoHash, PhotoShown } from '../log/photo-facts.ts';
 import type { Grade } from '../log/place.ts';
+import type { ShelfPlace } from '../log/shelf-facts.ts';
 import type { CountReason, Heap } from '../log/stores-facts.ts';
 import type { NewTargets } from '../plan/targets/judge-targets.ts';
 import type { RegisterSet } from '../set-up/register.ts';
@@ -32,6 +33,17 @@ export interface DeliveryLine {
   readonly part: PartId;
   readonly pieces: number;
   readonly cost: number | null;
+}
+
+/** Finished pieces that are taken from a place; `shown` is how many the screen said were there. */
+export interface ShelfLine {
+  readonly variant: VariantId;
+  readonly grade: Grade;
+  readonly from: ShelfPlace;
+  readonly pieces: number;
+  readonly shown: number;
+  /** What each brought, in minor units; null is not known, or nothing to be known. */
+  readonly price: number | null;
 }
 
 /** Everything that a person can ask of the shop. */
@@ -107,6 +119,7 @@ export type Command =
   | { readonly kind: 'let-photos-go'; readonly photos: readonly PhotoHash[] }
   /** New targets of some batches, all in one act. */
   | { readonly kind: 'set-targets'; readonly targets: readonly NewTargets[] }
+  | { readonly kind: 'move-on-shelf'; readonly lines: readonly ShelfLine[]; readonly to: ShelfPlace }
   | { readonly kind: 'set'; readonly set: RegisterSet }
   | { readonly kind: 'undo'; readonly events: readonly Voidable[] }
   | { readonly kind: 'begin-spell'; readonly stage: StageId }

@@ -6,6 +6,7 @@ import { decideMoisture } from './decide-moisture.ts';
 import { decideLetPhotosGo, decidePhotograph, decidePhotographPiece } from './decide-photos.ts';
 import { decideRecount } from './decide-recount.ts';
 import { decideChangeRoute, decideSet } from './decide-set-up.ts';
+import { decideMoveOnShelf } from './decide-shelf.ts';
 import { decideClean, decideCount, decideReceive } from './decide-stores.ts';
 import { decideTargets } from './decide-targets.ts';
 import { decideJoin, decideMakeTrays, decideRecode, decideSplit } from './decide-trays.ts';
@@ -43,6 +44,8 @@ export function decide(shop: Shop, command: Command, at: Circumstances): Decisio
       return decidePhotograph(shop, command, at);
     case 'let-photos-go':
       return decideLetPhotosGo(command, at);
+    case 'move-on-shelf':
+      return decideMoveOnShelf(shop, command, at);
     case 'change-route':
       return decideChangeRoute(shop, command, at);
     case 'set':

@@ -166,6 +166,14 @@ function detailsOf(event: ShopEvent, nameOf: Naming): Partial<TapRow> {
           : { reasons: nameOf({ register: 'reason', id: event.shows.reason }) }),
         note: event.photo.hash,
       };
+    case 'shelf-moved':
+      return {
+        variant: nameOf({ register: 'variant', id: event.variant }),
+        species: nameOf({ register: 'species', id: event.species }),
+        grade: event.grade,
+        pieces: event.pieces,
+        note: `${event.from} > ${event.to}`,
+      };
     case 'photo-let-go':
       return { note: event.photo };
     case 'spell-begun':

@@ -16,6 +16,7 @@ import {
 import { celsiusBounds, moistureRead } from './moisture-facts.ts';
 import { photoLetGo, photoTaken, piecePhotographed } from './photo-facts.ts';
 import { gradeSchema, moveSchema, piecesSchema } from './place.ts';
+import { shelfMoved } from './shelf-facts.ts';
 import { stampSchema } from './stamp.ts';
 import { partsCleaned, partsCounted, partsReceived } from './stores-facts.ts';
 import type { EventId } from './version-vector.ts';
@@ -112,7 +113,7 @@ const trayKinds = [
   v.object({ ...envelope, kind: v.literal('rerouted'), ...about }),
   v.object({ ...envelope, ...piecePhotographed, ...about }),
 ] as const;
-/** About no tray: what comes into the stores and is counted there, and photos of what is for sale. */
+/** About no tray: what comes into the stores and is counted there, photos, and what becomes of finished pieces. */
 const shopKinds = [
   v.object({ ...envelope, ...partsReceived }),
   v.object({ ...envelope, ...partsCounted }),
@@ -120,6 +121,7 @@ const shopKinds = [
   v.object({ ...envelope, ...moistureRead }),
   v.object({ ...envelope, ...photoTaken }),
   v.object({ ...envelope, ...photoLetGo }),
+  v.object({ ...envelope, ...shelfMoved }),
 ] as const;
 const tallyKinds = [...trayKinds, ...shopKinds] as const;
 
@@ -194,6 +196,7 @@ export const eventKinds = [
   'moisture-read',
   'photo-taken',
   'photo-let-go',
+  'shelf-moved',
   'spell-begun',
   'spell-ended',
   'voided',

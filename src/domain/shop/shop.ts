@@ -8,13 +8,26 @@ import { pictured } from './pictured.ts';
 import { positions } from './positions.ts';
 import type { Projection, SummedEvent } from './projection.ts';
 import { type Registers, setRegister } from './registers.ts';
+import { shelf } from './shelf.ts';
 import { stores } from './stores.ts';
 import { trays } from './trays.ts';
 import { visits } from './visits.ts';
 import { enforce, isVoided, type Voids } from './voids.ts';
 
 /** Every sum that the shop keeps. To add one, write its file, its line here and in `post`, and raise `shopFormat`. */
-const projections = { positions, trays, ledger, visits, flaws, days, allDays, partsUsed, stores, pictured };
+const projections = {
+  positions,
+  trays,
+  ledger,
+  visits,
+  flaws,
+  days,
+  allDays,
+  partsUsed,
+  stores,
+  pictured,
+  shelf,
+};
 type Projections = typeof projections;
 
 export type Sums = {
@@ -29,7 +42,7 @@ export interface Shop extends Sums {
 }
 
 /** Raised when the shape or meaning of a sum changes: an older snapshot is then dropped and the log replayed. */
-export const shopFormat = 11;
+export const shopFormat = 12;
 
 const names = Object.keys(projections) as (keyof Projections)[];
 
@@ -63,6 +76,7 @@ function post(shop: Shop, entry: { event: SummedEvent; times: number }): void {
   allDays.add(shop.allDays, entry);
   stores.add(shop.stores, entry);
   pictured.add(shop.pictured, entry);
+  shelf.add(shop.shelf, entry);
   if (!('of' in entry.event)) return;
   positions.add(shop.positions, entry);
   trays.add(shop.trays, entry);

@@ -175,6 +175,13 @@ export function sampleLog(): readonly ShopEvent[] {
     ...{ resource: null, ratedAt: null },
     mix: { kind: 'finish', mlEach: 120, wastePercent: 10, recoatFrom: 120, recoatUntil: null },
   });
+  shop.act({
+    kind: 'move-on-shelf',
+    to: 'sold',
+    lines: [
+      { variant: variant['ash-copper'], grade: 'second', from: 'shelf', pieces: 1, shown: 1, price: 2450 },
+    ],
+  });
   const other = shop.split(tray, 'bore', { pieces: 2 });
   shop.join(other, tray);
   const slip = shop.pass(tray, 'bore');

@@ -1,0 +1,57 @@
+import type { VariantId } from '../log/ids.ts';
+import type { Grade } from '../log/place.ts';
+import { type ShelfPlace, shelfPlaces } from '../log/shelf-facts.ts';
+import { countOf } from '../shop/counter.ts';
+import { byName, type Entry, factsOf } from '../shop/registers.ts';
+import type { Shop } from '../shop/shop.ts';
+
+/** Finished pieces of a variant in one grade: `finished` is the sum of all places. */
+export interface ShelfRow {
+  readonly variant: VariantId;
+  readonly grade: Grade;
+  readonly finished: number;
+  readonly at: Readonly<Record<ShelfPlace, number>>;
+}
+
+const grades: readonly Grade[] = ['first', 'second'];
+
+/** Every variant and grade of which pieces were finished, or moved though none is known of, by name; firsts before seconds. */
+export function shelfStock(shop: Shop): readonly ShelfRow[] {
+  return variantsOf(shop).flatMap(({ id }) =>
+    grades.map((grade) => shelfRow(shop, { variant: id, grade })).filter(hasAny),
+  );
+}
+
+export function shelfRow(
+  { ledger, shelf }: Shop,
+  { variant, grade }: { readonly variant: VariantId; readonly grade: Grade },
+): ShelfRow {
+  let finished = 0;
+  for (const [key, pieces] of ledger.finished) {
+    if (key.endsWith(`|${variant}|${grade}`)) finished += pieces;
+  }
+  const moved = (place: ShelfPlace) => countOf(shelf.moved, `${variant}|${grade}|${place}`);
+  const at = Object.fromEntries(
+    shelfPlaces.map((place) => [place, moved(place) + (place === 'shelf' ? finished : 0)]),
+  ) as Record<ShelfPlace, number>;
+  return { variant, grade, finished, at };
+}
+
+function variantsOf({ registers }: Shop): readonly Entry<'variant'>[] {
+  return factsOf(registers, 'variant').toSorted((a, b) => byName(a.fact, b.fact));
+}
+
+function hasAny({ finished, at }: ShelfRow): boolean {
+  return finished !== 0 || shelfPlaces.some((place) => at[place] !== 0);
+}
+
+/** What is to be seen on seconds of a variant, and on how many; the most frequent first. */
+export function blemishesOf(
+  { shelf }: Shop,
+  variant: VariantId,
+): readonly { readonly reason: string; readonly pieces: number }[] {
+  return [...shelf.blemishes]
+    .filter(([key, pieces]) => key.startsWith(`${variant}|`) && pieces > 0)
+    .map(([key, pieces]) => ({ reason: key.slice(variant.length + 1), pieces }))
+    .sort((a, b) => b.pieces - a.pieces);
+}

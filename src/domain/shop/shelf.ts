@@ -1,0 +1,37 @@
+import type { ReasonId, VariantId } from '../log/ids.ts';
+import { keyOf } from '../log/key.ts';
+import type { Grade } from '../log/place.ts';
+import type { ShelfPlace } from '../log/shelf-facts.ts';
+import { addTo, type Counter } from './counter.ts';
+import type { Projection } from './projection.ts';
+
+/** What became of finished pieces; what was finished itself is in the ledger. */
+export interface Shelf {
+  /** What moves brought to a place less what they took from it: below 0 on the shelf, from which all moves begin. */
+  readonly moved: Counter<`${VariantId}|${Grade}|${ShelfPlace}`>;
+  /** Pieces that were lowered to seconds, by what is to be seen on them. */
+  readonly blemishes: Counter<`${VariantId}|${ReasonId}`>;
+  /** Pieces sold at a price that is known, and what they brought, in minor units. */
+  readonly priced: Counter<VariantId>;
+  readonly takings: Counter<VariantId>;
+}
+
+export const shelf: Projection<Shelf> = {
+  empty: () => ({ moved: new Map(), blemishes: new Map(), priced: new Map(), takings: new Map() }),
+  add(state, { event, times }) {
+    if (event.kind === 'flawed' && event.outcome.kind === 'second') {
+      const { variant } = event.of;
+      for (const reason of event.reasons) {
+        addTo(state.blemishes, { key: keyOf(variant, reason), by: times * event.pieces });
+      }
+    }
+    if (event.kind !== 'shelf-moved') return;
+    const { variant, grade, pieces, from, to, price } = event;
+    addTo(state.moved, { key: keyOf(keyOf(variant, grade), from), by: -times * pieces });
+    addTo(state.moved, { key: keyOf(keyOf(variant, grade), to), by: times * pieces });
+    const sold = (to === 'sold' ? pieces : 0) - (from === 'sold' ? pieces : 0);
+    if (price === null || sold === 0) return;
+    addTo(state.priced, { key: variant, by: times * sold });
+    addTo(state.takings, { key: variant, by: times * sold * price });
+  },
+};
