@@ -1,5 +1,4 @@
-/** How much of a shop's name a file name shows. */
-const longestShop = 40;
+import { plainLetters } from '../domain/export/plain-letters.ts';
 
 /** The name of a file that leaves the tablet: product, shop, shop day and, where it matters, the time (HH:MM). */
 export function copyName({
@@ -26,15 +25,4 @@ export function photoFileName({
   readonly number: number;
 }): string {
   return `${['tallywright', plainLetters(shop ?? ''), 'photos', number].filter(Boolean).join('-')}.zip`;
-}
-
-/** Letters and digits that every file system takes; accents are left off, other scripts too. */
-function plainLetters(name: string): string {
-  return name
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-|-$/g, '')
-    .slice(0, longestShop);
 }

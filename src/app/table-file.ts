@@ -1,4 +1,5 @@
 import { dayTable } from '../domain/export/day-table.ts';
+import { shelfTable } from '../domain/export/shelf-table.ts';
 import { storesTable } from '../domain/export/stores-table.ts';
 import type { Table } from '../domain/export/table.ts';
 import { tapsTable } from '../domain/export/taps-table.ts';
@@ -31,6 +32,8 @@ async function tableOf(table: TableName, session: Session): Promise<Table<Column
       return storesTable(shop);
     case 'targets':
       return targetsTable(shop, naming);
+    case 'shelf':
+      return shelfTable(shop, naming);
     case 'taps':
       return tapsTable(await session.allEvents(), {
         shop,

@@ -1,4 +1,6 @@
 import type { DayColumn } from '../domain/export/day-table.ts';
+import type { ListingColumn } from '../domain/export/listing-columns.ts';
+import type { ShelfColumn } from '../domain/export/shelf-table.ts';
 import type { StoresColumn } from '../domain/export/stores-table.ts';
 import type { Cell, Table } from '../domain/export/table.ts';
 import type { TapsColumn } from '../domain/export/taps-table.ts';
@@ -10,10 +12,20 @@ import type { Place } from '../domain/log/place.ts';
 import { outcomeWords, recountWords } from './outcome-words.ts';
 import { countReasonWords, heapWords } from './parts-words.ts';
 import { setUpWords } from './set-up-words.ts';
+import { shelfPlaceWords } from './shelf-place-words.ts';
 
-export type ColumnId = TraysColumn | TapsColumn | YieldColumn | DayColumn | StoresColumn | TargetsColumn;
+export type ColumnId =
+  | TraysColumn
+  | TapsColumn
+  | YieldColumn
+  | DayColumn
+  | StoresColumn
+  | TargetsColumn
+  | ShelfColumn
+  | ListingColumn;
 
-const columnWords: Readonly<Record<ColumnId, string>> = {
+/** What stands over a column. */
+export const columnWords: Readonly<Record<ColumnId, string>> = {
   code: 'Tray',
   variant: 'Variant',
   species: 'Wood',
@@ -92,6 +104,23 @@ const columnWords: Readonly<Record<ColumnId, string>> = {
   good: 'Good ones wanted',
   due: 'Due',
   chance: 'Chance, per cent',
+
+  finished: 'Finished',
+  'on-shelf': shelfPlaceWords.shelf,
+  listed: shelfPlaceWords.listed,
+  sold: shelfPlaceWords.sold,
+  given: shelfPlaceWords.given,
+  kept: shelfPlaceWords.kept,
+  'usual-price': 'Usual price',
+  priced: 'Sold at a known price',
+  takings: 'What those brought',
+  photos: 'Photos',
+
+  name: 'Name',
+  ferrule: 'Ferrule',
+  price: 'Price',
+  blemishes: 'Blemishes',
+  'photo-files': 'Photo files',
 };
 
 /** What stands over a column. */
@@ -161,7 +190,7 @@ export function tableInWords({ columns, rows }: Table<ColumnId>): Table {
   return { columns: columns.map((column) => columnWords[column]), rows: rows.map((row) => row.map(inWords)) };
 }
 
-export type TableName = 'trays' | 'taps' | 'yield' | 'days' | 'stores' | 'targets';
+export type TableName = 'trays' | 'taps' | 'yield' | 'days' | 'stores' | 'targets' | 'shelf';
 
 /** Name of the file of a table, with the shop day on which it was made. */
 export function tableFileName(table: TableName, day: string): string {
@@ -172,7 +201,7 @@ export const tableWords = {
   title: 'Tables for a spreadsheet',
   lead: 'Comma-separated text (CSV, UTF-8) with a point in decimal numbers. A table is for reckoning; to keep the records safe, save a backup.',
   guard: 'An apostrophe at the front keeps a spreadsheet from taking a text for a formula.',
-  names: { trays: 'Trays', taps: 'Taps', yield: 'Yield', days: 'Days', stores: 'Stores', targets: 'Targets' },
+  names: { trays: 'Trays', taps: 'Taps', yield: 'Yield', days: 'Days', stores: 'Stores', targets: 'Targets', shelf: 'Shelf' },
   details: {
     trays: 'Where the pieces of each tray are',
     taps: 'Every entry of the log',
@@ -180,6 +209,7 @@ export const tableWords = {
     days: 'Each shop day, stage by stage',
     stores: 'Each part, and what to order',
     targets: 'What each open batch wants, and when',
+    shelf: 'Finished pieces, and where they went',
   },
   save: 'Save table',
   making: 'Being made …',

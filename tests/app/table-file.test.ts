@@ -19,7 +19,7 @@ async function workshop() {
   return { ...test, log };
 }
 
-const names: readonly TableName[] = ['trays', 'taps', 'yield', 'days'];
+const names: readonly TableName[] = ['trays', 'taps', 'yield', 'days', 'stores', 'shelf'];
 
 test.each(names)('the table of %s is a file of its own name and day, headed in words', async (name) => {
   const { session } = await workshop();

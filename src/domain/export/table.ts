@@ -18,3 +18,8 @@ export function tableOf<Column extends string>(
 ): Table<Column> {
   return { columns, rows: records.map((record) => columns.map((column) => record[column])) };
 }
+
+/** A sum of minor units in major ones: 4850 is 48.5. */
+export function majorUnits(minor: number | null): number | null {
+  return minor === null ? null : minor / 100;
+}

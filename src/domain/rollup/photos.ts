@@ -1,5 +1,5 @@
 import type { ShopEvent } from '../log/event.ts';
-import type { StageId } from '../log/ids.ts';
+import type { StageId, VariantId } from '../log/ids.ts';
 import type { PhotoHash } from '../log/photo-facts.ts';
 import { isVoided, type Voids } from '../shop/voids.ts';
 
@@ -41,4 +41,19 @@ export function oldFlawPhotos(
     (showsFlaw && shot.stamp.wall < before ? old : others).add(shot.photo.hash);
   }
   return new Set([...old].filter((photo) => !others.has(photo)));
+}
+
+/** Those that show a variant as it is, among events about it and about trays of it: its own first, then of pieces without a flaw. */
+export function shotsOfVariant(
+  events: readonly ShopEvent[],
+  { variant, voids }: { readonly variant: VariantId; readonly voids: Voids },
+): readonly Shot[] {
+  const all = shotsAmong(events, voids).toSorted((a, b) => b.stamp.wall - a.stamp.wall);
+  const own = all.filter(
+    (shot) => shot.kind === 'photo-taken' && shot.shows.kind === 'variant' && shot.shows.variant === variant,
+  );
+  const ofPieces = all.filter(
+    (shot) => shot.kind === 'piece-photographed' && shot.of.variant === variant && shot.reasons.length === 0,
+  );
+  return [...own, ...ofPieces];
 }

@@ -2,13 +2,17 @@ import type { VariantId } from '../log/ids.ts';
 import type { Grade } from '../log/place.ts';
 import { type ShelfPlace, shelfPlaces } from '../log/shelf-facts.ts';
 import { countOf } from '../shop/counter.ts';
-import { byName, type Entry, factsOf } from '../shop/registers.ts';
+import { byName, type Entry, factOf, factsOf } from '../shop/registers.ts';
 import type { Shop } from '../shop/shop.ts';
 
-/** Finished pieces of a variant in one grade: `finished` is the sum of all places. */
-export interface ShelfRow {
+/** Pieces that a customer tells apart: of one variant and one grade. */
+export interface Kind {
   readonly variant: VariantId;
   readonly grade: Grade;
+}
+
+/** Finished pieces of a kind: `finished` is the sum of all places. */
+export interface ShelfRow extends Kind {
   readonly finished: number;
   readonly at: Readonly<Record<ShelfPlace, number>>;
 }
@@ -22,10 +26,7 @@ export function shelfStock(shop: Shop): readonly ShelfRow[] {
   );
 }
 
-export function shelfRow(
-  { ledger, shelf }: Shop,
-  { variant, grade }: { readonly variant: VariantId; readonly grade: Grade },
-): ShelfRow {
+export function shelfRow({ ledger, shelf }: Shop, { variant, grade }: Kind): ShelfRow {
   let finished = 0;
   for (const [key, pieces] of ledger.finished) {
     if (key.endsWith(`|${variant}|${grade}`)) finished += pieces;
@@ -54,4 +55,26 @@ export function blemishesOf(
     .filter(([key, pieces]) => key.startsWith(`${variant}|`) && pieces > 0)
     .map(([key, pieces]) => ({ reason: key.slice(variant.length + 1), pieces }))
     .sort((a, b) => b.pieces - a.pieces);
+}
+
+/** What was sold: pieces, how many of them at a price that is known, and what those brought, in minor units. */
+export interface Sales {
+  readonly sold: number;
+  readonly priced: number;
+  readonly takings: number;
+}
+
+export function salesOf({ shelf }: Shop, rows: readonly ShelfRow[]): Sales {
+  const sum = (of: (row: ShelfRow) => number) => rows.reduce((all, row) => all + of(row), 0);
+  return {
+    sold: sum(({ at }) => at.sold),
+    priced: sum(({ variant, grade }) => countOf(shelf.priced, `${variant}|${grade}`)),
+    takings: sum(({ variant, grade }) => countOf(shelf.takings, `${variant}|${grade}`)),
+  };
+}
+
+/** What a first or a second of a variant usually costs, in minor units; null is not known. */
+export function usualPrice({ registers }: Shop, { variant, grade }: Kind): number | null {
+  const fact = factOf(registers, { register: 'variant', id: variant });
+  return (grade === 'first' ? fact?.firstPrice : fact?.secondPrice) ?? null;
 }

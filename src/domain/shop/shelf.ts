@@ -12,8 +12,8 @@ export interface Shelf {
   /** Pieces that were lowered to seconds, by what is to be seen on them. */
   readonly blemishes: Counter<`${VariantId}|${ReasonId}`>;
   /** Pieces sold at a price that is known, and what they brought, in minor units. */
-  readonly priced: Counter<VariantId>;
-  readonly takings: Counter<VariantId>;
+  readonly priced: Counter<`${VariantId}|${Grade}`>;
+  readonly takings: Counter<`${VariantId}|${Grade}`>;
 }
 
 export const shelf: Projection<Shelf> = {
@@ -27,11 +27,12 @@ export const shelf: Projection<Shelf> = {
     }
     if (event.kind !== 'shelf-moved') return;
     const { variant, grade, pieces, from, to, price } = event;
-    addTo(state.moved, { key: keyOf(keyOf(variant, grade), from), by: -times * pieces });
-    addTo(state.moved, { key: keyOf(keyOf(variant, grade), to), by: times * pieces });
+    const key = keyOf(variant, grade);
+    addTo(state.moved, { key: keyOf(key, from), by: -times * pieces });
+    addTo(state.moved, { key: keyOf(key, to), by: times * pieces });
     const sold = (to === 'sold' ? pieces : 0) - (from === 'sold' ? pieces : 0);
     if (price === null || sold === 0) return;
-    addTo(state.priced, { key: variant, by: times * sold });
-    addTo(state.takings, { key: variant, by: times * sold * price });
+    addTo(state.priced, { key, by: times * sold });
+    addTo(state.takings, { key, by: times * sold * price });
   },
 };

@@ -2,7 +2,7 @@ import { Panel } from '../../ui/panel/panel.tsx';
 import { type TableName, tableWords as words } from '../../words/table-words.ts';
 import { TableButton } from '../parts/table-button.tsx';
 
-const tables: readonly TableName[] = ['trays', 'taps', 'yield', 'days', 'stores', 'targets'];
+const tables: readonly TableName[] = ['trays', 'taps', 'yield', 'days', 'stores', 'targets', 'shelf'];
 
 /** The shop's tables as files for a spreadsheet. */
 export const TablesPanel = () => (

@@ -3,23 +3,8 @@ import type { ShelfLine } from '../../../src/domain/command/command.ts';
 import type { ShelfPlace } from '../../../src/domain/log/shelf-facts.ts';
 import { blemishesOf, shelfRow, shelfStock } from '../../../src/domain/rollup/shelf-stock.ts';
 import { aWorkshop, lowered, type TestShop } from '../../support/a-shop.ts';
-import { routeStages, type StageName, variant } from '../../support/workshop.ts';
-
-/** Ten firsts of ash and copper on the shelf. */
-function aFullShelf(): TestShop {
-  const shop = aWorkshop();
-  const tray = shop.tray('ash-copper', 10);
-  for (const name of routeStages) {
-    if (name === 'glue') {
-      for (const pieces of [8, 2]) {
-        shop.load(tray, 'glue', { pieces });
-        shop.later(24 * 60);
-        shop.pass(tray, 'glue', { pieces, held: true });
-      }
-    } else shop.pass(tray, name as StageName, { pieces: 10 });
-  }
-  return shop;
-}
+import { aFullShelf } from '../../support/full-shelf.ts';
+import { variant } from '../../support/workshop.ts';
 
 const line = (pieces: number, more: Partial<ShelfLine> = {}): ShelfLine => ({
   ...{ variant: variant['ash-copper'], grade: 'first', from: 'shelf', pieces, shown: 0, price: null },
@@ -39,7 +24,7 @@ describe('finished pieces', () => {
     move(shop, 'kept', line(1));
     move(shop, 'shelf', line(1, { from: 'listed' }));
     expect(firsts(shop)).toEqual({ shelf: 3, listed: 1, sold: 4, given: 1, kept: 1 });
-    expect(shop.shop.shelf.takings.get(variant['ash-copper'])).toBe(4 * 4800);
+    expect(shop.shop.shelf.takings.get(`${variant['ash-copper']}|first`)).toBe(4 * 4800);
   });
 
   test('are listed once: a second listing of the same pieces is refused', () => {
@@ -68,7 +53,7 @@ describe('finished pieces', () => {
     const shop = aFullShelf();
     move(shop, 'sold', line(2, { price: 4800 }));
     move(shop, 'shelf', line(1, { from: 'sold', price: 4800 }));
-    expect(shop.shop.shelf.takings.get(variant['ash-copper'])).toBe(4800);
+    expect(shop.shop.shelf.takings.get(`${variant['ash-copper']}|first`)).toBe(4800);
   });
 
   test('of several kinds move in one act or not at all', () => {

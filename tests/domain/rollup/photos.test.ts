@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { flawShotsAt, oldFlawPhotos, shotsAmong } from '../../../src/domain/rollup/photos.ts';
+import { flawShotsAt, oldFlawPhotos, shotsAmong, shotsOfVariant } from '../../../src/domain/rollup/photos.ts';
 import { aPhoto } from '../../support/a-photo.ts';
 import { aWorkshop } from '../../support/a-shop.ts';
 import { reason, stage, variant } from '../../support/workshop.ts';
@@ -47,4 +47,21 @@ test('old photos of flaws can go: not those of sound pieces, young ones, or what
   shoot('e', [reason.gap]);
   const old = oldFlawPhotos(shop.log, { before, voids: shop.shop.voids });
   expect([...old]).toEqual([aPhoto('a').hash]);
+});
+
+test('a variant is shown by its own photos, then by those of its pieces without a flaw, each the newest first', () => {
+  const { shop, shoot } = aShopWithPhotos();
+  const own = (digit: string, id = variant['ash-copper']) =>
+    shop.act({ kind: 'photograph', shows: { kind: 'variant', variant: id }, photo: aPhoto(digit) });
+  own('a');
+  shoot('b', []);
+  shoot('c', [reason.gap]);
+  own('d');
+  own('e', variant['plum-copper']);
+  shoot('f', []);
+  const other = shop.tray('plum-copper', 2);
+  const its = { stage: stage.turn, reasons: [], photo: aPhoto('0') };
+  shop.act({ kind: 'photograph-piece', tray: other, ...its });
+  const shots = shotsOfVariant(shop.log, { variant: variant['ash-copper'], voids: shop.shop.voids });
+  expect(hashes(shots)).toEqual(['d', 'a', 'f', 'b']);
 });
