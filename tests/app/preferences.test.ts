@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { afterStep } from '../../src/app/bench-lock.ts';
 import { openPreferences } from '../../src/app/preferences.ts';
+import { usualListingColumns } from '../../src/domain/export/listing-columns.ts';
 
 const place = 'tallywright preferences';
 
@@ -42,4 +43,19 @@ test('a window that heard nothing does not open the lock of another when it keep
   there.theme.value = 'dark';
   expect(tablet.kept()).toMatchObject({ theme: 'dark', lock: { locked: true } });
   expect(there.lock.value).toEqual(locked);
+});
+
+test('what a listing sheet says is kept in its order', () => {
+  const tablet = storage();
+  openPreferences(tablet).listing.value = ['price', 'name'];
+  expect(openPreferences(tablet).listing.value).toEqual(['price', 'name']);
+});
+
+test.each([
+  ['has a column that no version knew', ['name', 'shoe-size']],
+  ['says a thing twice', ['name', 'name']],
+  ['says nothing', []],
+  ['is no list', 'name'],
+])('a choice of columns that %s is the usual one', (_what, listing) => {
+  expect(openPreferences(storage({ listing })).listing.value).toEqual(usualListingColumns);
 });
