@@ -1,4 +1,5 @@
 import type { PhotoFacts, PhotoHash } from '../domain/log/photo-facts.ts';
+import { type ListingFiles, zipOfListing } from '../store/photos/listing-zip.ts';
 import type { PhotoNote } from '../store/photos/photo-database.ts';
 import { type NewPhoto, openPhotoStore, type PhotoStore } from '../store/photos/photo-store.ts';
 import { type Volume, volumesOf } from '../store/photos/photo-volumes.ts';
@@ -32,6 +33,11 @@ export interface Photos {
   readonly volumes: (photos: PhotoNotes) => readonly Volume[];
   /** The zip file of these photos; those that are gone meanwhile are left out. */
   readonly zipped: (photos: PhotoNotes) => Promise<Blob>;
+  /** The zip file of a table and of photos under these names; undefined when one is not on this tablet. */
+  readonly listing: (
+    table: ListingFiles['table'],
+    photos: readonly { readonly name: string; readonly photo: PhotoHash }[],
+  ) => Promise<Blob | undefined>;
   /** The JPEG; undefined when it is not on this tablet, or was let go. */
   readonly large: (photo: PhotoHash) => Promise<Blob | undefined>;
   readonly small: (photo: PhotoHash) => Promise<Blob | undefined>;
@@ -112,6 +118,15 @@ export function openPhotos({ store, start, now }: PhotosParts): Photos {
         if (bytes) held.push({ hash, kept, bytes });
       }
       return new Blob([zipOfPhotos(held)], { type: 'application/zip' });
+    },
+    async listing(table, photos) {
+      const read: ListingFiles['photos'][number][] = [];
+      for (const { name, photo } of photos) {
+        const bytes = await store.bytes(photo);
+        if (!bytes) return undefined;
+        read.push({ name, bytes });
+      }
+      return new Blob([zipOfListing({ table, photos: read, made: now() })], { type: 'application/zip' });
     },
     large: async (photo) => asJpeg(await store.bytes(photo)),
     small: async (photo) => asJpeg(await store.small(photo)),

@@ -4,6 +4,7 @@ import { openPhotoStore } from '../../src/store/photos/photo-store.ts';
 import type { FromPhotoWorker, ToPhotoWorker } from '../../src/worker/photo-protocol.ts';
 import { aPhoto } from '../support/a-photo.ts';
 import { freshName } from '../support/log-makers.ts';
+import { filesInZip } from '../support/zip-reader.ts';
 
 const made = (digit: string) => ({
   facts: aPhoto(digit),
@@ -77,4 +78,19 @@ test('a photo that the tablet has no room for is said not to be kept', async () 
   const kept = photosWith(worker, { store: full }).keep(new Blob(['a']));
   worker.answer({ id: 1, kind: 'made', photo: made('a') });
   expect(await kept).toEqual({ kind: 'not-kept' });
+});
+
+test('a listing is one file with its table and its photos by name, or none when a photo is not here', async () => {
+  const store = openPhotoStore(freshName());
+  await store.keep(made('a'), 0);
+  const photos = photosWith(aWorker(), { store, now: () => Date.UTC(2026, 2, 2, 12) });
+  const table = { name: 'listing.csv', text: '\ufeff"Näme"\r\n' };
+  const zip = await photos.listing(table, [{ name: 'ash-1.jpg', photo: aPhoto('a').hash }]);
+  const files = await filesInZip(new Uint8Array((await zip?.arrayBuffer()) ?? []));
+  expect(files.map(({ name, bytes }) => [name, [...bytes]])).toEqual([
+    ['listing.csv', [...Buffer.from(table.text)]],
+    ['ash-1.jpg', [1, 2, 3]],
+  ]);
+  expect(files.map(({ modified }) => modified.getUTCFullYear())).toEqual([2026, 2026]);
+  expect(await photos.listing(table, [{ name: 'plum-1.jpg', photo: aPhoto('b').hash }])).toBeUndefined();
 });

@@ -1,6 +1,7 @@
 import { unzipSync, type Zippable, zipSync } from 'fflate';
 import * as v from 'valibot';
 import { mostPhotoBytes, type PhotoHash, photoHash } from '../../domain/log/photo-facts.ts';
+import { zipMoment } from './zip-moment.ts';
 
 export interface HeldPhoto {
   readonly hash: PhotoHash;
@@ -10,14 +11,12 @@ export interface HeldPhoto {
 }
 
 const ending = '.jpg';
-/** The first moment that a zip file has a form for, and the last (PKWARE APPNOTE 4.4.6). */
-const [earliest, latest] = [Date.UTC(1980, 0, 2), Date.UTC(2107, 11, 30)];
 
 /** A zip file with photos under their hash. They are JPEGs, so that nothing is gained by packing them. */
 export function zipOfPhotos(photos: readonly HeldPhoto[]): Uint8Array<ArrayBuffer> {
   const files: Zippable = {};
   for (const { hash, kept, bytes } of photos) {
-    files[`${hash}${ending}`] = [bytes, { level: 0, mtime: Math.min(latest, Math.max(earliest, kept)) }];
+    files[`${hash}${ending}`] = [bytes, { level: 0, mtime: zipMoment(kept) }];
   }
   return zipSync(files);
 }
