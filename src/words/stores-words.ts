@@ -90,7 +90,6 @@ export const storesWords = {
   lowMark: 'Low mark',
   fewerOnceCleaned: (n: number) => `${count(n)} fewer once what is saved is cleaned`,
 
-  takeBack: 'Take back',
   toStores: 'Stores',
   goneTitle: 'This part is not in the shop',
   goneHelp: 'It may come with the set-up of another tablet.',

@@ -4,8 +4,8 @@ import { PressButton } from '../../ui/press/press-button.tsx';
 import { nameOf } from '../../words/names.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { useShop } from '../parts/app-context.ts';
-import { moved } from './moved.ts';
-import { OrderButtons, useSteadyRow } from './order-rows.tsx';
+import { moved } from '../parts/order/moved.ts';
+import { OrderButtons, useSteadyRow } from '../parts/order/order-rows.tsx';
 import { mostFlawButtons } from './stage-draft.ts';
 
 export interface FlawButtonsEditProps {

@@ -4,8 +4,8 @@ import { PressButton } from '../../ui/press/press-button.tsx';
 import { nameOf } from '../../words/names.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { useShop } from '../parts/app-context.ts';
-import { moved, movedTo } from './moved.ts';
-import { OrderButtons, useSteadyRow } from './order-rows.tsx';
+import { moved, movedTo } from '../parts/order/moved.ts';
+import { OrderButtons, useSteadyRow } from '../parts/order/order-rows.tsx';
 import { type Ask, putBack, type RouteDraft, type RouteRow } from './route-draft.ts';
 
 export interface RouteRowsProps {

@@ -1,3 +1,4 @@
+import type { EventKind } from '../../domain/log/event.ts';
 import { EmptyState } from '../../ui/notice/empty-state.tsx';
 import { Means } from '../../ui/notice/means.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
@@ -8,14 +9,21 @@ import { studyWords } from '../../words/study-words.ts';
 import { tableWords } from '../../words/table-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
+import { LastActOf } from '../parts/last-act/last-act-of.tsx';
 import { TableButton } from '../parts/table-button.tsx';
-import { LastAct } from './last-act.tsx';
 import { OrderPanel } from './order-panel.tsx';
 import { PartCard } from './part-card.tsx';
 import { StartPanel } from './start-panel.tsx';
 import { partRows } from './stores-view.ts';
 import { ToCleanPanel } from './to-clean-panel.tsx';
 import { usePartSheet } from './use-part-sheet.tsx';
+
+const storesActs: ReadonlySet<EventKind> = new Set([
+  'parts-received',
+  'parts-counted',
+  'parts-cleaned',
+  'moisture-read',
+]);
 
 /** What lies in the stores, part by part; what can be started with it, and what to order. */
 export const PartsPage = () => {
@@ -38,7 +46,7 @@ export const PartsPage = () => {
           {rows.length > 0 && <TableButton table="stores" label={tableWords.save} />}
         </div>
       </header>
-      <LastAct />
+      <LastActOf kinds={storesActs} testId="stores" />
       {rows.length === 0 ? (
         <EmptyState
           icon="stores"

@@ -1,6 +1,7 @@
+import './order-rows.css';
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { PressButton } from '../../ui/press/press-button.tsx';
-import { setUpWords as words } from '../../words/set-up-words.ts';
+import { PressButton } from '../../../ui/press/press-button.tsx';
+import { setUpWords as words } from '../../../words/set-up-words.ts';
 
 interface OrderButtonsProps {
   readonly id: string;
@@ -13,7 +14,7 @@ interface OrderButtonsProps {
 
 /** Up, down and off for one row of an order: no drag is needed. */
 export const OrderButtons = ({ id, name, onMove, onRemove, kind }: OrderButtonsProps) => (
-  <div class="set-up-order">
+  <div class="order-buttons">
     <PressButton
       label={words.up}
       name={`${words.up}: ${name}`}

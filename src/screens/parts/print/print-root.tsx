@@ -1,3 +1,4 @@
+import './print-root.css';
 import type { ComponentChildren } from 'preact';
 import { render } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';

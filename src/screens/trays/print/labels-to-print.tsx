@@ -20,10 +20,10 @@ import { numberProblemWords } from '../../../words/problem-words.ts';
 import { goTo } from '../../parts/address.ts';
 import { useSession, useShop } from '../../parts/app-context.ts';
 import { CountField } from '../../parts/count-field.tsx';
+import { PrintButton } from '../../parts/print/print-button.tsx';
+import { PrintRoot } from '../../parts/print/print-root.tsx';
 import { LabelSheet } from './label-sheet.tsx';
 import { type TrayLabel, trayLabel } from './label-view.ts';
-import { PrintButton } from './print-button.tsx';
-import { PrintRoot } from './print-root.tsx';
 import { type TextMeasures, useTextMeasures } from './text-measures.ts';
 
 /** The size that was chosen last in this window. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { moved, movedTo } from '../../../src/screens/set-up/moved.ts';
+import { moved, movedTo } from '../../../../src/screens/parts/order/moved.ts';
 
 const list = ['bore', 'glue', 'turn', 'sand'];
 
