@@ -7,6 +7,7 @@ export const shellWords = {
   yield: 'Yield',
   plan: 'Plan',
   day: 'Day',
+  shelf: 'Shelf',
   setUp: 'Set-up',
   locked: 'Locked',
   more: 'More',

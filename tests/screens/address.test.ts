@@ -5,6 +5,7 @@ import { hrefOf, readAddress } from '../../src/screens/parts/address.ts';
 test.each([
   ['', { place: 'bench', rest: [] }],
   ['#/yield', { place: 'yield', rest: [] }],
+  ['#/shelf/plum-copper', { place: 'shelf', rest: ['plum-copper'] }],
   ['#/bench/sand/t1', { place: 'bench', rest: ['sand', 't1'] }],
   ['#/plan/starts', { place: 'plan', rest: ['starts'] }],
   ['#/nowhere/else', { place: 'bench', rest: [] }],

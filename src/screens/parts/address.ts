@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 
-const placeNames = ['bench', 'trays', 'stores', 'yield', 'plan', 'day', 'set-up'] as const;
+const placeNames = ['bench', 'trays', 'stores', 'yield', 'plan', 'day', 'shelf', 'set-up'] as const;
 export type PlaceName = (typeof placeNames)[number];
 
 /** Where in the app one is: a place and what is open in it, kept in the hash so that any host path will do. */

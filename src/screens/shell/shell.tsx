@@ -24,6 +24,7 @@ const places = {
   study: onDemand(async () => (await import('../study/study-place.tsx')).StudyPlace),
   plan: onDemand(async () => (await import('../plan/plan-place.tsx')).PlanPlace),
   day: onDemand(async () => (await import('../day/day-place.tsx')).DayPlace),
+  shelf: onDemand(async () => (await import('../shelf/shelf-place.tsx')).ShelfPlace),
   'set-up': onDemand(async () => (await import('../set-up/set-up-place.tsx')).SetUpPlace),
 };
 
@@ -131,6 +132,7 @@ const Places = ({ current, locked }: { current: Address['place']; locked: boolea
         { id: 'yield', label: words.yield, icon: 'yield', href: hrefOf('yield'), closed },
         { id: 'plan', label: words.plan, icon: 'plan', href: hrefOf('plan'), closed },
         { id: 'day', label: words.day, icon: 'day', href: hrefOf('day'), closed },
+        { id: 'shelf', label: words.shelf, icon: 'shelf', href: hrefOf('shelf'), closed },
         { id: 'set-up', label: words.setUp, icon: 'set-up', href: hrefOf('set-up'), closed, waiting },
       ]}
     />

@@ -1,0 +1,6 @@
+import type { EventKind } from '../../domain/log/event.ts';
+import { LastActOf } from '../parts/last-act/last-act-of.tsx';
+
+const kinds: ReadonlySet<EventKind> = new Set(['shelf-moved', 'photo-taken']);
+
+export const ShelfLastAct = () => <LastActOf kinds={kinds} testId="shelf" />;
