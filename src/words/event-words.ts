@@ -48,7 +48,7 @@ export function eventWords(event: ShopEvent, registers: Registers): string {
     case 'photo-let-go':
       return 'A photo was let go';
     case 'shelf-moved':
-      return `${pieces(event.pieces)} of ${nameOf(registers, { register: 'variant', id: event.variant })} (${gradesWords[event.grade]}): ${shelfPlaceWords[event.from].toLowerCase()} → ${shelfPlaceWords[event.to].toLowerCase()}`;
+      return shelfMoveWords(event, registers);
     case 'spell-begun':
       return `Work begun at ${stage(event.stage)}`;
     case 'spell-ended':
@@ -100,6 +100,16 @@ function recountSentence(event: Extract<ShopEvent, { kind: 'recounted' }>, regis
     place && atStage(place) ? ` at ${nameOf(registers, { register: 'stage', id: place.stage })}` : '';
   const signed = change > 0 ? `+${change}` : `${change}`.replace('-', '−');
   return `${event.of.code} recounted${where}: ${signed} (${recountWords[event.why].toLowerCase()})`;
+}
+
+function shelfMoveWords(
+  { pieces: n, variant, grade, from, to, price }: Extract<ShopEvent, { kind: 'shelf-moved' }>,
+  registers: Registers,
+): string {
+  const name = nameOf(registers, { register: 'variant', id: variant });
+  const way = `${shelfPlaceWords[from].toLowerCase()} → ${shelfPlaceWords[to].toLowerCase()}`;
+  const each = price === null ? '' : `, ${(price / 100).toFixed(2)} each`;
+  return `${pieces(n)} of ${name} (${gradesWords[grade]}): ${way}${each}`;
 }
 
 function wayOf({ from, to }: Move, registers: Registers): string {

@@ -1,6 +1,7 @@
 import type { EventKind } from '../../domain/log/event.ts';
+import { movesWords } from '../../words/shelf-move-words.ts';
 import { LastActOf } from '../parts/last-act/last-act-of.tsx';
 
 const kinds: ReadonlySet<EventKind> = new Set(['shelf-moved', 'photo-taken']);
 
-export const ShelfLastAct = () => <LastActOf kinds={kinds} testId="shelf" />;
+export const ShelfLastAct = () => <LastActOf kinds={kinds} testId="shelf" inShort={movesWords} />;

@@ -1,7 +1,7 @@
 import './last-act-of.css';
 import { useState } from 'preact/hooks';
 import { inForce, type RecentAct } from '../../../app/acts.ts';
-import type { EventKind } from '../../../domain/log/event.ts';
+import type { EventKind, ShopEvent } from '../../../domain/log/event.ts';
 import type { Voids } from '../../../domain/shop/voids.ts';
 import { Icon } from '../../../ui/icon/icon.tsx';
 import { PressButton } from '../../../ui/press/press-button.tsx';
@@ -14,10 +14,12 @@ export interface LastActOfProps {
   /** What is done in this place. */
   readonly kinds: ReadonlySet<EventKind>;
   readonly testId: string;
+  /** The act in one sentence, where that is shorter than each of its entries in words. */
+  readonly inShort?: ((events: readonly ShopEvent[]) => string | undefined) | undefined;
 }
 
 /** The last thing done in a place on this tablet that still counts, and the tap that takes it back. */
-export const LastActOf = ({ kinds, testId }: LastActOfProps) => {
+export const LastActOf = ({ kinds, testId, inShort }: LastActOfProps) => {
   const session = useSession();
   const { registers, voids } = useShop();
   const [refusal, setRefusal] = useState('');
@@ -33,7 +35,7 @@ export const LastActOf = ({ kinds, testId }: LastActOfProps) => {
     <div class="last-act-of">
       <Icon name="check" size={32} />
       <p role="status" data-testid={`${testId}-last`}>
-        {refusal || events.map((event) => eventWords(event, registers)).join('; ')}
+        {refusal || inShort?.(events) || events.map((event) => eventWords(event, registers)).join('; ')}
       </p>
       <PressButton
         icon="undo"

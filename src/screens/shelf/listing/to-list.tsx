@@ -23,8 +23,9 @@ export const ToList = () => {
   const pieces = chosen?.reduce((sum, line) => sum + line.pieces, 0) ?? 0;
   const say = (line: LineToList, part: { chosen?: boolean; typed?: string }) => {
     setRefusal('');
+    const key = kindKey(line.row);
     const { chosen: was, typed } = line;
-    setSaid(new Map([...said, [kindKey(line.row), { chosen: was, typed, ...part }]]));
+    setSaid((before) => new Map([...before, [key, { chosen: was, typed, ...before.get(key), ...part }]]));
   };
   const sayAll = (all: boolean) =>
     setSaid(new Map(lines.map(({ row, typed }) => [kindKey(row), { chosen: all, typed }])));
