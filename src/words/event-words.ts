@@ -6,8 +6,8 @@ import { nameOf } from './names.ts';
 import { pieces, roundNumber } from './number-words.ts';
 import { gradesWords, outcomeWords, recountWords } from './outcome-words.ts';
 import { cleanedWords, countedWords, receivedWords } from './parts-words.ts';
-import { duration } from './time-words.ts';
 import { shelfPlaceWords } from './shelf-place-words.ts';
+import { duration } from './time-words.ts';
 
 /** One entry of the log in plain words, for the last act and for the history of a tray. */
 export function eventWords(event: ShopEvent, registers: Registers): string {

@@ -201,7 +201,15 @@ export const tableWords = {
   title: 'Tables for a spreadsheet',
   lead: 'Comma-separated text (CSV, UTF-8) with a point in decimal numbers. A table is for reckoning; to keep the records safe, save a backup.',
   guard: 'An apostrophe at the front keeps a spreadsheet from taking a text for a formula.',
-  names: { trays: 'Trays', taps: 'Taps', yield: 'Yield', days: 'Days', stores: 'Stores', targets: 'Targets', shelf: 'Shelf' },
+  names: {
+    trays: 'Trays',
+    taps: 'Taps',
+    yield: 'Yield',
+    days: 'Days',
+    stores: 'Stores',
+    targets: 'Targets',
+    shelf: 'Shelf',
+  },
   details: {
     trays: 'Where the pieces of each tray are',
     taps: 'Every entry of the log',

@@ -18,10 +18,10 @@ import { keptDrafts } from '../parts/form/kept-drafts.ts';
 import { NameField } from '../parts/form/name-field.tsx';
 import { nameProblem, readingOf } from '../parts/form/reading.ts';
 import { useForm } from '../parts/form/use-form.ts';
-import type { Named } from './named-sheet.tsx';
+
 import { SaveForm } from './save-form.tsx';
 
-const kept = keptDrafts<Named>();
+const kept = keptDrafts<{ readonly name: string }>();
 
 /** Name of this station, the letter that its tray codes begin with, and the stage that it stands at. */
 export const StationPanel = () => {

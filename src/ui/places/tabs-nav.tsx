@@ -2,7 +2,7 @@ import './tabs-nav.css';
 import { useState } from 'preact/hooks';
 import { Icon } from '../icon/icon.tsx';
 import type { IconName } from '../icon/icon-paths.ts';
-import { Sheet } from '../sheet/sheet.tsx';
+import type { Sheet } from '../sheet/sheet.tsx';
 
 /** One place of the app. */
 export interface Place {
@@ -70,7 +70,14 @@ const PlaceLink = ({ place, current, onGo, onLeave }: PlaceLinkProps) => (
 
 /** The rack of places: a rail at the side of a screen on its side, a bar at the foot of an upright one. */
 export const TabsNav = ({ label, places, current, moreLabel, closeLabel, onGo }: TabsNavProps) => {
-  const [open, setOpen] = useState(false);
+  // Fetched when it is first asked for: most tablets show all places.
+  const [MoreSheet, setMoreSheet] = useState<typeof Sheet>();
+  const close = () => setMoreSheet(undefined);
+  const showMore = () =>
+    void import('../sheet/sheet.tsx').then(
+      (loaded) => setMoreSheet(() => loaded.Sheet),
+      () => undefined,
+    );
   const further = places.slice(shownOnPhone);
   const isFurther = further.some((place) => place.id === current);
   return (
@@ -87,9 +94,9 @@ export const TabsNav = ({ label, places, current, moreLabel, closeLabel, onGo }:
               type="button"
               class="place"
               aria-haspopup="dialog"
-              aria-expanded={open}
+              aria-expanded={MoreSheet !== undefined}
               data-current={isFurther || undefined}
-              onClick={() => setOpen(true)}
+              onClick={showMore}
             >
               <Icon name="more" />
               <span class="place-label">{moreLabel}</span>
@@ -97,16 +104,16 @@ export const TabsNav = ({ label, places, current, moreLabel, closeLabel, onGo }:
           </li>
         )}
       </ul>
-      {open && (
-        <Sheet title={moreLabel} closeLabel={closeLabel} onClose={() => setOpen(false)} shape="whole">
+      {MoreSheet && (
+        <MoreSheet title={moreLabel} closeLabel={closeLabel} onClose={close} shape="whole">
           <ul class="places-list">
             {further.map((place) => (
               <li key={place.id}>
-                <PlaceLink place={place} current={current} onGo={onGo} onLeave={() => setOpen(false)} />
+                <PlaceLink place={place} current={current} onGo={onGo} onLeave={close} />
               </li>
             ))}
           </ul>
-        </Sheet>
+        </MoreSheet>
       )}
     </nav>
   );

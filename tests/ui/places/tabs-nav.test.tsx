@@ -28,20 +28,21 @@ test('what waits at a place is read out with it', () => {
   expect(screen.getByRole('link', { name: /Day.*Backup is due/ })).toBeTruthy();
 });
 
-test('a place that does not open just now says so, in the rack and in the sheet', () => {
+test('a place that does not open just now says so, in the rack and in the sheet', async () => {
   shown({
     places: places.map((place) => ({ ...place, closed: place.id === 'bench' ? undefined : 'Locked' })),
   });
   fireEvent.click(screen.getByRole('button', { name: 'More' }));
+  await screen.findByRole('dialog', { name: 'More' });
   expect(screen.getAllByRole('link', { name: /Locked/, hidden: true })).toHaveLength(5 + 2);
   expect(screen.getByRole('link', { name: 'Bench', hidden: true })).toBeTruthy();
 });
 
-test('the places beyond the fourth are in a sheet as well, which closes when one is chosen', () => {
+test('the places beyond the fourth are in a sheet as well, which closes when one is chosen', async () => {
   const gone: string[] = [];
   shown({ onGo: (id: string) => gone.push(id) });
   fireEvent.click(screen.getByRole('button', { name: 'More' }));
-  const sheet = screen.getByRole('dialog', { name: 'More' });
+  const sheet = await screen.findByRole('dialog', { name: 'More' });
   expect(within(sheet).getAllByRole('link')).toHaveLength(2);
   fireEvent.click(within(sheet).getByRole('link', { name: 'Shelf' }));
   expect(gone).toEqual(['shelf']);
