@@ -10,8 +10,6 @@ import { laterTwin } from '../store/later-twin.ts';
 import type { LogStore } from '../store/log-store.ts';
 import { markKeeper } from '../store/mark.ts';
 import type { OpenedTwin } from '../store/open-twin.ts';
-import { photoDatabaseOf } from '../store/photos/photo-database-name.ts';
-import { removeDatabase } from '../store/shop-database.ts';
 import { busyHere } from './busy-here.ts';
 import { systemClock } from './clock.ts';
 import { type Copies, openCopies } from './copies.ts';
@@ -176,11 +174,6 @@ export function openApp(parts: AppParts): App {
     await log.merge({ entries: chained(await makeDemo(now)), now });
   }
 
-  async function removeDemo(): Promise<void> {
-    await removeDatabase(photoDatabaseOf(storeNames.demo));
-    await removeDatabase(storeNames.demo);
-  }
-
   async function closeNow(): Promise<void> {
     if (opening.value.kind === 'open') await opening.value.session.close();
   }
@@ -224,7 +217,7 @@ export function openApp(parts: AppParts): App {
     database: () => (forgets === 'all' ? null : writableStore()),
     async openDemo(afresh = false) {
       await closeNow();
-      if (afresh) await removeDemo();
+      if (afresh) await (await import('../store/remove-shop.ts')).removeShop(storeNames.demo);
       await openWhich('demo');
     },
     async leaveDemo() {

@@ -1,6 +1,5 @@
 import { effect, type Signal, signal } from '@preact/signals';
 import * as v from 'valibot';
-import { type ListingColumn, listingColumns, usualListingColumns } from '../domain/export/listing-columns.ts';
 import { type BenchLock, keptLock } from './kept-lock.ts';
 import type { LetterNews } from './station-letter.ts';
 
@@ -15,14 +14,7 @@ const schema = v.object({
   lock: v.fallback(v.nullable(keptLock), null),
   pot: v.fallback(v.nullable(v.object({ stage: v.string(), ends: v.number() })), null),
   notify: v.fallback(v.boolean(), false),
-  listing: v.fallback(
-    v.pipe(
-      v.array(v.picklist(listingColumns)),
-      v.minLength(1),
-      v.check((columns) => new Set(columns).size === columns.length),
-    ),
-    [...usualListingColumns],
-  ),
+  listing: v.fallback(v.nullable(v.array(v.string())), null),
   letterNews: v.fallback(v.nullable(v.object({ from: v.string(), to: v.string(), owner: v.string() })), null),
 });
 
@@ -42,8 +34,8 @@ export interface Preferences {
   readonly shop: Signal<ShopChoice>;
   /** What keeps visitors to the bench; the same in all windows of the tablet. */
   readonly lock: Signal<BenchLock | null>;
-  /** What a listing sheet says of each kind of piece, in the maker's order. */
-  readonly listing: Signal<readonly ListingColumn[]>;
+  /** The columns of a listing sheet in the maker's order, as `listingColumnsOf` reads them; null until they were chosen. */
+  readonly listing: Signal<readonly string[] | null>;
   /** That the station took another letter by itself, until the person has put it away. */
   readonly letterNews: Signal<LetterNews | null>;
   /** The mix that is being worked: of which stage, and when (ms UTC) its pot life is over. */
@@ -66,7 +58,7 @@ export function openPreferences(storage: Pick<Storage, 'getItem' | 'setItem'> | 
     person: signal(kept.person),
     shop: signal(kept.shop),
     lock: signal(kept.lock),
-    listing: signal<readonly ListingColumn[]>(kept.listing),
+    listing: signal<readonly string[] | null>(kept.listing),
     letterNews: signal(kept.letterNews),
     pot: signal(kept.pot),
     notify: signal(kept.notify),

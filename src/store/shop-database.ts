@@ -1,4 +1,4 @@
-import { deleteDB, openDB } from 'idb';
+import { openDB } from 'idb';
 import { chainRecords } from './first-layout.ts';
 import type { LayoutChange, ShopDatabase, ShopSchema } from './shop-schema.ts';
 
@@ -52,9 +52,4 @@ export function openShopDatabase(name: string, news: DatabaseNews): Promise<Shop
     },
     terminated: news.lost,
   });
-}
-
-/** Removes a database whole: only ever the demo shop's. */
-export function removeDatabase(name: string): Promise<void> {
-  return deleteDB(name);
 }

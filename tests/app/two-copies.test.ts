@@ -7,7 +7,7 @@ import type { LogStore } from '../../src/store/log-store.ts';
 import { type MarkKeeper, markKeeper } from '../../src/store/mark.ts';
 import { emptyJournal, type MemoryJournal, memoryTwin } from '../../src/store/memory-twin.ts';
 import { noTwin } from '../../src/store/no-twin.ts';
-import { removeDatabase } from '../../src/store/shop-database.ts';
+import { removeShop } from '../../src/store/remove-shop.ts';
 import type { Twin } from '../../src/store/twin.ts';
 import { spellDraft } from '../support/drafts.ts';
 import { freshName, openTestLog } from '../support/log-makers.ts';
@@ -150,7 +150,7 @@ describe('a tap', () => {
 describe('at the next start', () => {
   test('a store that was wiped is filled again before anybody sees it empty', async () => {
     const tablet = await tabletWith41();
-    await removeDatabase(tablet.name);
+    await removeShop(tablet.name);
     const { state, count, stationBefore, log } = await start(tablet);
     expect([await count(), state.value.putBack, state.value.missing]).toEqual([41, 41, 0]);
     expect(stationBefore()).not.toBe(log.station());
@@ -184,7 +184,7 @@ describe('at the next start', () => {
 
   test('when neither copy has what the mark speaks of, it is said, until the person goes on without', async () => {
     const tablet = await tabletWith41();
-    await removeDatabase(tablet.name);
+    await removeShop(tablet.name);
     tablet.journal.entries.clear();
     const first = await start(tablet);
     expect(first.state.value.missing).toBe(41);

@@ -1,8 +1,6 @@
 import * as v from 'valibot';
 import { lotId, speciesId } from './ids.ts';
-
-const whole = (least: number, most: number) =>
-  v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
+import { whole } from './whole.ts';
 
 /** Bounds of what a meter can show; all are tenths, because all numbers of the log are whole. */
 export const moistureBounds = { least: 0, most: 2000 } as const;

@@ -1,8 +1,6 @@
 import * as v from 'valibot';
 import { reasonId, stageId, variantId } from './ids.ts';
-
-const whole = (least: number, most: number) =>
-  v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
+import { whole } from './whole.ts';
 
 /** SHA-256 of a photo's bytes, in hex: the name under which its bytes are kept beside the log. */
 export const photoHash = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/), v.brand('PhotoHash'));

@@ -13,6 +13,7 @@ import {
 } from '../log/ids.ts';
 import { celsiusBounds } from '../log/moisture-facts.ts';
 import { money, partCount } from '../log/stores-facts.ts';
+import { whole } from '../log/whole.ts';
 import { codeLetters } from '../tray/code-alphabet.ts';
 import { markNoteSchema, nameSchema, noteSchema } from './text-schema.ts';
 
@@ -34,9 +35,6 @@ const grainPattern = v.picklist([
   'pore-dots',
 ]);
 export type GrainPattern = v.InferOutput<typeof grainPattern>;
-
-const whole = (least: number, most: number) =>
-  v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
 
 /** What a wood did to the maker. It stands for good; one that was a mistake says when it was withdrawn. */
 const reaction = v.object({

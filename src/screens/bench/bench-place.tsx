@@ -7,9 +7,7 @@ import { onDemand } from '../parts/on-demand.tsx';
 import { StageChoice } from './stage-choice.tsx';
 
 const trayChoice = onDemand(async () => (await import('./tray-choice.tsx')).TrayChoice);
-const speedPage = onDemand(async () => (await import('./speed-page.tsx')).SpeedPage);
-const curingPage = onDemand(async () => (await import('./curing/curing-page.tsx')).CuringPage);
-const mixPage = onDemand(async () => (await import('./mix/mix-page.tsx')).MixPage);
+const benchPage = onDemand(async () => (await import('./bench-page.tsx')).BenchPage);
 const stageScreen = onDemand(async () => (await import('./stage-screen.tsx')).StageScreen);
 
 const pages = ['speed', 'curing', 'mix'] as const;
@@ -27,9 +25,7 @@ export const BenchPlace = () => {
     stageScreen.ahead();
   }, []);
   useSpellAt(tray === null ? null : stage);
-  if (page === 'speed') return <speedPage.Screen />;
-  if (page === 'curing') return <curingPage.Screen />;
-  if (page === 'mix') return <mixPage.Screen />;
+  if (page) return <benchPage.Screen page={page} />;
   if (stage === null) return <StageChoice />;
   if (tray === null) return <trayChoice.Screen stage={stage} />;
   return <stageScreen.Screen key={`${stage}/${tray}`} stage={stage} tray={tray} />;

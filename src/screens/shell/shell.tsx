@@ -11,7 +11,6 @@ import { type Address, address, hrefOf, startAt } from '../parts/address.ts';
 import { SessionContext, useApp, useShop } from '../parts/app-context.ts';
 import { late } from '../parts/late.tsx';
 import { onDemand } from '../parts/on-demand.tsx';
-import { studyPageOf } from '../parts/study-pages.ts';
 import { Unsaved } from '../parts/unsaved.tsx';
 import { PlaceBoundary } from './place-boundary.tsx';
 import { StandingMessage } from './standing-message.tsx';
@@ -111,7 +110,7 @@ const PlaceScreen = ({ at: { place, rest }, isWhole }: { at: Address; isWhole: b
   if (place === 'bench') return <BenchPlace />;
   if (!isWhole) return <main aria-busy="true" />;
   // What the whole log tells stands behind Yield, and is code of its own.
-  const isStudy = place === 'yield' && studyPageOf(rest[0]) !== undefined;
+  const isStudy = place === 'yield' && rest.length > 0;
   const { Screen } = places[isStudy ? 'study' : place];
   return <Screen />;
 };

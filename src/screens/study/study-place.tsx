@@ -1,6 +1,6 @@
 import './study.css';
 import type { ComponentType } from 'preact';
-import { useCallback, useMemo, useState } from 'preact/hooks';
+import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
 import { answeredIn } from '../../domain/study/marks.ts';
 import type { StudyQuestions } from '../../domain/study/study.ts';
 import { routesIn } from '../../domain/study/study-routes.ts';
@@ -33,6 +33,10 @@ const pages: Readonly<Record<StudyPage, { Page: ComponentType<PageProps>; filter
 /** What the whole log tells, a page for each thing that is asked of it. */
 export const StudyPlace = () => {
   const page = studyPageOf(address.value.rest[0]);
+  // An address that names no page is that of the place.
+  useEffect(() => {
+    if (!page) goTo('yield');
+  }, [page]);
   return page ? <Study page={page} /> : null;
 };
 

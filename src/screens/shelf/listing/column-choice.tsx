@@ -1,4 +1,8 @@
-import { type ListingColumn, listingColumns } from '../../../domain/export/listing-columns.ts';
+import {
+  type ListingColumn,
+  listingColumns,
+  listingColumnsOf,
+} from '../../../domain/export/listing-columns.ts';
 import { Disclosure } from '../../../ui/notice/disclosure.tsx';
 import { PressButton } from '../../../ui/press/press-button.tsx';
 import { listingWords as words } from '../../../words/listing-words.ts';
@@ -10,7 +14,7 @@ import { OrderButtons, useSteadyRow } from '../../parts/order/order-rows.tsx';
 /** What the sheet says of each kind of piece, and in what order. */
 export const ColumnChoice = () => {
   const { listing } = useApp().preferences;
-  const columns = listing.value;
+  const columns = listingColumnsOf(listing.value);
   const steady = useSteadyRow(columns.join(' '));
   const elements = new Map<ListingColumn, Element | null>();
   return (

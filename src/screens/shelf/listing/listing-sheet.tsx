@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import { inForce } from '../../../app/acts.ts';
 import type { Session } from '../../../app/session.ts';
+import { listingColumnsOf } from '../../../domain/export/listing-columns.ts';
 import {
   type ListingLine,
   linesListedBy,
@@ -91,7 +92,7 @@ const Sheet = ({ lines, photos: { files } }: { lines: readonly ListingLine[]; ph
   const session = useSession();
   const { preferences } = useApp();
   const store = usePhotos();
-  const columns = preferences.listing.value;
+  const columns = listingColumnsOf(preferences.listing.value);
   const { shop } = session.view.value;
   const now = useNow();
   const table = tableInWords(
