@@ -4,6 +4,7 @@ import { pieceTimes, type StageTime } from '../study/piece-times.ts';
 import { stageGaps } from '../study/stage-gaps.ts';
 import type { StudyRoutes } from '../study/study-routes.ts';
 import type { TapTable } from '../study/tap-table.ts';
+import { type ConstraintQuestion, type ConstraintStudy, studyConstraint } from './constraint/constraint-study.ts';
 import { type CostQuestion, type CostStudy, studyCosts } from './cost/cost-study.ts';
 import { type HoursNeeded, hoursNeeded, type WorkAhead } from './starts/hours-needed.ts';
 import { type StartAnswer, type StartAsked, studyStarts } from './starts/start-study.ts';
@@ -23,6 +24,8 @@ export interface PlanQuestions {
   readonly times?: boolean;
   /** Costs of a batch; left out where they are not asked for. */
   readonly costs?: CostQuestion;
+  /** Loads, earnings and a mix of the variants that `starts` asks about; left out where they are not asked for. */
+  readonly constraint?: ConstraintQuestion;
 }
 
 export interface PlanStudy {
@@ -34,6 +37,7 @@ export interface PlanStudy {
   readonly times: readonly StageTime[];
   /** null where they were not asked for. */
   readonly costs: CostStudy | null;
+  readonly constraint: ConstraintStudy | null;
   /** Pieces whose visit ended, in all: 0 is a shop without history. */
   readonly judged: number;
 }
@@ -41,15 +45,17 @@ export interface PlanStudy {
 /** Answers what plans ask of a log. Throws RangeError for questions that cannot be asked; see `studyStarts`. */
 export function planOf(
   table: TapTable,
-  { routes, starts, holds, times = false, costs }: PlanQuestions,
+  { routes, starts, holds, times = false, costs, constraint }: PlanQuestions,
 ): PlanStudy {
   const answers = studyStarts(table, { routes, asked: starts });
   const byBatch = new Map<BatchId, WorkAhead[]>();
-  for (const [at, { batch, species, standing }] of starts.entries()) {
+  const furtherOf = new Map<string, number>();
+  for (const [at, { key, batch, species, standing }] of starts.entries()) {
     const answer = answers[at];
     if (!answer) continue;
     const { beliefs, smallest } = answer;
     const further = smallest.kind === 'never-certain' ? 0 : smallest.point.starts;
+    furtherOf.set(key, further);
     const work = { species, beliefs, standing, starts: further };
     byBatch.set(batch, [...(byBatch.get(batch) ?? []), work]);
   }
@@ -61,6 +67,9 @@ export function planOf(
     hours: [...byBatch].map(([batch, work]) => ({ batch, ...hoursNeeded(work, minutesOf) })),
     times: times ? pieceTimes(table, {}) : [],
     costs: costs ? studyCosts(table, { ...costs, routes, minutesOf }) : null,
+    constraint: constraint
+      ? studyConstraint(table, { ...constraint, routes, minutesOf, starts: furtherOf })
+      : null,
     judged: judgedIn(table),
   };
 }

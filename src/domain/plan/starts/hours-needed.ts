@@ -1,5 +1,6 @@
 import type { SpeciesId, StageId } from '../../log/ids.ts';
 import type { PieceMinutes } from '../../study/piece-minutes.ts';
+import { piecesAhead } from './pieces-ahead.ts';
 import type { BeliefBehind } from './start-study.ts';
 
 export interface WorkAhead {
@@ -29,14 +30,10 @@ export function hoursNeeded(work: readonly WorkAhead[], minutesOf: PieceMinutes)
   const unknown = new Set<StageId>();
   const byStage = new Map<StageId, number>();
   for (const { species, beliefs, standing, starts } of work) {
-    const waiting = new Map(standing.map(({ stage, pieces }) => [stage, pieces]));
-    let coming = starts;
-    for (const { stage, alpha, beta } of beliefs) {
-      const tried = Math.max(0, coming + (waiting.get(stage) ?? 0));
+    for (const { stage, pieces } of piecesAhead(beliefs, { standing, starts })) {
       const each = minutesOf(stage, species);
-      if (tried > 0 && each === undefined) unknown.add(stage);
-      byStage.set(stage, (byStage.get(stage) ?? 0) + tried * (each ?? 0));
-      coming = (tried * alpha) / (alpha + beta);
+      if (pieces > 0 && each === undefined) unknown.add(stage);
+      byStage.set(stage, (byStage.get(stage) ?? 0) + pieces * (each ?? 0));
     }
   }
   const stages = [...byStage].map(([stage, minutes]) => ({ stage, minutes }));
