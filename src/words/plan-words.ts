@@ -13,6 +13,10 @@ export const planWords = {
     },
     today: { title: 'Today', lead: 'What to do next, and when to load clamps and racks.' },
     starts: { title: 'Starts', lead: 'How many pieces to start, so that enough good ones come out.' },
+    constraint: {
+      title: 'Constraint',
+      lead: 'What holds the shop back, and which variants make the most of it.',
+    },
     cost: { title: 'Cost', lead: 'What each good piece really cost, and where money was lost.' },
   },
   rack: 'Pages of the plan',

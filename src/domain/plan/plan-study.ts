@@ -4,7 +4,11 @@ import { pieceTimes, type StageTime } from '../study/piece-times.ts';
 import { stageGaps } from '../study/stage-gaps.ts';
 import type { StudyRoutes } from '../study/study-routes.ts';
 import type { TapTable } from '../study/tap-table.ts';
-import { type ConstraintQuestion, type ConstraintStudy, studyConstraint } from './constraint/constraint-study.ts';
+import {
+  type ConstraintQuestion,
+  type ConstraintStudy,
+  studyConstraint,
+} from './constraint/constraint-study.ts';
 import { type CostQuestion, type CostStudy, studyCosts } from './cost/cost-study.ts';
 import { type HoursNeeded, hoursNeeded, type WorkAhead } from './starts/hours-needed.ts';
 import { type StartAnswer, type StartAsked, studyStarts } from './starts/start-study.ts';

@@ -1,16 +1,15 @@
-import type { CostStudy } from '../../domain/plan/cost/cost-study.ts';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { costWords as words } from '../../words/cost-words.ts';
 import { nameOf } from '../../words/names.ts';
 import { goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
-import { missingIn } from './cost-view.ts';
+import type { MissingFacts } from './cost-view.ts';
 
-/** What has to be said before all costs are known, and where. */
-export const CostMissing = ({ study }: { study: CostStudy }) => {
+/** What has to be said before all is known, and where. */
+export const CostMissing = ({ missing }: { missing: MissingFacts }) => {
   const { registers } = useShop();
-  const { parts, stages, rate, prices } = missingIn(study);
+  const { parts, stages, rate, prices } = missing;
   if (parts.length === 0 && stages.length === 0 && !rate && !prices) return null;
   return (
     <Panel title={words.missing} lead={words.missingLead} tone="warn" testId="cost-missing">

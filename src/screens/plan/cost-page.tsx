@@ -7,7 +7,7 @@ import { latestOf, StudyStanding } from '../parts/study-standing.tsx';
 import { useStudy } from '../parts/use-study.ts';
 import { CostMissing } from './cost-missing.tsx';
 import { CostTable } from './cost-table.tsx';
-import { costQuestion } from './cost-view.ts';
+import { costQuestion, missingIn } from './cost-view.ts';
 import { LossesPanel } from './losses-panel.tsx';
 import { PlanFrame } from './plan-frame.tsx';
 import type { PlanPageProps } from './plan-page-props.ts';
@@ -46,7 +46,7 @@ export const CostPage = ({ batches, rack }: PlanPageProps) => {
       {study && question && (
         <div class="plan-page" data-old={state.kind !== 'ready' || undefined}>
           <CostTable study={study} question={question} />
-          <CostMissing study={study} />
+          <CostMissing missing={missingIn(study)} />
           <LossesPanel losses={study.losses} />
           <SecondPanel study={study} question={question} />
         </div>

@@ -69,6 +69,11 @@ export function missingIn({ variants, losses }: CostStudy): MissingFacts {
     ),
     { kind: 'not-known', missing: losses.unknown.missing },
   ]);
+  return missingFacts(all);
+}
+
+/** What is missing, by where it is said. */
+export function missingFacts(all: readonly Missing[]): MissingFacts {
   return {
     parts: all.flatMap((each) => (each.what === 'unit-cost' ? [each.part] : [])),
     stages: all.flatMap((each) => (each.what === 'minutes' ? [each.stage] : [])),

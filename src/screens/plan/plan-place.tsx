@@ -7,6 +7,7 @@ import { planWords as words } from '../../words/plan-words.ts';
 import { address, goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
 import { type PlanPage, planIcons, planPageOf, planPages } from '../parts/plan-pages.ts';
+import { ConstraintPage } from './constraint-page.tsx';
 import { CostPage } from './cost-page.tsx';
 import type { PlanPageProps } from './plan-page-props.ts';
 import { StartsPage } from './starts-page.tsx';
@@ -17,6 +18,7 @@ const pages: Readonly<Record<PlanPage, ComponentType<PlanPageProps>>> = {
   targets: TargetsPage,
   today: TodayPage,
   starts: StartsPage,
+  constraint: ConstraintPage,
   cost: CostPage,
 };
 
