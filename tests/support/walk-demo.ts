@@ -23,6 +23,7 @@ const places = [
   '#/yield/compare',
   '#/plan',
   '#/plan/starts',
+  '#/plan/constraint',
   '#/plan/cost',
   '#/day',
   '#/shelf',

@@ -41,8 +41,8 @@ export const ConstraintPage = ({ batches, rack }: PlanPageProps) => {
   const question = last?.questions.constraint;
   const names = useConstraintNames(study?.demands ?? []);
   const chosen = batches.find(({ batch }) => batch === choice.batch) ?? batches[0];
-  const isNamed = (name: LoadName | undefined): name is LoadName =>
-    name !== undefined && (study?.uses.some(({ of }) => of.has(name)) ?? false);
+  const isNamed = (name: LoadName | null | undefined): name is LoadName =>
+    name != null && (study?.uses.some(({ of }) => of.has(name)) ?? false);
   const name = [picked, study && constraintOf(study)?.resource].find(isNamed) ?? 'hands';
   return (
     <PlanFrame page="constraint" rack={rack} busy={state.kind === 'none' || state.kind === 'working'}>
