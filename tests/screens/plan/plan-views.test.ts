@@ -90,6 +90,7 @@ describe('the hours of a batch', () => {
       starts: [],
       times: [],
       costs: null,
+      constraint: null,
       judged: 1,
       hours: [{ batch: batch.spring, stages: [], ...needed }],
     };

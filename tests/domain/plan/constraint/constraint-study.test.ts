@@ -89,7 +89,11 @@ test('a mix keeps to the hands, to what can be sold, and to the places', () => {
   expect(free.resources[0]?.left).toBeGreaterThanOrEqual(-1e-6);
   // Eight places for a cure of a whole day at D: one round fits, and no more than eight pieces come there.
   const holds = [
-    { key: 'stage/D' as `stage/${StageId}`, capacity: 8, stages: [{ stage: 'D' as StageId, cure: 86_400_000 }] },
+    {
+      key: 'stage/D' as `stage/${StageId}`,
+      capacity: 8,
+      stages: [{ stage: 'D' as StageId, cure: 86_400_000 }],
+    },
   ];
   const tight = study(question({ holds })).mix?.mix;
   if (tight?.kind !== 'mix') throw new Error('no mix');
