@@ -12,6 +12,9 @@ export const constraintWords = {
   money,
   percent,
   minutes: workTime,
+  /** Hands have minutes of work, clamps and racks those of one place. */
+  timeOf: (resource: string, minutes: number) =>
+    resource.startsWith('hands') ? workTime(minutes) : `${wholeNumber(minutes / 60)} place hours`,
   dash: '–',
   notKnown: 'not known',
   pieces: (n: number) => wholeNumber(Math.ceil(n)),
@@ -29,18 +32,18 @@ export const constraintWords = {
   loads: 'Load against capacity',
   loadsLead: 'The most loaded first. Tap one to see what is behind it, and what an hour of it earns.',
   loadsMeans:
-    'Wanted are the visits that the pieces in work, and those still to be started, will make on average, what comes again with them, times the minutes that a piece has taken. Hands have the hours of all people until the due day; each stage is held against all of them, since anybody may work there. Clamps and racks have their rounds: each is loaded, cured and emptied while somebody is there. What cures now counts as one more round; places without a limit hold nothing back.',
+    'Wanted are the visits that the pieces in work, and those still to be started, will make on average, what comes again with them, times the minutes that a piece has taken. Hands have the hours of all people until the due day; each stage is held against all of them, since anybody may work there. Clamps and racks have their rounds: each is loaded, cured and emptied while somebody is there. A place hour is an hour of one place, the wait for somebody to empty and fill it among it. What cures now counts as one more round; places without a limit hold nothing back.',
   noDue: 'This batch has no due day, so there is nothing to hold the work against.',
   toTargets: 'Targets',
   noHours: 'Nobody’s hours are said, so there is nothing to hold the work against.',
   toPeople: 'Hours of people',
   tooFar: 'The due day is more than ten years off.',
   nothing: 'Nothing is left to do for it.',
-  handsFirst: (load: string, stage: string | undefined, share: string): string =>
-    stage === undefined
-      ? `Hands hold you back: ${load} of their hours are wanted.`
-      : `Hands hold you back: ${load} of their hours are wanted, the most at ${stage} (${share}).`,
-  placeFirst: (name: string, load: string) => `${name} hold you back: ${load} of their time is wanted.`,
+  most: (name: string, load: string, isTooMuch: boolean) =>
+    isTooMuch
+      ? `What holds you back: ${name}, loaded with ${load} of what there is.`
+      : `Most loaded: ${name}, with ${load} of what there is.`,
+  mostAt: (stage: string, share: string) => `Of hands, most go to ${stage} (${share}).`,
   noTimeFirst: (name: string) => `${name}: there is work, and no time is left for it.`,
   fits: 'All that is wanted fits.',
   fitsNot: 'Not all that is wanted fits: more hours, fewer pieces, or a later day.',
@@ -82,7 +85,7 @@ export const constraintWords = {
   ownHint: 'Of all hands together. Clamps and racks get their share of a usual week.',
   badOwn: 'Whole hours from 1 to 10,000.',
   sells: 'You can sell',
-  sellsOf: { wanted: 'what targets still want', any: 'as many as you make' },
+  sellsOf: { wanted: 'what is wanted', any: 'any number' },
   noMixTime: 'Not known: hours of people, or a due day, are not said. Hours of your own need neither.',
   noPlaces: 'Hours of people are not said, so clamps and racks are left out.',
   brings: (money: string, n: number) => `${pieces(n)}, which bring in ${money}.`,

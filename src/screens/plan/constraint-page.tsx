@@ -46,7 +46,7 @@ export const ConstraintPage = ({ batches, rack }: PlanPageProps) => {
   const name = [picked, study && constraintOf(study)?.resource].find(isNamed) ?? 'hands';
   return (
     <PlanFrame page="constraint" rack={rack} busy={state.kind === 'none' || state.kind === 'working'}>
-      <div class="plan-fields">
+      <div class="plan-which">
         <SelectField
           label={words.horizon}
           hint={words.horizonHint}

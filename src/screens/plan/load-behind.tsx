@@ -34,7 +34,7 @@ export const LoadBehind = ({ study, name, keys, names }: LoadBehindProps) => {
       <DataTable
         caption={words.behind(names.resource(name))}
         captionUnseen
-        columns={columnsOf(names)}
+        columns={columnsOf(names, name)}
         rows={rows}
         rowKey={({ key, stage }) => `${key} ${stage}`}
         empty={words.nothing}
@@ -43,14 +43,17 @@ export const LoadBehind = ({ study, name, keys, names }: LoadBehindProps) => {
           '',
           words.pieces(rows.reduce((sum, { pieces }) => sum + pieces, 0)),
           '',
-          words.minutes(rows.reduce((sum, { pieces, each }) => sum + pieces * (each ?? 0), 0)),
+          words.timeOf(
+            name,
+            rows.reduce((sum, { pieces, each }) => sum + pieces * (each ?? 0), 0),
+          ),
         ]}
       />
     </Panel>
   );
 };
 
-const columnsOf = (names: ConstraintNames): readonly Column<BehindRow>[] => [
+const columnsOf = (names: ConstraintNames, name: LoadName): readonly Column<BehindRow>[] => [
   { key: 'variant', head: words.variant, cell: ({ key }) => names.variant(key) },
   { key: 'stage', head: words.stage, cell: ({ stage }) => names.stage(stage) },
   { key: 'pieces', head: words.visits, numeric: true, cell: ({ pieces }) => words.pieces(pieces) },
@@ -64,6 +67,6 @@ const columnsOf = (names: ConstraintNames): readonly Column<BehindRow>[] => [
     key: 'all',
     head: words.inAll,
     numeric: true,
-    cell: ({ pieces, each }) => (each === undefined ? words.notKnown : words.minutes(pieces * each)),
+    cell: ({ pieces, each }) => (each === undefined ? words.notKnown : words.timeOf(name, pieces * each)),
   },
 ];

@@ -84,15 +84,13 @@ function saidOf(study: ConstraintStudy, names: ConstraintNames): string {
   const name = names.resource(first.resource);
   if (first.ratio === Number.POSITIVE_INFINITY) return words.noTimeFirst(name);
   const load = words.percent(first.ratio);
-  const most = mostOfHands(study);
-  const said =
-    first.resource === 'hands'
-      ? words.handsFirst(
-          load,
-          most && names.stage(most.resource.replace('hands/', '')),
-          words.percent(most?.ratio ?? 0),
-        )
-      : words.placeFirst(name, load);
+  const most = first.resource === 'hands' ? mostOfHands(study) : undefined;
+  const said = [
+    words.most(name, load, first.ratio > 1),
+    ...(most
+      ? [words.mostAt(names.stage(most.resource.replace('hands/', '')), words.percent(most.ratio))]
+      : []),
+  ].join(' ');
   const isPartly = study.loads?.some(({ unknown }) => unknown.length > 0) ?? false;
   return `${said} ${first.ratio > 1 ? words.fitsNot : isPartly ? words.fitsUnknown : words.fits}`;
 }
@@ -105,13 +103,14 @@ function columnsOf(names: ConstraintNames): readonly Column<Load>[] {
       key: 'wanted',
       head: words.wanted,
       numeric: true,
-      cell: (load) => (load.wanted === 0 ? words.notKnown : orMore(load, words.minutes(load.wanted))),
+      cell: (load) =>
+        load.wanted === 0 ? words.notKnown : orMore(load, words.timeOf(load.resource, load.wanted)),
     },
     {
       key: 'available',
       head: words.available,
       numeric: true,
-      cell: ({ available }) => words.minutes(available),
+      cell: (load) => words.timeOf(load.resource, load.available),
     },
     {
       key: 'load',

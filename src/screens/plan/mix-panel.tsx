@@ -113,12 +113,17 @@ const MixFound = ({ answer: { mix, leftOut }, study, names }: MixFoundProps) => 
         caption={words.limits}
         columns={[
           { key: 'resource', head: words.resource, cell: ({ resource }) => names.resource(resource) },
-          { key: 'used', head: words.used, numeric: true, cell: ({ used }) => words.minutes(used) },
+          {
+            key: 'used',
+            head: words.used,
+            numeric: true,
+            cell: ({ resource, used }) => words.timeOf(resource, used),
+          },
           {
             key: 'left',
             head: words.left,
             numeric: true,
-            cell: (each) => words.minutes(Math.max(0, each.left)),
+            cell: (each) => words.timeOf(each.resource, Math.max(0, each.left)),
           },
           {
             key: 'worth',

@@ -81,7 +81,7 @@ test('what holds the shop back is said, with what is behind it and what an hour 
   await sayHours(session, 300);
   await openConstraint();
   expect(screen.getByTestId('constraint-said').textContent).toMatch(
-    /^Hands hold you back: \d+ % of their hours are wanted, the most at (Turn|Sand) \(\d+ %\)\. All that is wanted fits\.$/,
+    /^Most loaded: All hands together, with \d+ % of what there is\. Of hands, most go to (Turn|Sand) \(\d+ %\)\. All that is wanted fits\.$/,
   );
   const load = Number.parseInt(screen.getByTestId('load-hands').textContent ?? '', 10);
   expect(load).toBeGreaterThanOrEqual(Math.floor((100 * 270 * 2) / 960));
@@ -124,7 +124,9 @@ test('clamps that are too few hold the shop back, by rounds', async () => {
   const value = { ...spring, route: route.haft, wanted, due };
   await session.act({ kind: 'set', set: { register: 'batch', id: batch.spring, value } });
   await openConstraint();
-  expect(screen.getByTestId('constraint-said').textContent).toMatch(/^Places of Glue hold you back/);
+  expect(screen.getByTestId('constraint-said').textContent).toMatch(
+    /^(What holds you back|Most loaded): Places of Glue/,
+  );
   expect(screen.getByTestId(`constraint-rounds-${stage.glue}`).textContent).toMatch(
     /^Glue: \d+ pieces are \d+ rounds of 8; until then \d+ could cure there/,
   );

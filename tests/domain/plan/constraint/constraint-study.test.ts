@@ -72,8 +72,9 @@ test('price less material is that of P and Q (E. M. Goldratt, The Haystack Syndr
 test('hands are held against all stages together and against each', () => {
   const { loads, demands } = study(question());
   const ahead = new Map(demands[0]?.stages.map((each) => [each.stage, each.ahead]));
+  const atA: string = 'hands/A';
   // Ten starts reach the first stage whole: by hand 10 × 15 of 2400 minutes.
-  expect(loads?.find(({ resource }) => resource === 'hands/A')).toMatchObject({
+  expect(loads?.find(({ resource }) => resource === atA)).toMatchObject({
     wanted: 150,
     ratio: 150 / 2400,
   });
