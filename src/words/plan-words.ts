@@ -18,6 +18,7 @@ export const planWords = {
       lead: 'What holds the shop back, and which variants make the most of it.',
     },
     cost: { title: 'Cost', lead: 'What each good piece really cost, and where money was lost.' },
+    review: { title: 'Review', lead: 'What a batch came to, and what the next one takes from it.' },
   },
   rack: 'Pages of the plan',
   noBatch: 'No batch is open',

@@ -25,6 +25,7 @@ const places = [
   '#/plan/starts',
   '#/plan/constraint',
   '#/plan/cost',
+  '#/plan/review',
   '#/day',
   '#/shelf',
   '#/shelf/plum-copper',

@@ -10,6 +10,7 @@ import {
   studyConstraint,
 } from './constraint/constraint-study.ts';
 import { type CostQuestion, type CostStudy, studyCosts } from './cost/cost-study.ts';
+import { type BatchReview, type ReviewQuestion, studyReviews } from './review/review-study.ts';
 import { type HoursNeeded, hoursNeeded, type WorkAhead } from './starts/hours-needed.ts';
 import { type StartAnswer, type StartAsked, studyStarts } from './starts/start-study.ts';
 
@@ -30,6 +31,8 @@ export interface PlanQuestions {
   readonly costs?: CostQuestion;
   /** Loads, earnings and a mix of the variants that `starts` asks about; left out where they are not asked for. */
   readonly constraint?: ConstraintQuestion;
+  /** What batches came to; left out where it is not asked for. */
+  readonly reviews?: ReviewQuestion;
 }
 
 export interface PlanStudy {
@@ -42,6 +45,8 @@ export interface PlanStudy {
   /** null where they were not asked for. */
   readonly costs: CostStudy | null;
   readonly constraint: ConstraintStudy | null;
+  /** Empty where they were not asked for. */
+  readonly reviews: readonly BatchReview[];
   /** Pieces whose visit ended, in all: 0 is a shop without history. */
   readonly judged: number;
 }
@@ -49,7 +54,7 @@ export interface PlanStudy {
 /** Answers what plans ask of a log. Throws RangeError for questions that cannot be asked; see `studyStarts`. */
 export function planOf(
   table: TapTable,
-  { routes, starts, holds, times = false, costs, constraint }: PlanQuestions,
+  { routes, starts, holds, times = false, costs, constraint, reviews }: PlanQuestions,
 ): PlanStudy {
   const answers = studyStarts(table, { routes, asked: starts });
   const byBatch = new Map<BatchId, WorkAhead[]>();
@@ -74,6 +79,7 @@ export function planOf(
     constraint: constraint
       ? studyConstraint(table, { ...constraint, routes, minutesOf, starts: furtherOf })
       : null,
+    reviews: reviews ? studyReviews(table, { ...reviews, routes, minutesOf }) : [],
     judged: judgedIn(table),
   };
 }

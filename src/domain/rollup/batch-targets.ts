@@ -30,7 +30,7 @@ interface StageStanding {
   readonly sentBack: number;
 }
 
-/** A batch that is open, with its variants. */
+/** A batch with its variants. */
 export interface BatchTargets {
   readonly batch: BatchId;
   readonly name: string;
@@ -42,10 +42,13 @@ export interface BatchTargets {
   readonly variants: readonly VariantTarget[];
 }
 
-/** The targets of every batch that is not put away, the earliest due first; variants by name. */
-export function batchTargets(shop: Shop): readonly BatchTargets[] {
+/** The targets of every batch, of those put away only if asked for, the earliest due first; variants by name. */
+export function batchTargets(
+  shop: Shop,
+  { retired = false }: { readonly retired?: boolean } = {},
+): readonly BatchTargets[] {
   const { registers } = shop;
-  const open = factsOf(registers, 'batch').filter(({ fact }) => !fact.retired);
+  const open = factsOf(registers, 'batch').filter(({ fact }) => retired || !fact.retired);
   const tallies = talliesOf(shop, new Set(open.map(({ id }) => id)));
   return open
     .map(({ id, fact }) => {

@@ -1,7 +1,7 @@
 import type { IconName } from '../../ui/icon/icon-paths.ts';
 
 /** The pages of the plan; an address has the name of each but the first, which is the place itself. */
-export const planPages = ['targets', 'today', 'starts', 'constraint', 'cost'] as const;
+export const planPages = ['targets', 'today', 'starts', 'constraint', 'cost', 'review'] as const;
 export type PlanPage = (typeof planPages)[number];
 
 export const planIcons: Readonly<Record<PlanPage, IconName>> = {
@@ -10,6 +10,7 @@ export const planIcons: Readonly<Record<PlanPage, IconName>> = {
   starts: 'plus',
   constraint: 'hold',
   cost: 'label',
+  review: 'check',
 };
 
 /** The page of an address. */

@@ -87,7 +87,8 @@ export function constraintQuestions(
   return { ...base, constraint };
 }
 
-function demandsIn(shop: Shop, batch: BatchTargets): readonly DemandAsked[] {
+/** What is asked of the variants of a batch. */
+export function demandsIn(shop: Shop, batch: BatchTargets): readonly DemandAsked[] {
   return batch.variants.flatMap((target): DemandAsked[] => {
     const { variant, species, inFlight } = target;
     const fact = factOf(shop.registers, { register: 'variant', id: variant });

@@ -1,6 +1,7 @@
 import './plan.css';
 import type { ComponentType } from 'preact';
 import { batchTargets } from '../../domain/rollup/batch-targets.ts';
+import { factsOf } from '../../domain/shop/registers.ts';
 import { EmptyState } from '../../ui/notice/empty-state.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { planWords as words } from '../../words/plan-words.ts';
@@ -10,6 +11,7 @@ import { type PlanPage, planIcons, planPageOf, planPages } from '../parts/plan-p
 import { ConstraintPage } from './constraint-page.tsx';
 import { CostPage } from './cost-page.tsx';
 import type { PlanPageProps } from './plan-page-props.ts';
+import { ReviewPage } from './review-page.tsx';
 import { StartsPage } from './starts-page.tsx';
 import { TargetsPage } from './targets-page.tsx';
 import { TodayPage } from './today-page.tsx';
@@ -20,14 +22,18 @@ const pages: Readonly<Record<PlanPage, ComponentType<PlanPageProps>>> = {
   starts: StartsPage,
   constraint: ConstraintPage,
   cost: CostPage,
+  review: ReviewPage,
 };
 
 /** What is wanted, and what follows from it. */
 export const PlanPlace = () => {
   const page = planPageOf(address.value.rest[0]);
-  const batches = batchTargets(useShop());
+  const shop = useShop();
+  const batches = batchTargets(shop);
   const Page = pages[page];
-  if (batches.length > 0) return <Page key={page} batches={batches} rack={<PlanRack current={page} />} />;
+  // What is put away can be looked back at.
+  const isEnough = batches.length > 0 || (page === 'review' && factsOf(shop.registers, 'batch').length > 0);
+  if (isEnough) return <Page key={page} batches={batches} rack={<PlanRack current={page} />} />;
   return (
     <main class="plan">
       <h1>{words.pages[page].title}</h1>

@@ -91,6 +91,7 @@ describe('the hours of a batch', () => {
       times: [],
       costs: null,
       constraint: null,
+      reviews: [],
       judged: 1,
       hours: [{ batch: batch.spring, stages: [], ...needed }],
     };

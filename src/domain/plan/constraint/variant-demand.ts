@@ -25,6 +25,8 @@ export interface StageDemand {
   readonly ahead: number;
   /** Visits for one piece that comes out. */
   readonly perOut: number;
+  /** Share of those that it tries which come through, in either grade. */
+  readonly through: number;
   /** Of hands for a visit; undefined while not known. */
   readonly minutes: number | undefined;
 }
@@ -34,6 +36,8 @@ export interface VariantDemand {
   readonly batch: BatchId;
   readonly variant: VariantId;
   readonly stages: readonly StageDemand[];
+  /** Share of the pieces started that come out, in either grade. */
+  readonly comesOut: number;
   /** Of the pieces that come out, the share that are firsts. */
   readonly firstShare: number;
   /** Of a piece that comes out, a first or a second as they come: minor units. */
@@ -63,20 +67,22 @@ export function variantDemand(asked: DemandAsked, believed: Believed): VariantDe
   const { firsts, finished, starts, visitsPerTrial, minutesAt, unitCost } = believed;
   const ahead = piecesAhead(finished, { standing: asked.standing, starts });
   const perOut = visitsPerGood(finished);
-  const firstShare = Math.min(1, throughAll(firsts) / throughAll(finished));
+  const comesOut = throughAll(finished);
+  const firstShare = Math.min(1, throughAll(firsts) / comesOut);
   // A part is used when a piece leaves the stage that fits it.
   const parts = asked.bill.flatMap(({ part, each, stage }) => {
     const at = asked.route.indexOf(stage);
     return at < 0 ? [] : [{ part, pieces: each * (perOut[at + 1] ?? 1), unitCost: unitCost(part) }];
   });
   return {
-    ...{ key: asked.key, batch: asked.batch, variant: asked.variant, firstShare },
+    ...{ key: asked.key, batch: asked.batch, variant: asked.variant, comesOut, firstShare },
     price: priceOf(asked, firstShare),
     parts: partsCost(parts),
     stages: ahead.map(({ stage, pieces }, at) => ({
       stage,
       ahead: pieces * visitsPerTrial(stage),
       perOut: (perOut[at] ?? 1) * visitsPerTrial(stage),
+      through: throughAll(finished.slice(at, at + 1)),
       minutes: minutesAt(stage),
     })),
   };

@@ -38,13 +38,14 @@ const believed: Believed = {
 test('work ahead is of starts, of what stands there, and of what comes again', () => {
   // By hand: 10 at the turning; 5 come through, with the 4 there 9 at the wax, one and a half visits each.
   expect(variantDemand(asked, believed).stages).toEqual([
-    { stage: turn, ahead: 10, perOut: 2.5, minutes: 6 },
-    { stage: wax, ahead: 13.5, perOut: 1.25 * 1.5, minutes: undefined },
+    { stage: turn, ahead: 10, perOut: 2.5, through: 0.5, minutes: 6 },
+    { stage: wax, ahead: 13.5, perOut: 1.25 * 1.5, through: 0.8, minutes: undefined },
   ]);
 });
 
 test('a piece that comes out brings in a mixed price, less the parts of lost ones too', () => {
   const demand = variantDemand(asked, believed);
+  expect(demand.comesOut).toBeCloseTo(0.4, 12);
   expect(demand.firstShare).toBeCloseTo(0.75, 12);
   // 0.75 × 30 + 0.25 × 20 = 27.50; 1.25 blanks leave the turning for each that comes out (0.50), and two cores (2.00).
   expect(demand.price).toMatchObject({ kind: 'known', money: 2750 });

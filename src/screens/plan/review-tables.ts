@@ -1,0 +1,148 @@
+import { daysBetween } from '../../domain/plan/working-hours.ts';
+import { reviewWords as words } from '../../words/review-words.ts';
+import type { LargestLosses, NextRow, Outcome } from './review-view.ts';
+
+/** A table in words, the same on the screen and on paper. */
+export interface WordTable {
+  readonly caption: string;
+  /** The first of each row names it, the others are figures. */
+  readonly heads: readonly string[];
+  readonly rows: readonly { readonly key: string; readonly cells: readonly string[] }[];
+  readonly empty: string;
+}
+
+/** Names, as the shop has them. */
+export interface ReviewNames {
+  readonly batch: (id: string) => string;
+  readonly variant: (id: string) => string;
+  readonly stage: (id: string) => string;
+  readonly reason: (id: string) => string;
+}
+
+export function plannedTable({ target, review, sums, ...of }: Outcome): WordTable {
+  const { count, none, notRecorded, rows: names } = words;
+  const { days } = review;
+  const late = target.due === null || !days ? null : daysBetween(target.due, days.last);
+  const isDone = of.flying === 0 && of.made > 0;
+  const lines: readonly (readonly [key: keyof typeof names, planned: string, actual: string])[] = [
+    ['started', notRecorded, count(of.made)],
+    ['firsts', count(sums.wanted), count(sums.firsts)],
+    ['seconds', none, count(sums.seconds)],
+    ['scrapped', none, count(sums.scrapped)],
+    ['flying', none, count(of.flying)],
+    ['yield', notRecorded, of.yield === null ? words.notKnown : words.share(of.yield)],
+    ['hours', notRecorded, words.time(review.minutes)],
+    ['cost', notRecorded, costWords(of.cost)],
+    ['begun', none, days ? words.day(days.first) : words.notBegun],
+    [
+      'done',
+      target.due === null ? words.noDue : words.day(target.due),
+      !days ? words.notBegun : isDone ? words.doneOn(days.last, late) : words.stillIn,
+    ],
+  ];
+  return {
+    caption: words.planned,
+    heads: [words.what, words.plan, words.actual],
+    rows: lines.map(([key, ...cells]) => ({ key, cells: [names[key], ...cells] })),
+    empty: none,
+  };
+}
+
+function costWords({ money, isPart }: Outcome['cost']): string {
+  if (!isPart) return words.money(money);
+  return money > 0 ? words.atLeast(words.money(money)) : words.notKnown;
+}
+
+export const lossesTable = ({ rows }: LargestLosses, names: ReviewNames): WordTable => ({
+  caption: words.losses,
+  heads: [words.stage, words.reason, words.pieces, words.lost],
+  rows: rows.map(({ stage, reason, pieces, money }) => ({
+    key: `${stage}|${reason ?? ''}`,
+    cells: [
+      names.stage(stage),
+      reason === null ? words.noReason : names.reason(reason),
+      words.count(pieces),
+      money === null ? words.notKnown : words.money(money),
+    ],
+  })),
+  empty: words.noLosses,
+});
+
+export const nextTable = (rows: readonly NextRow[], names: ReviewNames): WordTable => ({
+  caption: words.next,
+  heads: [words.variant, words.comesOut, words.firstsOf, words.timeEach, words.wanted, words.starts],
+  rows: rows.map(({ demand, comesOut, minutes, wanted, start }) => ({
+    key: demand.key,
+    cells: [
+      names.variant(demand.variant),
+      words.share(comesOut),
+      words.share(demand.firstShare),
+      minutes === undefined ? words.notKnown : words.each(minutes),
+      words.count(wanted),
+      startWords(start),
+    ],
+  })),
+  empty: words.nothingWanted,
+});
+
+function startWords(start: NextRow['start']): string {
+  switch (start?.kind) {
+    case 'starts':
+      return words.count(start.point.starts);
+    case 'out-of-reach':
+      return words.startsOutOfReach(start.point.starts);
+    case 'never-certain':
+      return words.never;
+    case undefined:
+      return words.notKnown;
+  }
+}
+
+/** What is believed of each stage, and what a piece takes there. */
+export const behindTable = (rows: readonly NextRow[], names: ReviewNames): WordTable => ({
+  caption: words.behind,
+  heads: [words.variant, words.stage, words.through, words.visits, words.minutesEach],
+  rows: rows.flatMap(({ demand }) =>
+    demand.stages.map(({ stage, through, perOut, minutes }) => ({
+      key: `${demand.key} ${stage}`,
+      cells: [
+        names.variant(demand.variant),
+        names.stage(stage),
+        words.share(through),
+        perOut.toFixed(2),
+        minutes === undefined ? words.notKnown : words.each(minutes),
+      ],
+    })),
+  ),
+  empty: words.nothingWanted,
+});
+
+export const compareTable = (outcomes: readonly Outcome[], names: ReviewNames): WordTable => ({
+  caption: words.compare,
+  heads: [
+    words.batch,
+    words.wanted,
+    words.rows.firsts,
+    words.rows.seconds,
+    words.rows.scrapped,
+    words.rows.yield,
+    words.hoursEach,
+    words.perGood,
+    words.rows.done,
+  ],
+  rows: outcomes.map((outcome) => {
+    const { target, review, sums, out, cost, flying } = outcome;
+    return {
+      key: target.batch,
+      cells: [
+        names.batch(target.batch),
+        ...[sums.wanted, sums.firsts, sums.seconds, sums.scrapped].map(words.count),
+        outcome.yield === null ? words.none : words.share(outcome.yield),
+        out > 0 ? words.time(review.minutes / out) : words.none,
+        out > 0 ? costWords({ ...cost, money: cost.money / out }) : words.none,
+        !review.days ? words.notBegun : flying > 0 ? words.stillIn : words.day(review.days.last),
+      ],
+    };
+  }),
+  empty: words.none,
+});

@@ -1,0 +1,105 @@
+import type { Likely } from '../domain/plan/purchase/payback.ts';
+import { pieces, share, wholeNumber } from './number-words.ts';
+import { workTime } from './study-words.ts';
+import { dayWords } from './time-words.ts';
+
+const money = (minor: number) => (Math.round(minor) / 100).toFixed(2).replace('-', '−');
+const days = (n: number) => (n === 1 ? '1 day' : `${wholeNumber(n)} days`);
+
+/** Words of what a batch came to. */
+export const reviewWords = {
+  batch: 'Batch',
+  putAway: (batch: string) => `${batch} (put away)`,
+  print: 'Print on one page',
+  printed: (batch: string, day: string) => `Review of ${batch}, ${dayWords(day)}`,
+  atLeast: (text: string) => `at least ${text}`,
+  notRecorded: 'not recorded',
+  none: '–',
+  notKnown: 'not known',
+  money,
+  share,
+  count: wholeNumber,
+  time: workTime,
+  day: dayWords,
+
+  planned: 'Planned against actual',
+  plannedLead: (isDone: boolean) =>
+    isDone ? 'Nothing of it is in work any more.' : 'Pieces are still in work: what follows is so far.',
+  plannedMeans:
+    'Planned are the targets and the due day: what a batch was expected to start, take or cost is not written down anywhere, so it is not held against anything. What beliefs of before would have advised cannot be known afterwards either, since the batch itself has shaped them. Yield is what came out, of either grade, of all that has come out or was scrapped. Hours are those between taps on its pieces, without stretches of more than a quarter of an hour and without the rest after a last tap. The cost is of what came out, with what was scrapped and what seconds bring in less.',
+  what: 'What',
+  plan: 'Planned',
+  actual: 'Actual',
+  rows: {
+    started: 'Pieces made up',
+    firsts: 'Firsts',
+    seconds: 'Seconds',
+    scrapped: 'Scrapped',
+    flying: 'In work',
+    yield: 'Yield',
+    hours: 'Hours worked',
+    cost: 'Cost',
+    begun: 'First worked on',
+    done: 'Done',
+  },
+  stillIn: 'still in work',
+  notBegun: 'not begun',
+  doneOn: (last: string, late: number | null) =>
+    late === null || late === 0
+      ? dayWords(last)
+      : `${dayWords(last)}, ${days(Math.abs(late))} ${late > 0 ? 'late' : 'early'}`,
+  noDue: 'no due day',
+
+  losses: 'The largest losses',
+  lossesLead: {
+    money: 'The three causes that cost the most money.',
+    pieces: 'The three causes that took the most pieces; what they cost is not known yet.',
+  },
+  lossesUnknown: (n: number) => `${pieces(n)} more were lost, of which the money is not known.`,
+  noLosses: 'Nothing was lost.',
+  stage: 'Stage',
+  reason: 'Reason',
+  noReason: 'none given',
+  pieces: 'Pieces',
+  lost: 'Lost',
+
+  next: 'What the next plan takes over',
+  nextLead: 'Rates and times as they are believed now, all batches in them.',
+  nextMeans:
+    'What is believed of each stage is pooled across the woods, and rests on all that was ever tapped. Starts are those that would be enough for the firsts that were wanted, from nothing in work, with the chance that the batch asks for. Time is that of hands for one piece that comes out, work on lost ones and on what comes again in it.',
+  variant: 'Variant',
+  comesOut: 'Comes out',
+  firstsOf: 'Firsts of those',
+  timeEach: 'Time for one',
+  wanted: 'Firsts wanted',
+  starts: 'Starts enough',
+  startsOutOfReach: (n: number) => `more than ${wholeNumber(n)}`,
+  never: 'never certain',
+  nothingWanted: 'This batch wants nothing, so nothing is to be started.',
+  behind: 'What is behind it',
+  visits: 'Visits for one',
+  through: 'Comes through',
+  minutesEach: 'Each takes',
+  each: (minutes: number) => (minutes < 10 ? `${minutes.toFixed(1)} min` : workTime(minutes)),
+
+  fits: 'How large the next batch may be',
+  fitsLead: 'For the hours that shall go into it, with the same variants in the same shares.',
+  hoursAWeek: 'Hours a week',
+  weeks: 'Weeks',
+  badNumber: 'A whole number from 1 to 1,000.',
+  fitsAnswer: ({ low, likely, high }: Likely) =>
+    low === high
+      ? `About ${pieces(likely)} that come out.`
+      : `About ${pieces(likely)} that come out: ${wholeNumber(low)} to ${wholeNumber(high)}.`,
+  fitsUnknown: (stages: string) => `Not known: nobody has timed ${stages} yet.`,
+  fitsNothing: 'Not known: the batch wants nothing, or its route takes no hands.',
+  fitsMeans:
+    'Hours over the time that a piece takes which comes out. The range is that of the mean times, where enough taps are known; rates have a range too, which is not in it. Cures and places may hold you back before hands do: see the constraint.',
+
+  compare: 'Batches side by side',
+  compareLead: 'Those that are put away too, the latest due first.',
+  mostBatches: (n: number) => `The ${wholeNumber(n)} latest are shown.`,
+  perGood: 'Cost of one',
+  hoursEach: 'Hours for one',
+  moreRows: (n: number) => `${wholeNumber(n)} more are on the screen.`,
+} as const;
