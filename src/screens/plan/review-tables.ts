@@ -1,3 +1,4 @@
+import type { BatchId } from '../../domain/log/ids.ts';
 import { daysBetween } from '../../domain/plan/working-hours.ts';
 import { reviewWords as words } from '../../words/review-words.ts';
 import type { LargestLosses, NextRow, Outcome } from './review-view.ts';
@@ -13,7 +14,7 @@ export interface WordTable {
 
 /** Names, as the shop has them. */
 export interface ReviewNames {
-  readonly batch: (id: string) => string;
+  readonly batch: (id: BatchId) => string;
   readonly variant: (id: string) => string;
   readonly stage: (id: string) => string;
   readonly reason: (id: string) => string;

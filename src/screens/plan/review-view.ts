@@ -201,8 +201,15 @@ function rangeOf(times: readonly StageTime[], end: 'low' | 'likely' | 'high'): n
   return sum / times.reduce((so, { time }) => so + time.mean, 0);
 }
 
-/** The chosen batch, or the first. */
+/** The chosen batch, or the first of which there are pieces. */
 export const chosenOf = (
   batches: readonly BatchTargets[],
   id: BatchId | undefined,
-): BatchTargets | undefined => batches.find(({ batch }) => batch === id) ?? batches[0];
+): BatchTargets | undefined =>
+  batches.find(({ batch }) => batch === id) ?? batches.find(hasPieces) ?? batches[0];
+
+const hasPieces = ({ variants }: BatchTargets): boolean =>
+  variants.some(
+    ({ finished, scrapped, inFlight }) =>
+      finished.first + finished.second + scrapped > 0 || inFlight.length > 0,
+  );
