@@ -4,6 +4,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { cellsOf } from '../../src/app/csv.ts';
 import { launchBrowser, openDemo } from '../support/browser.ts';
 import { maker } from '../support/maker.ts';
+import { printed } from '../support/printed-page.ts';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -119,6 +120,53 @@ test('starts count what is in work, ask for more when more is wanted, and are re
     .filter({ hasText: /^Cheapest: start \d+/ })
     .waitFor();
   await tap('cost-forget');
+  expect(troubles).toEqual([]);
+  await page.context().close();
+});
+
+test('what holds the shop back is said, and a tap on another load tells what is behind it and what its hour earns', async () => {
+  const hands = await demoInHand();
+  const { page, at, goTo, troubles } = hands;
+  await goTo('#/plan/constraint');
+  await at('constraint-said').waitFor();
+  await inPlan(hands);
+  expect(await at('constraint-said').textContent()).toMatch(/^(Most loaded|What holds you back): .+ \d+ %/);
+  await page.locator('.table-pick').filter({ hasText: 'Clamps' }).click();
+  await at('constraint-behind').filter({ hasText: 'Behind it: Clamps' }).waitFor();
+  expect(await at('constraint-behind').textContent()).toMatch(/\d+ pieces are \d+ rounds? of \d+/);
+  expect(await at('constraint-earnings').textContent()).toContain('What an hour earns: Clamps');
+  const answer = () => at('mix-answer').textContent();
+  const ofWeek = Number(/^(\d+) pieces/.exec((await answer()) ?? '')?.[1]);
+  await at('mix-time').selectOption('own');
+  await at('mix-own').fill('10');
+  await page.waitForFunction(
+    (week) => {
+      const said = document.querySelector('[data-testid=mix-answer]')?.textContent ?? '';
+      const made = Number(/^(\d+) pieces/.exec(said)?.[1]);
+      return made > 0 && made < week / 4;
+    },
+    ofWeek,
+    { polling: 50 },
+  );
+  expect(troubles).toEqual([]);
+  await page.context().close();
+});
+
+test('a batch is looked back at, and printed on one page', async () => {
+  const hands = await demoInHand();
+  const { page, at, goTo, figure, troubles } = hands;
+  await goTo('#/plan/review');
+  await at('review-planned').waitFor();
+  await inPlan(hands);
+  const made = Number(await figure('planned-started-2'));
+  const parts = ['firsts', 'seconds', 'scrapped', 'flying'].map((row) => figure(`planned-${row}-2`));
+  expect((await Promise.all(parts)).reduce((sum, each) => sum + Number(each), 0)).toBe(made);
+  expect(await at('fits-answer').textContent()).toMatch(/^About \d+ pieces that come out/);
+  const pages = await printed(page);
+  expect(pages).toHaveLength(1);
+  expect(pages[0]?.text).toContain('Batches side by side');
+  // The margin at the foot stays blank.
+  expect(pages[0]?.inkIn({ x: 0, y: 285, width: 210, height: 12 })).toBeUndefined();
   expect(troubles).toEqual([]);
   await page.context().close();
 });

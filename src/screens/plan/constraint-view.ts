@@ -2,17 +2,20 @@ import { readWholeNumber } from '../../domain/command/whole-number.ts';
 import { celsiusOf, cureTime } from '../../domain/hold/cure-time.ts';
 import type { BatchId, ShopDay } from '../../domain/log/ids.ts';
 import { dayAfter } from '../../domain/log/zone.ts';
-import {
-  type ConstraintQuestion,
-  type ConstraintStudy,
-  contributionOf,
-  type LoadName,
-  type Stretch,
+import type {
+  ConstraintQuestion,
+  ConstraintStudy,
+  LoadName,
+  Stretch,
 } from '../../domain/plan/constraint/constraint-study.ts';
 import { contributionPerHour, type Earning } from '../../domain/plan/constraint/contribution-per-hour.ts';
 import type { HoldAsked } from '../../domain/plan/constraint/hold-offer.ts';
 import type { ResourceLoad } from '../../domain/plan/constraint/resource-load.ts';
-import type { DemandAsked, VariantDemand } from '../../domain/plan/constraint/variant-demand.ts';
+import {
+  contributionOf,
+  type DemandAsked,
+  type VariantDemand,
+} from '../../domain/plan/constraint/variant-demand.ts';
 import type { Amount, Missing } from '../../domain/plan/cost/amount.ts';
 import type { PlanQuestions } from '../../domain/plan/plan-study.ts';
 import { shiftsOfPeople } from '../../domain/plan/shifts-of-people.ts';

@@ -25,14 +25,14 @@ export const ReviewSheet = ({ title, tables, notes }: ReviewSheetProps) => (
   </article>
 );
 
-const PaperTable = ({ table: { caption, heads, rows, empty } }: { table: WordTable }) => (
+const PaperTable = ({ table: { caption, heads, texts, rows, empty } }: { table: WordTable }) => (
   <section>
     <table>
       <caption>{caption}</caption>
       <thead>
         <tr>
-          {heads.map((head) => (
-            <th key={head} scope="col">
+          {heads.map((head, at) => (
+            <th key={head} scope="col" data-text={at < texts || undefined}>
               {head}
             </th>
           ))}
@@ -41,11 +41,13 @@ const PaperTable = ({ table: { caption, heads, rows, empty } }: { table: WordTab
       <tbody>
         {rows.slice(0, mostRows).map(({ key, cells: [name, ...cells] }) => (
           <tr key={key}>
-            <th scope="row" dir="auto">
+            <th scope="row" dir="auto" data-text>
               {name}
             </th>
             {cells.map((cell, at) => (
-              <td key={heads[at + 1]}>{cell}</td>
+              <td key={heads[at + 1]} data-text={at + 1 < texts || undefined}>
+                {cell}
+              </td>
             ))}
           </tr>
         ))}

@@ -6,8 +6,9 @@ import type { LargestLosses, NextRow, Outcome } from './review-view.ts';
 /** A table in words, the same on the screen and on paper. */
 export interface WordTable {
   readonly caption: string;
-  /** The first of each row names it, the others are figures. */
   readonly heads: readonly string[];
+  /** So many columns, from the first on, are words; the others are figures. */
+  readonly texts: number;
   readonly rows: readonly { readonly key: string; readonly cells: readonly string[] }[];
   readonly empty: string;
 }
@@ -26,8 +27,13 @@ export function plannedTable({ target, review, sums, ...of }: Outcome): WordTabl
   const late = target.due === null || !days ? null : daysBetween(target.due, days.last);
   const isDone = of.flying === 0 && of.made > 0;
   const lines: readonly (readonly [key: keyof typeof names, planned: string, actual: string])[] = [
-    ['started', notRecorded, count(of.made)],
     ['firsts', count(sums.wanted), count(sums.firsts)],
+    [
+      'done',
+      target.due === null ? words.noDue : words.day(target.due),
+      !days ? words.notBegun : isDone ? words.doneOn(days.last, late) : words.stillIn,
+    ],
+    ['started', notRecorded, count(of.made)],
     ['seconds', none, count(sums.seconds)],
     ['scrapped', none, count(sums.scrapped)],
     ['flying', none, count(of.flying)],
@@ -35,15 +41,11 @@ export function plannedTable({ target, review, sums, ...of }: Outcome): WordTabl
     ['hours', notRecorded, words.time(review.minutes)],
     ['cost', notRecorded, costWords(of.cost)],
     ['begun', none, days ? words.day(days.first) : words.notBegun],
-    [
-      'done',
-      target.due === null ? words.noDue : words.day(target.due),
-      !days ? words.notBegun : isDone ? words.doneOn(days.last, late) : words.stillIn,
-    ],
   ];
   return {
     caption: words.planned,
     heads: [words.what, words.plan, words.actual],
+    texts: 1,
     rows: lines.map(([key, ...cells]) => ({ key, cells: [names[key], ...cells] })),
     empty: none,
   };
@@ -57,6 +59,7 @@ function costWords({ money, isPart }: Outcome['cost']): string {
 export const lossesTable = ({ rows }: LargestLosses, names: ReviewNames): WordTable => ({
   caption: words.losses,
   heads: [words.stage, words.reason, words.pieces, words.lost],
+  texts: 2,
   rows: rows.map(({ stage, reason, pieces, money }) => ({
     key: `${stage}|${reason ?? ''}`,
     cells: [
@@ -72,6 +75,7 @@ export const lossesTable = ({ rows }: LargestLosses, names: ReviewNames): WordTa
 export const nextTable = (rows: readonly NextRow[], names: ReviewNames): WordTable => ({
   caption: words.next,
   heads: [words.variant, words.comesOut, words.firstsOf, words.timeEach, words.wanted, words.starts],
+  texts: 1,
   rows: rows.map(({ demand, comesOut, minutes, wanted, start }) => ({
     key: demand.key,
     cells: [
@@ -103,6 +107,7 @@ function startWords(start: NextRow['start']): string {
 export const behindTable = (rows: readonly NextRow[], names: ReviewNames): WordTable => ({
   caption: words.behind,
   heads: [words.variant, words.stage, words.through, words.visits, words.minutesEach],
+  texts: 2,
   rows: rows.flatMap(({ demand }) =>
     demand.stages.map(({ stage, through, perOut, minutes }) => ({
       key: `${demand.key} ${stage}`,
@@ -131,6 +136,7 @@ export const compareTable = (outcomes: readonly Outcome[], names: ReviewNames): 
     words.perGood,
     words.rows.done,
   ],
+  texts: 1,
   rows: outcomes.map((outcome) => {
     const { target, review, sums, out, cost, flying } = outcome;
     return {

@@ -9,7 +9,7 @@ export const WordDataTable = ({ table, testId }: { table: WordTable; testId: str
     columns={table.heads.map((head, at) => ({
       key: head,
       head,
-      numeric: at > 0,
+      numeric: at >= table.texts || undefined,
       cell: ({ key, cells }) =>
         at > 0 ? <span data-testid={`${testId}-${key}-${at}`}>{cells[at]}</span> : cells[at],
     }))}

@@ -5,12 +5,11 @@ import type { StudyRoutes } from '../../study/study-routes.ts';
 import { survivalBySpecies } from '../../study/survival.ts';
 import { tapCounts } from '../../study/tap-counts.ts';
 import type { TapTable } from '../../study/tap-table.ts';
-import { type Amount, known, missingOf, notKnown } from '../cost/amount.ts';
 import { stageBeliefs } from '../starts/stage-beliefs.ts';
 import { type HoldAsked, type HoldOffer, holdOffer, type Working } from './hold-offer.ts';
 import { type MixVariant, type ProductMix, productMix } from './product-mix.ts';
 import { type ResourceLoad, resourceLoads } from './resource-load.ts';
-import { type DemandAsked, type VariantDemand, variantDemand } from './variant-demand.ts';
+import { contributionOf, type DemandAsked, type VariantDemand, variantDemand } from './variant-demand.ts';
 
 /** All hands together, hands at one stage, or the places of clamps and racks. */
 export type LoadName = 'hands' | `hands/${StageId}` | HoldGroup['key'];
@@ -49,13 +48,6 @@ export interface MixAnswer {
   readonly mix: ProductMix<string, LoadName>;
   /** Variants that are in no mix, since their contribution or what they take is not known. */
   readonly leftOut: readonly string[];
-}
-
-/** Price less parts of a piece that comes out; minor units. */
-export function contributionOf({ price, parts }: Pick<VariantDemand, 'price' | 'parts'>): Amount {
-  return price.kind === 'known' && parts.kind === 'known'
-    ? known(price.money - parts.money)
-    : notKnown(...missingOf([price, parts]));
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { BatchId, PartId, SpeciesId, StageId, VariantId } from '../../log/ids.ts';
 import type { VariantFact } from '../../set-up/facts.ts';
-import { type Amount, known, type Missing, notKnown } from '../cost/amount.ts';
+import { type Amount, known, type Missing, missingOf, notKnown } from '../cost/amount.ts';
 import { partsCost } from '../cost/work-cost.ts';
 import { piecesAhead, type StagePieces } from '../starts/pieces-ahead.ts';
 import type { StageBelief } from '../starts/stage-beliefs.ts';
@@ -86,6 +86,13 @@ export function variantDemand(asked: DemandAsked, believed: Believed): VariantDe
       minutes: minutesAt(stage),
     })),
   };
+}
+
+/** Price less parts of a piece that comes out; minor units. */
+export function contributionOf({ price, parts }: Pick<VariantDemand, 'price' | 'parts'>): Amount {
+  return price.kind === 'known' && parts.kind === 'known'
+    ? known(price.money - parts.money)
+    : notKnown(...missingOf([price, parts]));
 }
 
 const throughAll = (beliefs: readonly StageBelief[]): number =>

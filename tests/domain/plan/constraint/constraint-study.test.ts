@@ -3,9 +3,9 @@ import { cases } from '../../../../shared/check-values/constraint.json' with { t
 import type { PartId, StageId, VariantId } from '../../../../src/domain/log/ids.ts';
 import {
   type ConstraintQuestion,
-  contributionOf,
   studyConstraint,
 } from '../../../../src/domain/plan/constraint/constraint-study.ts';
+import { contributionOf } from '../../../../src/domain/plan/constraint/variant-demand.ts';
 import { tapTable } from '../../../../src/domain/study/log-of-taps.ts';
 import { aWorkshop } from '../../../support/a-shop.ts';
 import { batch, species } from '../../../support/workshop.ts';

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import type { BatchId, PartId, SpeciesId, StageId, VariantId } from '../../../../src/domain/log/ids.ts';
-import { contributionOf } from '../../../../src/domain/plan/constraint/constraint-study.ts';
 import {
   type Believed,
+  contributionOf,
   type DemandAsked,
   variantDemand,
 } from '../../../../src/domain/plan/constraint/variant-demand.ts';
