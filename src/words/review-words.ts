@@ -97,7 +97,8 @@ export const reviewWords = {
     'Hours over the time that a piece takes which comes out. The range is that of the mean times, where enough taps are known; rates have a range too, which is not in it. Cures and places may hold you back before hands do: see the constraint.',
 
   compare: 'Batches side by side',
-  compareLead: 'Those that are put away too, the latest due first.',
+  compareLead:
+    'Those that are put away too, the latest due first. Hours for one are told once nothing is in work.',
   mostBatches: (n: number) => `The ${wholeNumber(n)} latest are shown.`,
   perGood: 'Cost of one',
   hoursEach: 'Hours for one',

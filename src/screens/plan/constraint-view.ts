@@ -31,7 +31,7 @@ import type { Moment } from './today-view.ts';
 
 /** The stretch of time that a mix is for. */
 export const mixTimes = ['week', 'until', 'own'] as const;
-export type MixTime = (typeof mixTimes)[number];
+type MixTime = (typeof mixTimes)[number];
 
 export interface ConstraintChoice {
   /** Until this one is due. */

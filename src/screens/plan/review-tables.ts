@@ -145,7 +145,8 @@ export const compareTable = (outcomes: readonly Outcome[], names: ReviewNames): 
         names.batch(target.batch),
         ...[sums.wanted, sums.firsts, sums.seconds, sums.scrapped].map(words.count),
         outcome.yield === null ? words.none : words.share(outcome.yield),
-        out > 0 ? words.time(review.minutes / out) : words.none,
+        // Work on pieces that are not out yet would be borne by those that are.
+        out > 0 && flying === 0 ? words.time(review.minutes / out) : words.none,
         out > 0 ? costWords({ ...cost, money: cost.money / out }) : words.none,
         !review.days ? words.notBegun : flying > 0 ? words.stillIn : words.day(review.days.last),
       ],

@@ -98,7 +98,7 @@ export function outcomesOf(
   });
 }
 
-export function costOfBatch({ variants }: CostStudy): BatchCost {
+function costOfBatch({ variants }: CostStudy): BatchCost {
   return variants.reduce<BatchCost>(
     ({ money, isPart }, { cost }) =>
       cost.kind === 'not-known'

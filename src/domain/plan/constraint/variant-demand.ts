@@ -19,7 +19,7 @@ export interface DemandAsked extends Pick<VariantFact, 'bill' | 'firstPrice' | '
 }
 
 /** What a variant takes of a stage. */
-export interface StageDemand {
+interface StageDemand {
   readonly stage: StageId;
   /** Visits that are ahead, those of pieces to be started and those that come again among them. */
   readonly ahead: number;
