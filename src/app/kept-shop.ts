@@ -24,6 +24,7 @@ export async function openKeptShop(log: LogStore): Promise<KeptShop> {
   const opened = hasShopOutline(kept) ? { shop: kept, edition: snapshot?.edition ?? null } : undefined;
   const shop = opened?.shop ?? emptyShop();
   const touched: Touched = { trays: new Set(), days: new Set() };
+  const complete = new Set(shop.days.keys());
   const isWhole = signal(!opened || snapshot?.pages === 0);
   let edition = opened?.edition ?? null;
   let reading: Promise<void> | undefined;
@@ -31,7 +32,7 @@ export async function openKeptShop(log: LogStore): Promise<KeptShop> {
 
   async function readRest(): Promise<void> {
     const { readWhole } = await import('./whole-shop.ts');
-    edition = await readWhole(log, { shop, edition, touched });
+    edition = await readWhole(log, { shop, edition, complete, touched });
     isWhole.value = true;
   }
 

@@ -22,9 +22,18 @@ interface Kept {
 /** Another window may save between a front and its pages; one that always does is broken. */
 const mostReadings = 3;
 
+/** A shop that was opened with its front. */
+interface FrontOnly extends Kept {
+  /** The days that the front had: they lack nothing, whatever has come to other days since. */
+  readonly complete: ReadonlySet<ShopDay>;
+}
+
 /** Reads the pages that belong to a shop's front into it; the edition that it is of then. */
-export async function readWhole(log: LogStore, { shop, edition, touched }: Kept): Promise<number | null> {
-  if (edition !== null && (await readPages(log, { shop, edition }))) return edition;
+export async function readWhole(
+  log: LogStore,
+  { shop, edition, complete, touched }: FrontOnly,
+): Promise<number | null> {
+  if (edition !== null && (await readPages(log, { shop, edition, complete }))) return edition;
   // Pages of another edition may have the same taps as this front has got since: all is read anew.
   const anew = await readAnew(log);
   const { events } = await log.since(anew.shop.seen);
@@ -39,16 +48,16 @@ async function readAnew(log: LogStore): Promise<Pick<Kept, 'shop' | 'edition'>> 
     const { shop } = snapshot ?? {};
     if (snapshot?.format !== shopFormat || !hasShopOutline(shop)) break;
     const { edition } = snapshot;
-    if (await readPages(log, { shop, edition })) return { shop, edition };
+    const complete = new Set(shop.days.keys());
+    if (await readPages(log, { shop, edition, complete })) return { shop, edition };
   }
   return { shop: emptyShop(), edition: null };
 }
 
 async function readPages(
   log: LogStore,
-  { shop, edition }: { shop: Shop; edition: number },
+  { shop, edition, complete }: Pick<FrontOnly, 'shop' | 'complete'> & { readonly edition: number },
 ): Promise<boolean> {
-  const complete = new Set(shop.days.keys());
   try {
     return await log.loadPages(edition, (raw) => addPage(shop, { page: asPage(raw), complete }));
   } catch {

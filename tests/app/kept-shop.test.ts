@@ -70,6 +70,24 @@ describe('a shop kept in a snapshot of a front and pages', () => {
     );
   });
 
+  test('lacks nothing of an early day of which something was taken back before the pages were read', async () => {
+    const log = await openTestLog();
+    await append(log, demo, demo);
+    await (await opened(log)).keep();
+    const kept = await openKeptShop(log);
+    const early = demo.find((event) => event.kind === 'passed');
+    const last = demo.at(-1);
+    if (early?.kind !== 'passed' || !last) throw new Error('the demo passes pieces');
+    const { zone, day, person } = early;
+    const taken: ShopEvent = {
+      ...{ zone, day, person, station: 'late' as typeof early.station, seq: 1, stamp: last.stamp },
+      ...{ kind: 'voided', event: early },
+    };
+    kept.take([taken]);
+    await kept.whole();
+    expect(kept.shop.days).toEqual(shopOf([...demo, taken]).days);
+  });
+
   test('shows the trays in work at once, and the others and earlier days when the pages are read', async () => {
     const log = await openTestLog();
     await append(log, demo, demo);
