@@ -1,0 +1,100 @@
+import { chanceAt, tableLength } from './chance-tables.ts';
+import type { ChanceColumns, TimeColumns } from './compiled-plan.ts';
+import type { Floor } from './floor.ts';
+import { bitsAt, keyOf, normalOf, shareOf } from './keyed-random.ts';
+
+/** What a stream of draws is for; a stage has one of each, and so has a step. */
+const [WORK, LOADING, LOST, LOWERED, BACK] = [0, 1, 2, 3, 4];
+const KINDS = 5;
+const [PACE, STAGES, STEPS, FLAWS, TIMES] = [0, 1, 2, 3, 4];
+
+/**
+ * Draws what is true in a replication from what is believed: the pace, minutes and chances of each step. Variants share a
+ * part of their luck at a stage, since what is not known of a stage is not known of all of them.
+ *
+ * The three flaws of a visit are one chance with three parts, so that a visit without any, as most are, draws nothing: how
+ * many pieces pass before the next flaw is geometric, and is drawn once.
+ */
+export function drawBeliefs(floor: Floor, key: number): void {
+  const { plan, workMs, loadMs, gapScale, backPart, lostPart, flawKey, timeKey } = floor;
+  const pace = plan.paceLog + plan.paceSd * normalOf(keyOf(key, PACE));
+  const [stages, steps, flaws, times] = [
+    keyOf(key, STAGES),
+    keyOf(key, STEPS),
+    keyOf(key, FLAWS),
+    keyOf(key, TIMES),
+  ];
+  for (let step = 0; step < plan.stageOf.length; step += 1) {
+    const stage = plan.stageOf[step] ?? 0;
+    const ofStage = stage * KINDS;
+    const ofStep = step * KINDS;
+    workMs[step] = timeAt(plan.work, step, {
+      pace,
+      shared: bitsAt(stages, ofStage + WORK),
+      own: bitsAt(steps, ofStep + WORK),
+    });
+    if ((plan.cureMs[stage] ?? -1) >= 0) {
+      const luck = { pace, shared: bitsAt(stages, ofStage + LOADING), own: bitsAt(steps, ofStep + LOADING) };
+      loadMs[step] = timeAt(plan.loading, step, luck);
+    }
+    const lost = drawn(plan.lost, step, bitsAt(stages, ofStage + LOST), bitsAt(steps, ofStep + LOST));
+    const lowered = drawn(
+      plan.lowered,
+      step,
+      bitsAt(stages, ofStage + LOWERED),
+      bitsAt(steps, ofStep + LOWERED),
+    );
+    const back = drawn(plan.back, step, bitsAt(stages, ofStage + BACK), bitsAt(steps, ofStep + BACK));
+    const pass = (1 - back) * (1 - lost) * (1 - lowered);
+    const any = 1 - pass;
+    gapScale[step] = any > 0 ? 1 / Math.log(pass) : Number.NEGATIVE_INFINITY;
+    backPart[step] = any > 0 ? back / any : 0;
+    lostPart[step] = any > 0 ? (back + (1 - back) * lost) / any : 0;
+    flawKey[step] = bitsAt(flaws, step);
+    timeKey[step] = bitsAt(times, step);
+  }
+}
+
+interface Luck {
+  readonly pace: number;
+  readonly shared: number;
+  readonly own: number;
+}
+
+function timeAt({ logMs, sharedSd, ownSd }: TimeColumns, step: number, { pace, shared, own }: Luck): number {
+  const luck = (sharedSd[step] ?? 0) * normalOf(shared) + (ownSd[step] ?? 0) * normalOf(own);
+  return Math.exp((logMs[step] ?? 0) + pace + luck);
+}
+
+function drawn({ tables, shared, own }: ChanceColumns, step: number, bits: number, ownBits: number): number {
+  const z = (shared[step] ?? 0) * normalOf(bits) + (own[step] ?? 0) * normalOf(ownBits);
+  return chanceAt(tables, step * tableLength, z);
+}
+
+/** Pieces that pass before the next flaw of a step; Infinity where none comes. */
+export function nextGap(floor: Floor, step: number): number {
+  const count = floor.gaps[step] ?? 0;
+  floor.gaps[step] = count + 2;
+  const scale = floor.gapScale[step] ?? 0;
+  if (scale === Number.NEGATIVE_INFINITY) return Number.POSITIVE_INFINITY;
+  return Math.floor(Math.log(shareOf(bitsAt(floor.flawKey[step] ?? 0, count))) * scale);
+}
+
+/** A number between 0 and 1 that says what the flaw is whose gap was drawn last. */
+export const flawKind = (floor: Floor, step: number): number =>
+  shareOf(bitsAt(floor.flawKey[step] ?? 0, (floor.gaps[step] ?? 0) - 1));
+
+/**
+ * ms of `pieces` one after the other, each `each` on average: a gamma variate, as sums of gamma variates are, by
+ * E. B. Wilson and M. M. Hilferty, The distribution of chi-square, Proceedings of the National Academy of Sciences 17
+ * (1931) 684-688 (from memory): its cube root is nearly normal. Mean exact but for what is cut off below 0.
+ */
+export function timeTogether(
+  each: number,
+  { pieces, third, bits }: { readonly pieces: number; readonly third: number; readonly bits: number },
+): number {
+  const sd = third / Math.sqrt(pieces);
+  const root = 1 - sd * sd + sd * normalOf(bits);
+  const mean = 1 - sd ** 6;
+  return root > 0 ? (each * pieces * root * root * root) / mean : 0;
+}

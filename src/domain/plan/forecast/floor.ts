@@ -1,0 +1,242 @@
+import type { CompiledPlan } from './compiled-plan.ts';
+
+/**
+ * The shop floor of one replication: where lots are and what people do. Everything is allotted once and set back for each
+ * replication, so that nothing is made while it runs. Lots are numbers; a lot is in one list at a time, chained by `next`.
+ */
+export interface Floor {
+  readonly plan: CompiledPlan;
+  /** Of a lot. `redo` is a step or −1; `ready` is when its cure ends, or before which it is not there. */
+  readonly step: Int32Array;
+  readonly firsts: Int32Array;
+  readonly seconds: Int32Array;
+  readonly redo: Int32Array;
+  readonly ready: Float64Array;
+  readonly next: Int32Array;
+  /** Lots below `used` were in use; `spare` begins the chain of those that are no longer. */
+  used: number;
+  spare: number;
+  /** Lists of lots that can be taken up, by class × list; −1 is nothing. */
+  readonly heads: Int32Array;
+  readonly tails: Int32Array;
+  /** A bit for each list with a lot in it: words of 32 lists, by class × word. */
+  readonly words: number;
+  readonly masks: Int32Array;
+  /** Lots that are not ready yet, by stage where they cure; the last list is of those that are yet to come. */
+  readonly laterHeads: Int32Array;
+  readonly laterTails: Int32Array;
+  /** Those of these lists that ever have a lot, and when the first of all is ready; Infinity when none is waited for. */
+  readonly laterLists: Int32Array;
+  soonest: number;
+  /** Of a resource: places that are free. */
+  readonly free: Int32Array;
+  /** Of a person: when free, or next at work; the lot in hand, −1 for none, and its list; the stretch of the calendar. */
+  readonly at: Float64Array;
+  readonly lotOf: Int32Array;
+  readonly listOf: Int32Array;
+  readonly stretch: Int32Array;
+  /** 1 for who is at hand with nothing to do; `at` is then Infinity. */
+  readonly idle: Uint8Array;
+  idlers: number;
+  /** Of a step, drawn for the replication: ms of a piece, chances of the three flaws as parts of one, and draws so far. */
+  readonly workMs: Float64Array;
+  readonly loadMs: Float64Array;
+  readonly gapScale: Float64Array;
+  readonly backPart: Float64Array;
+  readonly lostPart: Float64Array;
+  readonly gap: Float64Array;
+  readonly gaps: Int32Array;
+  readonly visits: Int32Array;
+  readonly flawKey: Int32Array;
+  readonly timeKey: Int32Array;
+  /** Pieces that are neither finished nor scrapped; visits of lots; good ones that are missing, over all variants. */
+  left: number;
+  totalVisits: number;
+  shortOf: number;
+  /** When the last piece left, and when every variant had its good ones; Infinity until then. */
+  doneAt: number;
+  enoughAt: number;
+  /** Of a variant: good ones that are missing, pieces finished as seconds, scrapped. */
+  readonly missing: Int32Array;
+  readonly asSeconds: Int32Array;
+  readonly scrapped: Int32Array;
+  /** Good ones by variant × mark, each in the first mark at or after its end; beyond the last they are not kept. */
+  readonly marks: Float64Array;
+  readonly goodAt: Int32Array;
+  mark: number;
+  /** Of a stage, over all replications so far: ms that people worked there, and visits of pieces. */
+  readonly workedMs: Float64Array;
+  readonly pieceVisits: Float64Array;
+}
+
+/** @param marks moments at which good ones are counted, ascending */
+export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
+  const steps = plan.stageOf.length;
+  // A lot has at least one piece, and what a hold takes of one is another for a moment.
+  const lots = plan.pieces + plan.people + 1;
+  const lists = plan.classes * 2 * plan.stages;
+  const words = Math.max(1, Math.ceil((2 * plan.stages) / 32));
+  const integers = (length: number) => new Int32Array(length);
+  const numbers = (length: number) => new Float64Array(length);
+  return {
+    plan,
+    ...{ step: integers(lots), firsts: integers(lots), seconds: integers(lots), redo: integers(lots) },
+    ...{ ready: numbers(lots), next: integers(lots), used: 0, spare: -1 },
+    ...{ heads: integers(lists), tails: integers(lists), words, masks: integers(plan.classes * words) },
+    ...{ laterHeads: integers(plan.stages + 1), laterTails: integers(plan.stages + 1), soonest: 0 },
+    laterLists: Int32Array.from([
+      ...[...plan.cureMs.keys()].filter((stage) => (plan.cureMs[stage] ?? -1) >= 0),
+      plan.stages,
+    ]),
+    free: integers(plan.resources),
+    ...{ at: numbers(plan.people), lotOf: integers(plan.people), listOf: integers(plan.people) },
+    ...{ stretch: integers(plan.people), idle: new Uint8Array(plan.people), idlers: 0 },
+    ...{ workMs: numbers(steps), loadMs: numbers(steps), gapScale: numbers(steps) },
+    ...{ backPart: numbers(steps), lostPart: numbers(steps), gap: numbers(steps) },
+    ...{ gaps: integers(steps), visits: integers(steps), flawKey: integers(steps), timeKey: integers(steps) },
+    ...{ left: 0, totalVisits: 0, shortOf: 0, doneAt: 0, enoughAt: 0 },
+    ...{
+      missing: integers(plan.variants),
+      asSeconds: integers(plan.variants),
+      scrapped: integers(plan.variants),
+    },
+    ...{ marks: Float64Array.from(marks), goodAt: integers(plan.variants * (marks.length + 1)), mark: 0 },
+    ...{ workedMs: numbers(plan.stages), pieceVisits: numbers(plan.stages) },
+  };
+}
+
+/** Sets everything back to how it is now. */
+export function clearFloor(floor: Floor): void {
+  const { plan } = floor;
+  const { begin, now } = plan;
+  floor.step.set(begin.step);
+  floor.firsts.set(begin.firsts);
+  floor.seconds.set(begin.seconds);
+  floor.redo.set(begin.redo);
+  floor.ready.set(begin.ready);
+  floor.used = begin.step.length;
+  floor.spare = -1;
+  for (const list of [floor.heads, floor.tails, floor.laterHeads, floor.laterTails, floor.lotOf])
+    list.fill(-1);
+  for (const count of [floor.masks, floor.asSeconds, floor.scrapped, floor.goodAt, floor.gaps, floor.visits])
+    count.fill(0);
+  floor.gap.fill(-1);
+  floor.free.set(plan.capacity);
+  floor.missing.set(plan.missing);
+  floor.idle.fill(0);
+  floor.idlers = 0;
+  floor.at.fill(now);
+  floor.stretch.set(plan.calendar.first.subarray(0, plan.people));
+  floor.left = plan.pieces;
+  floor.totalVisits = 0;
+  floor.shortOf = plan.missing.reduce((sum, pieces) => sum + pieces, 0);
+  floor.doneAt = plan.pieces === 0 ? now : Number.POSITIVE_INFINITY;
+  floor.enoughAt = floor.shortOf === 0 ? now : Number.POSITIVE_INFINITY;
+  floor.mark = 0;
+  floor.soonest = Number.POSITIVE_INFINITY;
+  for (let at = 0; at < begin.order.length; at += 1) placeAtFirst(floor, begin.order[at] ?? 0);
+}
+
+function placeAtFirst(floor: Floor, lot: number): void {
+  const { plan } = floor;
+  const stage = plan.stageOf[floor.step[lot] ?? 0] ?? 0;
+  if (plan.begin.isHeld[lot] === 1) {
+    const resource = plan.resourceOf[stage] ?? 0;
+    floor.free[resource] = (floor.free[resource] ?? 0) - piecesOf(floor, lot);
+    putLater(floor, lot, stage);
+  } else if ((floor.ready[lot] ?? 0) > plan.now) putLater(floor, lot, plan.stages);
+  else putWaiting(floor, lot, 2 * stage);
+}
+
+export const piecesOf = (floor: Floor, lot: number): number =>
+  (floor.firsts[lot] ?? 0) + (floor.seconds[lot] ?? 0);
+
+/** A lot that is not in use; its fields are those of one before it. */
+export function newLot(floor: Floor): number {
+  const lot = floor.spare;
+  if (lot < 0) {
+    floor.used += 1;
+    return floor.used - 1;
+  }
+  floor.spare = floor.next[lot] ?? -1;
+  return lot;
+}
+
+export function dropLot(floor: Floor, lot: number): void {
+  floor.next[lot] = floor.spare;
+  floor.spare = lot;
+}
+
+/** Puts a lot at the end of a list of its class. */
+export function putWaiting(floor: Floor, lot: number, list: number): void {
+  const { plan, heads, tails, next, masks } = floor;
+  const due = plan.classOf[plan.variantOf[floor.step[lot] ?? 0] ?? 0] ?? 0;
+  const place = due * 2 * plan.stages + list;
+  const tail = tails[place] ?? -1;
+  next[lot] = -1;
+  tails[place] = lot;
+  if (tail >= 0) {
+    next[tail] = lot;
+    return;
+  }
+  heads[place] = lot;
+  const word = due * floor.words + (list >> 5);
+  masks[word] = (masks[word] ?? 0) | (1 << (list & 31));
+}
+
+/** Takes the first lot off a list. */
+export function takeWaiting(floor: Floor, due: number, list: number): void {
+  const { heads, tails, next, masks, plan } = floor;
+  const place = due * 2 * plan.stages + list;
+  const after = next[heads[place] ?? 0] ?? -1;
+  heads[place] = after;
+  if (after >= 0) return;
+  tails[place] = -1;
+  const word = due * floor.words + (list >> 5);
+  masks[word] = (masks[word] ?? 0) & ~(1 << (list & 31));
+}
+
+/** Puts a lot where it belongs by when it is ready, behind those that are ready as soon: nearly always at the end. */
+export function putLater(floor: Floor, lot: number, list: number): void {
+  const { laterHeads, laterTails, ready, next } = floor;
+  const when = ready[lot] ?? 0;
+  if (when < floor.soonest) floor.soonest = when;
+  const tail = laterTails[list] ?? -1;
+  if (tail < 0 || (ready[tail] ?? 0) <= when) {
+    next[lot] = -1;
+    laterTails[list] = lot;
+    if (tail < 0) laterHeads[list] = lot;
+    else next[tail] = lot;
+    return;
+  }
+  let before = -1;
+  let after = laterHeads[list] ?? -1;
+  while (after >= 0 && (ready[after] ?? 0) <= when) {
+    before = after;
+    after = next[after] ?? -1;
+  }
+  next[lot] = after;
+  if (before < 0) laterHeads[list] = lot;
+  else next[before] = lot;
+}
+
+/** Lets what is ready by `time` be taken up. */
+export function releaseReady(floor: Floor, time: number): void {
+  if (time < floor.soonest) return;
+  const { laterHeads, laterTails, laterLists, ready, next, plan } = floor;
+  let soonest = Number.POSITIVE_INFINITY;
+  for (let at = 0; at < laterLists.length; at += 1) {
+    const list = laterLists[at] ?? 0;
+    let lot = laterHeads[list] ?? -1;
+    while (lot >= 0 && (ready[lot] ?? 0) <= time) {
+      const after = next[lot] ?? -1;
+      const isCured = list < plan.stages;
+      putWaiting(floor, lot, isCured ? 2 * list + 1 : 2 * (plan.stageOf[floor.step[lot] ?? 0] ?? 0));
+      lot = after;
+    }
+    laterHeads[list] = lot;
+    if (lot < 0) laterTails[list] = -1;
+    else if ((ready[lot] ?? 0) < soonest) soonest = ready[lot] ?? 0;
+  }
+  floor.soonest = soonest;
+}

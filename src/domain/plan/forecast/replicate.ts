@@ -1,0 +1,105 @@
+import { drawBeliefs } from './draw-beliefs.ts';
+import { clearFloor, type Floor, releaseReady } from './floor.ts';
+import { keyOf } from './keyed-random.ts';
+import { beginWork, canBegin, endWork } from './visit.ts';
+
+/**
+ * Works the plan off once, by discrete events, with the luck of this replication; what came of it stands on the floor
+ * until the next one. Ends when nothing is left, when nothing can go on (then `doneAt` stays Infinity), at the end of
+ * everybody's calendar, and after `mostVisits`.
+ *
+ * There is no list of events: people are few, so the next one to be free is found by looking at each; lots that cure
+ * at a stage are ready in the order in which they were loaded, so the first one of each list is the next.
+ *
+ * The rule by which people choose: what is due first; of that what is nearest to its end, by the order of the stages;
+ * there what has come first. A hold is loaded when half of a tray finds place in it, or half of all its places are free;
+ * who takes up a tray does all of it. It is no best schedule, but what a sensible shop does without one.
+ */
+export function replicate(
+  floor: Floor,
+  { seed, replication }: { readonly seed: number; readonly replication: number },
+): void {
+  clearFloor(floor);
+  drawBeliefs(floor, keyOf(keyOf(0, seed), replication));
+  while (floor.left > 0 && floor.totalVisits < floor.plan.mostVisits) {
+    const person = nextPerson(floor);
+    const time = Math.min(
+      person < 0 ? Number.POSITIVE_INFINITY : (floor.at[person] ?? 0),
+      soonestForIdlers(floor),
+    );
+    if (time === Number.POSITIVE_INFINITY) return;
+    releaseReady(floor, time);
+    if (person >= 0 && floor.at[person] === time) {
+      if ((floor.lotOf[person] ?? -1) >= 0) endWork(floor, person, time);
+      findWork(floor, person, time);
+    }
+    if (floor.idlers > 0) wakeIdlers(floor, time);
+  }
+}
+
+/** The one who is free first, the first of those who are at once; −1 when nobody will be. */
+function nextPerson({ at, plan }: Floor): number {
+  let found = -1;
+  let soonest = Number.POSITIVE_INFINITY;
+  for (let person = 0; person < plan.people; person += 1) {
+    const when = at[person] ?? soonest;
+    if (when < soonest) {
+      soonest = when;
+      found = person;
+    }
+  }
+  return found;
+}
+
+const soonestForIdlers = (floor: Floor) => (floor.idlers > 0 ? floor.soonest : Number.POSITIVE_INFINITY);
+
+function wakeIdlers(floor: Floor, time: number): void {
+  const { idle, plan } = floor;
+  for (let person = 0; person < plan.people; person += 1) {
+    if (idle[person] === 0) continue;
+    idle[person] = 0;
+    floor.idlers -= 1;
+    findWork(floor, person, time);
+  }
+}
+
+/** Gives the person something to do, or lets them wait for it, or for their hours. */
+function findWork(floor: Floor, person: number, time: number): void {
+  const { first, from, to } = floor.plan.calendar;
+  const beyond = first[person + 1] ?? 0;
+  let stretch = floor.stretch[person] ?? 0;
+  while (stretch < beyond && (to[stretch] ?? 0) <= time) stretch += 1;
+  floor.stretch[person] = stretch;
+  if (stretch === beyond) {
+    floor.at[person] = Number.POSITIVE_INFINITY;
+    return;
+  }
+  const begins = from[stretch] ?? 0;
+  if (begins > time) {
+    floor.at[person] = begins;
+    return;
+  }
+  if (takeUp(floor, person, time)) return;
+  floor.idle[person] = 1;
+  floor.idlers += 1;
+  floor.at[person] = Number.POSITIVE_INFINITY;
+}
+
+function takeUp(floor: Floor, person: number, time: number): boolean {
+  const { masks, words, plan } = floor;
+  for (let due = 0; due < plan.classes; due += 1) {
+    for (let word = words - 1; word >= 0; word -= 1) {
+      let lists = masks[due * words + word] ?? 0;
+      while (lists !== 0) {
+        const bit = 31 - Math.clz32(lists);
+        const list = word * 32 + bit;
+        if (canBegin(floor, due, list)) {
+          beginWork(floor, { person, due, list, time });
+          return true;
+        }
+        lists &= ~(1 << bit);
+      }
+    }
+  }
+  return false;
+}

@@ -1,0 +1,128 @@
+import { compiledPlan } from './compiled-plan.ts';
+import { demandPlan } from './demand-plan.ts';
+import { type Floor, newFloor } from './floor.ts';
+import type { PlanModel } from './plan-model.ts';
+import { replicate } from './replicate.ts';
+
+/** What is to be worked out. The same order gives the same answer, on any tablet and in any parts. */
+export interface ForecastOrder {
+  readonly plan: PlanModel;
+  /** Moments at which good ones are counted, ascending: the ends of the days to come. */
+  readonly marks: readonly number[];
+  /** A whole number; plans that are compared have the same one. */
+  readonly seed: number;
+  readonly replications: number;
+}
+
+/** What came of the replications from `from` on; tables have a row for each. Plain data, so that it can be handed over. */
+export interface Runs {
+  readonly from: number;
+  readonly count: number;
+  /** ms UTC: when the last piece was finished or scrapped, and when every variant had its good ones; Infinity for never. */
+  readonly doneAt: Float64Array<ArrayBuffer>;
+  readonly enoughAt: Float64Array<ArrayBuffer>;
+  /** Good ones by then, with those that are finished now: variant × mark. */
+  readonly good: Int32Array<ArrayBuffer>;
+  /** By the end, of those that are in the plan: finished as seconds, and scrapped, by variant. */
+  readonly seconds: Int32Array<ArrayBuffer>;
+  readonly scrapped: Int32Array<ArrayBuffer>;
+  /** Sums over the replications by stage: ms of hands, whole, and visits of pieces. */
+  readonly workedMs: Float64Array<ArrayBuffer>;
+  readonly pieceVisits: Float64Array<ArrayBuffer>;
+}
+
+/**
+ * Gets a plan ready to be worked off; the function that is given does so for the replications from `from` on, before `to`.
+ *
+ * @throws {RangeError} see `demandPlan`; for marks that do not ascend
+ */
+export function replicator({ plan, marks, seed }: ForecastOrder): (from: number, to: number) => Runs {
+  demandPlan(plan);
+  if (marks.some((mark, at) => !(mark > (marks[at - 1] ?? Number.NEGATIVE_INFINITY))))
+    throw new RangeError('Marks ascend');
+  const floor = newFloor(compiledPlan(plan), marks);
+  return (from, to) => {
+    const runs = emptyRuns({ from, count: to - from }, floor);
+    floor.workedMs.fill(0);
+    floor.pieceVisits.fill(0);
+    for (let at = 0; at < runs.count; at += 1) {
+      replicate(floor, { seed, replication: from + at });
+      keep(runs, at, floor);
+    }
+    runs.workedMs.set(floor.workedMs);
+    runs.pieceVisits.set(floor.pieceVisits);
+    return runs;
+  };
+}
+
+function emptyRuns({ from, count }: Pick<Runs, 'from' | 'count'>, { plan, marks }: Floor): Runs {
+  return {
+    ...{ from, count, doneAt: new Float64Array(count), enoughAt: new Float64Array(count) },
+    good: new Int32Array(count * plan.variants * marks.length),
+    seconds: new Int32Array(count * plan.variants),
+    scrapped: new Int32Array(count * plan.variants),
+    workedMs: new Float64Array(plan.stages),
+    pieceVisits: new Float64Array(plan.stages),
+  };
+}
+
+function keep(runs: Runs, at: number, floor: Floor): void {
+  const { plan, marks, goodAt } = floor;
+  runs.doneAt[at] = floor.doneAt;
+  runs.enoughAt[at] = floor.enoughAt;
+  runs.seconds.set(floor.asSeconds, at * plan.variants);
+  runs.scrapped.set(floor.scrapped, at * plan.variants);
+  let place = at * plan.variants * marks.length;
+  for (let variant = 0; variant < plan.variants; variant += 1) {
+    let sum = plan.finished[variant] ?? 0;
+    for (let mark = 0; mark < marks.length; mark += 1) {
+      sum += goodAt[variant * (marks.length + 1) + mark] ?? 0;
+      runs.good[place] = sum;
+      place += 1;
+    }
+  }
+}
+
+/** Puts parts together in the order of their replications: however they were cut, they come to the same. */
+export function joinedRuns(parts: readonly Runs[]): Runs {
+  const sorted = parts.toSorted((a, b) => a.from - b.from);
+  const numbers = (of: (runs: Runs) => Float64Array<ArrayBuffer>) => joined(sorted.map(of), Float64Array);
+  const integers = (of: (runs: Runs) => Int32Array<ArrayBuffer>) => joined(sorted.map(of), Int32Array);
+  return {
+    from: sorted[0]?.from ?? 0,
+    count: sorted.reduce((sum, { count }) => sum + count, 0),
+    doneAt: numbers(({ doneAt }) => doneAt),
+    enoughAt: numbers(({ enoughAt }) => enoughAt),
+    good: integers(({ good }) => good),
+    seconds: integers(({ seconds }) => seconds),
+    scrapped: integers(({ scrapped }) => scrapped),
+    workedMs: summed(sorted.map(({ workedMs }) => workedMs)),
+    pieceVisits: summed(sorted.map(({ pieceVisits }) => pieceVisits)),
+  };
+}
+
+function joined<Column extends Float64Array | Int32Array>(
+  columns: readonly Column[],
+  make: new (length: number) => Column,
+): Column {
+  const all = new make(columns.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const column of columns) {
+    all.set(column, at);
+    at += column.length;
+  }
+  return all;
+}
+
+/** Whole numbers below 2⁵³: their sum does not depend on the order. */
+function summed(columns: readonly Float64Array[]): Float64Array<ArrayBuffer> {
+  const sums = new Float64Array(columns[0]?.length ?? 0);
+  for (const column of columns) column.forEach((value, at) => (sums[at] = (sums[at] ?? 0) + value));
+  return sums;
+}
+
+/** The memory of some runs, to be handed over instead of copied. */
+export const buffersOfRuns = (runs: Runs): readonly ArrayBuffer[] =>
+  [runs.doneAt, runs.enoughAt, runs.good, runs.seconds, runs.scrapped, runs.workedMs, runs.pieceVisits].map(
+    ({ buffer }) => buffer,
+  );

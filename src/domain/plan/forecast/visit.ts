@@ -1,0 +1,236 @@
+import { flawKind, nextGap, timeTogether } from './draw-beliefs.ts';
+import { dropLot, type Floor, newLot, piecesOf, putLater, putWaiting, takeWaiting } from './floor.ts';
+import { bitsAt } from './keyed-random.ts';
+
+/** Lets a person begin on the first lot of a list, of which `canBegin` was true, at a moment of that person's hours. */
+export function beginWork(
+  floor: Floor,
+  {
+    person,
+    due,
+    list,
+    time,
+  }: { readonly person: number; readonly due: number; readonly list: number; readonly time: number },
+): void {
+  const { plan, free, heads } = floor;
+  const lot = heads[due * 2 * plan.stages + list] ?? 0;
+  const stage = list >> 1;
+  const resource = plan.resourceOf[stage] ?? 0;
+  const isHold = (plan.cureMs[stage] ?? -1) >= 0;
+  const isLoading = isHold && (list & 1) === 0;
+  const step = floor.step[lot] ?? 0;
+  const all = piecesOf(floor, lot);
+  const fit = isLoading ? Math.min(all, free[resource] ?? 0) : all;
+
+  const visit = floor.visits[step] ?? 0;
+  floor.visits[step] = visit + 1;
+  floor.totalVisits += 1;
+  const ms = Math.floor(
+    timeTogether((isLoading ? floor.loadMs[step] : floor.workMs[step]) ?? 0, {
+      pieces: fit,
+      third: (isLoading ? plan.loading.third[step] : plan.work.third[step]) ?? 0,
+      bits: bitsAt(floor.timeKey[step] ?? 0, visit),
+    }) + 0.5,
+  );
+  const pieces = piecesBeforeAbsence(floor, { person, time, ms, pieces: fit });
+  const taken = pieces === fit ? ms : Math.floor((ms * pieces) / fit + 0.5);
+
+  let inHand = lot;
+  if (pieces === all) takeWaiting(floor, due, list);
+  else inHand = splitOff(floor, lot, pieces);
+  if (isLoading) free[resource] = (free[resource] ?? 0) - pieces;
+  else if (!isHold) free[resource] = (free[resource] ?? 0) - 1;
+  floor.lotOf[person] = inHand;
+  floor.listOf[person] = list;
+  floor.at[person] = endOfWork(floor, { person, time, ms: taken });
+  floor.workedMs[stage] = (floor.workedMs[stage] ?? 0) + taken;
+  if (!isLoading) floor.pieceVisits[stage] = (floor.pieceVisits[stage] ?? 0) + pieces;
+}
+
+/** Whether the first lot of a list can be begun on: a lathe is free, or as many places as make loading worth while. */
+export function canBegin(floor: Floor, due: number, list: number): boolean {
+  const { plan, free, heads } = floor;
+  const stage = list >> 1;
+  if ((list & 1) === 1) return true;
+  const resource = plan.resourceOf[stage] ?? 0;
+  const places = free[resource] ?? 0;
+  if ((plan.cureMs[stage] ?? -1) < 0) return places > 0;
+  const pieces = Math.min(
+    piecesOf(floor, heads[due * 2 * plan.stages + list] ?? 0),
+    plan.capacity[resource] ?? 0,
+  );
+  // A tray is not torn apart for the sake of a clamp or two.
+  return places > 0 && 2 * places >= pieces;
+}
+
+interface Stretch {
+  readonly person: number;
+  readonly time: number;
+  readonly ms: number;
+}
+
+/** When the person has worked so long, by the calendar; Infinity where it ends before. */
+function endOfWork(floor: Floor, { person, time, ms }: Stretch): number {
+  const { first, from, worked, to } = floor.plan.calendar;
+  const beyond = first[person + 1] ?? 0;
+  let at = floor.stretch[person] ?? 0;
+  const until = (worked[at] ?? 0) + time - (from[at] ?? 0) + ms;
+  while (at + 1 < beyond && until > (worked[at + 1] ?? 0)) at += 1;
+  floor.stretch[person] = at;
+  const end = (from[at] ?? 0) + until - (worked[at] ?? 0);
+  return end > (to[at] ?? 0) ? Number.POSITIVE_INFINITY : end;
+}
+
+/** How many of the pieces are done before the person is away for days; at least one. */
+function piecesBeforeAbsence(
+  floor: Floor,
+  { person, time, ms, pieces }: Stretch & { readonly pieces: number },
+): number {
+  const { from, worked, untilAway } = floor.plan.calendar;
+  const at = floor.stretch[person] ?? 0;
+  const left = (untilAway[at] ?? 0) - (worked[at] ?? 0) - (time - (from[at] ?? 0));
+  if (ms <= left || pieces === 1) return pieces;
+  return Math.max(1, Math.floor((pieces * left) / ms));
+}
+
+/** A new lot of the first `pieces` of a lot, firsts before seconds. */
+function splitOff(floor: Floor, lot: number, pieces: number): number {
+  const { step, firsts, seconds, redo } = floor;
+  const part = newLot(floor);
+  const taken = Math.min(pieces, firsts[lot] ?? 0);
+  step[part] = step[lot] ?? 0;
+  redo[part] = redo[lot] ?? -1;
+  firsts[part] = taken;
+  seconds[part] = pieces - taken;
+  firsts[lot] = (firsts[lot] ?? 0) - taken;
+  seconds[lot] = (seconds[lot] ?? 0) - (pieces - taken);
+  return part;
+}
+
+/** What the person had in hand goes on its way. */
+export function endWork(floor: Floor, person: number, time: number): void {
+  const { plan, free } = floor;
+  const lot = floor.lotOf[person] ?? 0;
+  const list = floor.listOf[person] ?? 0;
+  const stage = list >> 1;
+  floor.lotOf[person] = -1;
+  const cure = plan.cureMs[stage] ?? -1;
+  if (cure >= 0 && (list & 1) === 0) {
+    floor.ready[lot] = time + cure;
+    putLater(floor, lot, stage);
+    return;
+  }
+  const resource = plan.resourceOf[stage] ?? 0;
+  free[resource] = (free[resource] ?? 0) + (cure >= 0 ? piecesOf(floor, lot) : 1);
+  const step = floor.step[lot] ?? 0;
+  const redo = floor.redo[lot] ?? -1;
+  if (redo < 0 || redo === step) tryPieces(floor, lot, time);
+  if (piecesOf(floor, lot) === 0) dropLot(floor, lot);
+  else moveOn(floor, lot, time);
+}
+
+function moveOn(floor: Floor, lot: number, time: number): void {
+  const { plan, step, redo } = floor;
+  const here = step[lot] ?? 0;
+  if (plan.isLast[here] === 1) {
+    finish(floor, lot, time);
+    return;
+  }
+  if (redo[lot] === here) redo[lot] = -1;
+  step[lot] = here + 1;
+  putWaiting(floor, lot, 2 * (plan.stageOf[here + 1] ?? 0));
+}
+
+/** The trial of each piece of a lot: the stream of the step says how many pass before the next flaw. */
+function tryPieces(floor: Floor, lot: number, time: number): void {
+  const { gap, firsts, step } = floor;
+  const here = step[lot] ?? 0;
+  const all = piecesOf(floor, lot);
+  let at = gap[here] ?? 0;
+  if (at < 0) at = nextGap(floor, here);
+  if (at < all) {
+    const whole = firsts[lot] ?? 0;
+    let lastBack = -1;
+    while (at < all) {
+      lastBack = flaw(floor, lot, { isFirst: at < whole, lastBack, time });
+      at += 1 + nextGap(floor, here);
+    }
+  }
+  gap[here] = at - all;
+}
+
+/** A piece of the lot meets a flaw; gives the lot of what was last sent back from this one, −1 for none. */
+function flaw(
+  floor: Floor,
+  lot: number,
+  {
+    isFirst,
+    lastBack,
+    time,
+  }: { readonly isFirst: boolean; readonly lastBack: number; readonly time: number },
+): number {
+  const { plan, firsts, seconds, step, backPart, lostPart } = floor;
+  const here = step[lot] ?? 0;
+  const kind = flawKind(floor, here);
+  const sentBack = backPart[here] ?? 0;
+  if (kind >= (lostPart[here] ?? 0)) {
+    if (isFirst) {
+      firsts[lot] = (firsts[lot] ?? 0) - 1;
+      seconds[lot] = (seconds[lot] ?? 0) + 1;
+    }
+    return lastBack;
+  }
+  if (isFirst) firsts[lot] = (firsts[lot] ?? 0) - 1;
+  else seconds[lot] = (seconds[lot] ?? 0) - 1;
+  if (kind >= sentBack) {
+    const variant = plan.variantOf[here] ?? 0;
+    floor.scrapped[variant] = (floor.scrapped[variant] ?? 0) + 1;
+    leave(floor, 1, time);
+    return lastBack;
+  }
+  const to = targetOf(floor, here, kind / sentBack);
+  const isSame = lastBack >= 0 && step[lastBack] === to;
+  const back = isSame ? lastBack : newLot(floor);
+  if (!isSame) {
+    step[back] = to;
+    firsts[back] = 0;
+    seconds[back] = 0;
+    floor.redo[back] = here;
+    putWaiting(floor, back, 2 * (plan.stageOf[to] ?? 0));
+  }
+  if (isFirst) firsts[back] = (firsts[back] ?? 0) + 1;
+  else seconds[back] = (seconds[back] ?? 0) + 1;
+  return back;
+}
+
+function targetOf({ plan }: Floor, step: number, share: number): number {
+  const last = (plan.backFrom[step + 1] ?? 0) - 1;
+  let at = plan.backFrom[step] ?? 0;
+  while (at < last && share >= (plan.backShare[at] ?? 1)) at += 1;
+  return plan.backTo[at] ?? 0;
+}
+
+function finish(floor: Floor, lot: number, time: number): void {
+  const { plan, marks, goodAt, missing } = floor;
+  const variant = plan.variantOf[floor.step[lot] ?? 0] ?? 0;
+  const [firsts, seconds] = [floor.firsts[lot] ?? 0, floor.seconds[lot] ?? 0];
+  const good = plan.countsSeconds ? firsts + seconds : firsts;
+  floor.asSeconds[variant] = (floor.asSeconds[variant] ?? 0) + seconds;
+  while (floor.mark < marks.length && (marks[floor.mark] ?? 0) < time) floor.mark += 1;
+  const place = variant * (marks.length + 1) + floor.mark;
+  goodAt[place] = (goodAt[place] ?? 0) + good;
+  const wanted = missing[variant] ?? 0;
+  if (wanted > 0) {
+    const found = Math.min(wanted, good);
+    missing[variant] = wanted - found;
+    floor.shortOf -= found;
+    if (floor.shortOf === 0) floor.enoughAt = time;
+  }
+  dropLot(floor, lot);
+  leave(floor, firsts + seconds, time);
+}
+
+function leave(floor: Floor, pieces: number, time: number): void {
+  floor.left -= pieces;
+  if (floor.left === 0) floor.doneAt = time;
+}
