@@ -22,9 +22,7 @@ export interface ChanceColumns {
 }
 
 /**
- * A plan in columns of numbers. Steps of all variants stand one behind the other, and are meant where it says _step_. Each
- * stage has two _lists_ of lots in each due class: 2 × stage for what is to be worked on or loaded, one more for what is
- * to be unloaded.
+ * A plan in columns of numbers. Steps of all variants stand one behind the other, and are meant where it says _step_.
  */
 export interface CompiledPlan {
   readonly now: number;

@@ -85,16 +85,13 @@ export const flawKind = (floor: Floor, step: number): number =>
   shareOf(bitsAt(floor.flawKey[step] ?? 0, (floor.gaps[step] ?? 0) - 1));
 
 /**
- * ms of `pieces` one after the other, each `each` on average: a gamma variate, as sums of gamma variates are, by
+ * ms of pieces one after the other that take `ms` on average, with a coefficient of variation of three times `third`, which
+ * must be below 3: a gamma variate, as sums of gamma variates are, by
  * E. B. Wilson and M. M. Hilferty, The distribution of chi-square, Proceedings of the National Academy of Sciences 17
  * (1931) 684-688 (from memory): its cube root is nearly normal. Mean exact but for what is cut off below 0.
  */
-export function timeTogether(
-  each: number,
-  { pieces, third, bits }: { readonly pieces: number; readonly third: number; readonly bits: number },
-): number {
-  const sd = third / Math.sqrt(pieces);
-  const root = 1 - sd * sd + sd * normalOf(bits);
-  const mean = 1 - sd ** 6;
-  return root > 0 ? (each * pieces * root * root * root) / mean : 0;
+export function timeTogether(ms: number, third: number, bits: number): number {
+  const root = 1 - third * third + third * normalOf(bits);
+  const cubed = third * third * third;
+  return root > 0 ? (ms * root * root * root) / (1 - cubed * cubed) : 0;
 }

@@ -16,11 +16,15 @@ export interface Floor {
   /** Lots below `used` were in use; `spare` begins the chain of those that are no longer. */
   used: number;
   spare: number;
-  /** Lists of lots that can be taken up, by class × list; −1 is nothing. */
+  /**
+   * Lists of lots that can be taken up: in each due class two for each stage, of what is to be worked on or loaded and, one
+   * more, of what is to be unloaded. A class has a multiple of 32 lists. −1 is nothing.
+   */
   readonly heads: Int32Array;
   readonly tails: Int32Array;
-  /** A bit for each list with a lot in it: words of 32 lists, by class × word. */
-  readonly words: number;
+  readonly listsOfClass: number;
+  readonly stageOfList: Int32Array;
+  /** A bit for each list with a lot in it. */
   readonly masks: Int32Array;
   /** Lots that are not ready yet, by stage where they cure; the last list is of those that are yet to come. */
   readonly laterHeads: Int32Array;
@@ -74,15 +78,16 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
   const steps = plan.stageOf.length;
   // A lot has at least one piece, and what a hold takes of one is another for a moment.
   const lots = plan.pieces + plan.people + 1;
-  const lists = plan.classes * 2 * plan.stages;
-  const words = Math.max(1, Math.ceil((2 * plan.stages) / 32));
+  const listsOfClass = 32 * Math.max(1, Math.ceil((2 * plan.stages) / 32));
+  const lists = plan.classes * listsOfClass;
   const integers = (length: number) => new Int32Array(length);
   const numbers = (length: number) => new Float64Array(length);
   return {
     plan,
     ...{ step: integers(lots), firsts: integers(lots), seconds: integers(lots), redo: integers(lots) },
     ...{ ready: numbers(lots), next: integers(lots), used: 0, spare: -1 },
-    ...{ heads: integers(lists), tails: integers(lists), words, masks: integers(plan.classes * words) },
+    ...{ heads: integers(lists), tails: integers(lists), masks: integers(lists / 32), listsOfClass },
+    stageOfList: Int32Array.from({ length: lists }, (_, list) => (list % listsOfClass) >> 1),
     ...{ laterHeads: integers(plan.stages + 1), laterTails: integers(plan.stages + 1), soonest: 0 },
     laterLists: Int32Array.from([
       ...[...plan.cureMs.keys()].filter((stage) => (plan.cureMs[stage] ?? -1) >= 0),
@@ -167,33 +172,30 @@ export function dropLot(floor: Floor, lot: number): void {
   floor.spare = lot;
 }
 
-/** Puts a lot at the end of a list of its class. */
-export function putWaiting(floor: Floor, lot: number, list: number): void {
+/** Puts a lot at the end of a list of its class: `of` is 2 × stage, and one more for what is to be unloaded. */
+export function putWaiting(floor: Floor, lot: number, of: number): void {
   const { plan, heads, tails, next, masks } = floor;
   const due = plan.classOf[plan.variantOf[floor.step[lot] ?? 0] ?? 0] ?? 0;
-  const place = due * 2 * plan.stages + list;
-  const tail = tails[place] ?? -1;
+  const list = due * floor.listsOfClass + of;
+  const tail = tails[list] ?? -1;
   next[lot] = -1;
-  tails[place] = lot;
+  tails[list] = lot;
   if (tail >= 0) {
     next[tail] = lot;
     return;
   }
-  heads[place] = lot;
-  const word = due * floor.words + (list >> 5);
-  masks[word] = (masks[word] ?? 0) | (1 << (list & 31));
+  heads[list] = lot;
+  masks[list >> 5] = (masks[list >> 5] ?? 0) | (1 << (list & 31));
 }
 
 /** Takes the first lot off a list. */
-export function takeWaiting(floor: Floor, due: number, list: number): void {
-  const { heads, tails, next, masks, plan } = floor;
-  const place = due * 2 * plan.stages + list;
-  const after = next[heads[place] ?? 0] ?? -1;
-  heads[place] = after;
+export function takeWaiting(floor: Floor, list: number): void {
+  const { heads, tails, next, masks } = floor;
+  const after = next[heads[list] ?? 0] ?? -1;
+  heads[list] = after;
   if (after >= 0) return;
-  tails[place] = -1;
-  const word = due * floor.words + (list >> 5);
-  masks[word] = (masks[word] ?? 0) & ~(1 << (list & 31));
+  tails[list] = -1;
+  masks[list >> 5] = (masks[list >> 5] ?? 0) & ~(1 << (list & 31));
 }
 
 /** Puts a lot where it belongs by when it is ready, behind those that are ready as soon: nearly always at the end. */

@@ -86,15 +86,16 @@ function findWork(floor: Floor, person: number, time: number): void {
 }
 
 function takeUp(floor: Floor, person: number, time: number): boolean {
-  const { masks, words, plan } = floor;
-  for (let due = 0; due < plan.classes; due += 1) {
-    for (let word = words - 1; word >= 0; word -= 1) {
-      let lists = masks[due * words + word] ?? 0;
+  const { masks, listsOfClass } = floor;
+  const words = listsOfClass >> 5;
+  for (let first = 0; first < masks.length; first += words) {
+    for (let word = first + words - 1; word >= first; word -= 1) {
+      let lists = masks[word] ?? 0;
       while (lists !== 0) {
         const bit = 31 - Math.clz32(lists);
         const list = word * 32 + bit;
-        if (canBegin(floor, due, list)) {
-          beginWork(floor, { person, due, list, time });
+        if (canBegin(floor, list)) {
+          beginWork(floor, person, list, time);
           return true;
         }
         lists &= ~(1 << bit);

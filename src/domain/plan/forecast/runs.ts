@@ -117,7 +117,8 @@ function joined<Column extends Float64Array | Int32Array>(
 /** Whole numbers below 2⁵³: their sum does not depend on the order. */
 function summed(columns: readonly Float64Array[]): Float64Array<ArrayBuffer> {
   const sums = new Float64Array(columns[0]?.length ?? 0);
-  for (const column of columns) column.forEach((value, at) => (sums[at] = (sums[at] ?? 0) + value));
+  for (const column of columns)
+    for (const [at, value] of column.entries()) sums[at] = (sums[at] ?? 0) + value;
   return sums;
 }
 

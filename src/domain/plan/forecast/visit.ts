@@ -3,74 +3,58 @@ import { dropLot, type Floor, newLot, piecesOf, putLater, putWaiting, takeWaitin
 import { bitsAt } from './keyed-random.ts';
 
 /** Lets a person begin on the first lot of a list, of which `canBegin` was true, at a moment of that person's hours. */
-export function beginWork(
-  floor: Floor,
-  {
-    person,
-    due,
-    list,
-    time,
-  }: { readonly person: number; readonly due: number; readonly list: number; readonly time: number },
-): void {
-  const { plan, free, heads } = floor;
-  const lot = heads[due * 2 * plan.stages + list] ?? 0;
-  const stage = list >> 1;
+export function beginWork(floor: Floor, person: number, list: number, time: number): void {
+  const { plan, free } = floor;
+  const lot = floor.heads[list] ?? 0;
+  const stage = floor.stageOfList[list] ?? 0;
   const resource = plan.resourceOf[stage] ?? 0;
   const isHold = (plan.cureMs[stage] ?? -1) >= 0;
   const isLoading = isHold && (list & 1) === 0;
-  const step = floor.step[lot] ?? 0;
   const all = piecesOf(floor, lot);
   const fit = isLoading ? Math.min(all, free[resource] ?? 0) : all;
-
-  const visit = floor.visits[step] ?? 0;
-  floor.visits[step] = visit + 1;
-  floor.totalVisits += 1;
-  const ms = Math.floor(
-    timeTogether((isLoading ? floor.loadMs[step] : floor.workMs[step]) ?? 0, {
-      pieces: fit,
-      third: (isLoading ? plan.loading.third[step] : plan.work.third[step]) ?? 0,
-      bits: bitsAt(floor.timeKey[step] ?? 0, visit),
-    }) + 0.5,
-  );
-  const pieces = piecesBeforeAbsence(floor, { person, time, ms, pieces: fit });
+  const ms = workOn(floor, floor.step[lot] ?? 0, isLoading, fit);
+  const pieces = piecesBeforeAbsence(floor, person, time, ms, fit);
   const taken = pieces === fit ? ms : Math.floor((ms * pieces) / fit + 0.5);
 
   let inHand = lot;
-  if (pieces === all) takeWaiting(floor, due, list);
+  if (pieces === all) takeWaiting(floor, list);
   else inHand = splitOff(floor, lot, pieces);
   if (isLoading) free[resource] = (free[resource] ?? 0) - pieces;
   else if (!isHold) free[resource] = (free[resource] ?? 0) - 1;
   floor.lotOf[person] = inHand;
   floor.listOf[person] = list;
-  floor.at[person] = endOfWork(floor, { person, time, ms: taken });
+  floor.at[person] = endOfWork(floor, person, time, taken);
   floor.workedMs[stage] = (floor.workedMs[stage] ?? 0) + taken;
   if (!isLoading) floor.pieceVisits[stage] = (floor.pieceVisits[stage] ?? 0) + pieces;
 }
 
+/** ms, whole, that so many pieces take this time. */
+function workOn(floor: Floor, step: number, isLoading: boolean, pieces: number): number {
+  const { plan, visits } = floor;
+  const visit = visits[step] ?? 0;
+  visits[step] = visit + 1;
+  floor.totalVisits += 1;
+  const each = (isLoading ? floor.loadMs[step] : floor.workMs[step]) ?? 0;
+  const third = (isLoading ? plan.loading.third[step] : plan.work.third[step]) ?? 0;
+  const bits = bitsAt(floor.timeKey[step] ?? 0, visit);
+  return Math.floor(timeTogether(each * pieces, third / Math.sqrt(pieces), bits) + 0.5);
+}
+
 /** Whether the first lot of a list can be begun on: a lathe is free, or as many places as make loading worth while. */
-export function canBegin(floor: Floor, due: number, list: number): boolean {
-  const { plan, free, heads } = floor;
-  const stage = list >> 1;
+export function canBegin(floor: Floor, list: number): boolean {
   if ((list & 1) === 1) return true;
+  const { plan } = floor;
+  const stage = floor.stageOfList[list] ?? 0;
   const resource = plan.resourceOf[stage] ?? 0;
-  const places = free[resource] ?? 0;
+  const places = floor.free[resource] ?? 0;
   if ((plan.cureMs[stage] ?? -1) < 0) return places > 0;
-  const pieces = Math.min(
-    piecesOf(floor, heads[due * 2 * plan.stages + list] ?? 0),
-    plan.capacity[resource] ?? 0,
-  );
+  const pieces = Math.min(piecesOf(floor, floor.heads[list] ?? 0), plan.capacity[resource] ?? 0);
   // A tray is not torn apart for the sake of a clamp or two.
   return places > 0 && 2 * places >= pieces;
 }
 
-interface Stretch {
-  readonly person: number;
-  readonly time: number;
-  readonly ms: number;
-}
-
 /** When the person has worked so long, by the calendar; Infinity where it ends before. */
-function endOfWork(floor: Floor, { person, time, ms }: Stretch): number {
+function endOfWork(floor: Floor, person: number, time: number, ms: number): number {
   const { first, from, worked, to } = floor.plan.calendar;
   const beyond = first[person + 1] ?? 0;
   let at = floor.stretch[person] ?? 0;
@@ -82,10 +66,7 @@ function endOfWork(floor: Floor, { person, time, ms }: Stretch): number {
 }
 
 /** How many of the pieces are done before the person is away for days; at least one. */
-function piecesBeforeAbsence(
-  floor: Floor,
-  { person, time, ms, pieces }: Stretch & { readonly pieces: number },
-): number {
+function piecesBeforeAbsence(floor: Floor, person: number, time: number, ms: number, pieces: number): number {
   const { from, worked, untilAway } = floor.plan.calendar;
   const at = floor.stretch[person] ?? 0;
   const left = (untilAway[at] ?? 0) - (worked[at] ?? 0) - (time - (from[at] ?? 0));
@@ -112,7 +93,7 @@ export function endWork(floor: Floor, person: number, time: number): void {
   const { plan, free } = floor;
   const lot = floor.lotOf[person] ?? 0;
   const list = floor.listOf[person] ?? 0;
-  const stage = list >> 1;
+  const stage = floor.stageOfList[list] ?? 0;
   floor.lotOf[person] = -1;
   const cure = plan.cureMs[stage] ?? -1;
   if (cure >= 0 && (list & 1) === 0) {
