@@ -1,0 +1,180 @@
+import { expect, test } from 'vitest';
+import { cases } from '../../../../shared/check-values/flow.json' with { type: 'json' };
+import { forecast } from '../../../../src/domain/plan/forecast/forecast-desk.ts';
+import type { PlanModel } from '../../../../src/domain/plan/forecast/plan-model.ts';
+import { replicator } from '../../../../src/domain/plan/forecast/runs.ts';
+import { aLot, aPlan, aStep, day, hour, known, minute, takes, workWeeks } from './plans.ts';
+
+const doneAt = (plan: PlanModel) => replicator({ plan, marks: [], seed: 1, replications: 1 })(0, 1).doneAt[0];
+
+test('a tray goes on when all its pieces are done', () => {
+  expect(doneAt(aPlan([aStep(0, 2), aStep(1, 3)], { lots: [aLot(5)] }))).toBe(5 * 5 * minute);
+  // Two people, two trays: each makes one.
+  const two = { people: [{ hours: [{ from: 0, to: day }] }, { hours: [{ from: 0, to: day }] }] };
+  expect(doneAt(aPlan([aStep(0, 2), aStep(1, 3)], { lots: [aLot(5), aLot(3)], ...two }))).toBe(25 * minute);
+});
+
+test('work rests overnight, at noon and at the weekend, and a cure does not', () => {
+  const people = [{ hours: workWeeks(3) }];
+  const friday = 4 * day;
+  const plan = (minutes: number) =>
+    aPlan([aStep(0, minutes)], { people, now: friday + 16 * hour, lots: [aLot(1)] });
+  expect(doneAt(plan(60))).toBe(friday + 17 * hour);
+  expect(doneAt(plan(61))).toBe(7 * day + 8 * hour + minute);
+  expect(doneAt(plan(60 + 300))).toBe(7 * day + 14 * hour);
+  const cured = aPlan([aStep(0, 1, { loading: takes(10) })], {
+    people,
+    now: friday + 16 * hour,
+    stages: [{ kind: 'hold', resource: null, cureMinutes: 20 * 60 }],
+    lots: [aLot(6)],
+  });
+  expect(doneAt(cured)).toBe(7 * day + 8 * hour + 6 * minute);
+});
+
+test('25 pieces and 8 clamps that hold a day are four rounds (arithmetic: whole rounds)', () => {
+  const { inputs, expected } = cases['flow-batch-clamps'];
+  const plan = aPlan([aStep(0, 0)], {
+    stages: [{ kind: 'hold', resource: 0, cureMinutes: inputs.hours * 60 }],
+    resources: [{ name: 'clamps', capacity: inputs.clamps }],
+    lots: Array.from({ length: inputs.n }, () => aLot(1)),
+  });
+  expect(doneAt(plan)).toBe(expected.elapsed_hours * hour);
+  expect(doneAt({ ...plan, lots: [aLot(inputs.n)] })).toBe(expected.elapsed_hours * hour);
+});
+
+test('two stages that share clamps take them from one another', () => {
+  const hold = { kind: 'hold', resource: 0, cureMinutes: 60 } as const;
+  const plan = aPlan([aStep(0, 0), aStep(1, 0)], {
+    stages: [hold, hold],
+    resources: [{ name: 'clamps', capacity: 4 }],
+    lots: [aLot(4), aLot(4)],
+  });
+  expect(doneAt(plan)).toBe(4 * hour);
+  expect(doneAt({ ...plan, resources: [{ name: 'clamps', capacity: 8 }] })).toBe(2 * hour);
+  expect(doneAt({ ...plan, stages: [hold, { ...hold, resource: null }] })).toBe(3 * hour);
+});
+
+test('what is held now is unloaded when it is cured, and its places are taken until then', () => {
+  const plan = aPlan([aStep(0, 1)], {
+    stages: [{ kind: 'hold', resource: 0, cureMinutes: 60 }],
+    resources: [{ name: 'rack', capacity: 5 }],
+    lots: [aLot(5, { at: 'held', ready: 30 * minute }), aLot(5)],
+  });
+  expect(doneAt(plan)).toBe((30 + 5 + 60 + 5) * minute);
+});
+
+test('one lathe is used by one at a time', () => {
+  const people = Array.from({ length: 3 }, () => ({ hours: [{ from: 0, to: 30 * day }] }));
+  const plan = aPlan([aStep(0, 10)], {
+    people,
+    stages: [{ kind: 'work', resource: 0 }],
+    resources: [{ name: 'lathe', capacity: 1 }],
+    lots: [aLot(1), aLot(1), aLot(1)],
+  });
+  expect(doneAt(plan)).toBe(30 * minute);
+  expect(doneAt({ ...plan, resources: [{ name: 'lathes', capacity: 2 }] })).toBe(20 * minute);
+});
+
+test('what is due first is done first, and of that what is nearest to its end', () => {
+  const variant = { wanted: 1, finished: 0, steps: [aStep(0, 1), aStep(1, 1)] };
+  const plan = aPlan(variant.steps, {
+    variants: [
+      { ...variant, due: null },
+      { ...variant, due: 10 * day },
+    ],
+    lots: [aLot(1, { step: 1 }), aLot(1), aLot(1, { variant: 1 })],
+  });
+  const found = replicator({ plan, marks: [2, 3, 4, 5].map((at) => at * minute), seed: 1, replications: 1 })(
+    0,
+    1,
+  );
+  expect([...found.good]).toEqual([0, 1, 1, 2, 1, 1, 1, 1]);
+});
+
+test('a piece that is sent back meets the stages between again and is tried there no more', () => {
+  // It is certain to be sent back once: the second visit is of a lot of its own.
+  const steps = [aStep(0, 1, { lost: known(0) }), aStep(1, 1), aStep(2, 1)];
+  const plan = aPlan(steps, { lots: [aLot(1, { step: 0, redo: 2 })], goal: 'finished' });
+  expect(doneAt(plan)).toBe(3 * minute);
+  // On its way again it cannot be lost at the first two stages, where everything else is.
+  const losing = [aStep(0, 1, { lost: known(1) }), aStep(1, 1, { lost: known(1) }), aStep(2, 1)];
+  const runs = replicator({
+    plan: aPlan(losing, { lots: [aLot(4, { redo: 2 }), aLot(3)] }),
+    ...{ marks: [day], seed: 1, replications: 1 },
+  })(0, 1);
+  expect([runs.good[0], runs.scrapped[0]]).toEqual([4, 3]);
+});
+
+test('who goes on holiday leaves the rest of a tray to others', () => {
+  const away = [
+    { from: 0, to: hour },
+    { from: 20 * day, to: 30 * day },
+  ];
+  const there = [{ from: hour, to: 30 * day }];
+  const plan = aPlan([aStep(0, 20)], { people: [{ hours: away }, { hours: there }], lots: [aLot(6)] });
+  expect(doneAt(plan)).toBe(2 * hour);
+});
+
+test('of each bad plan the reason is said', () => {
+  const asked = (plan: PlanModel) =>
+    forecast({ plan, marks: [day], seed: 1, replications: 20, confidence: 0.9 });
+  const plan = aPlan([aStep(0, 5)], { lots: [aLot(3)] });
+  expect(asked({ ...plan, people: [] })).toEqual({ kind: 'no-hands' });
+  expect(asked({ ...plan, people: [{ hours: [] }] })).toEqual({ kind: 'no-hands' });
+  expect(asked({ ...plan, now: 10 * day, people: [{ hours: [{ from: 0, to: day }] }] })).toEqual({
+    kind: 'no-hands',
+  });
+  const noClamps = { resources: [{ name: 'clamps', capacity: 0 }] };
+  const hold = { kind: 'hold', resource: 0, cureMinutes: 5 } as const;
+  expect(asked({ ...plan, ...noClamps, stages: [hold] })).toEqual({ kind: 'capacity-zero', resource: 0 });
+  // Nobody needs them.
+  expect(asked({ ...plan, ...noClamps }).kind).toBe('forecast');
+  // The calendar ends before the work does.
+  expect(asked({ ...plan, people: [{ hours: [{ from: 0, to: minute }] }] })).toEqual({ kind: 'never-done' });
+  // For ever sent back, in time and out of time.
+  for (const minutes of [5, 0]) {
+    const loop = [aStep(0, minutes, { back: known(1), backTo: [{ step: 0, weight: 1 }] })];
+    expect(asked(aPlan(loop, { lots: [aLot(3)] }))).toEqual({ kind: 'never-done' });
+  }
+});
+
+test('with nothing in work everything is done now', () => {
+  const found = forecast({
+    plan: aPlan([aStep(0, 5)]),
+    marks: [day],
+    seed: 1,
+    replications: 5,
+    confidence: 0.9,
+  });
+  expect(found).toMatchObject({
+    kind: 'forecast',
+    done: { at50: 0, at95: 0, share: 1 },
+    enough: { at50: 0 },
+  });
+});
+
+test('more wanted than there can be are never enough, and one wanted and there already is enough now', () => {
+  const variant = { wanted: 4, finished: 0, due: -day, steps: [aStep(0, 5)] };
+  const plan = aPlan(variant.steps, { variants: [variant], lots: [aLot(3)] });
+  const asked = (wanted: number, finished: number) =>
+    forecast({
+      plan: { ...plan, variants: [{ ...variant, wanted, finished }] },
+      ...{ marks: [day], seed: 1, replications: 5, confidence: 0.9 },
+    });
+  expect(asked(4, 0)).toMatchObject({ enough: { at50: null, share: 0 }, done: { at50: 15 * minute } });
+  expect(asked(4, 1)).toMatchObject({ enough: { at50: 15 * minute, share: 1 } });
+  expect(asked(1, 1)).toMatchObject({ enough: { at50: 0, share: 1 } });
+});
+
+test('a plan that speaks of what is not there is refused', () => {
+  const plan = aPlan([aStep(0, 5)], { lots: [aLot(3)] });
+  const asked = (bad: Partial<PlanModel>) => () => doneAt({ ...plan, ...bad });
+  expect(asked({ lots: [aLot(0)] })).toThrow(RangeError);
+  expect(asked({ lots: [aLot(1, { variant: 1 })] })).toThrow(RangeError);
+  expect(asked({ lots: [aLot(1, { step: 1 })] })).toThrow(RangeError);
+  expect(asked({ stages: [{ kind: 'work', resource: 0 }] })).toThrow(RangeError);
+  expect(asked({ people: [{ hours: [{ from: 5, to: 5 }] }] })).toThrow(RangeError);
+  expect(asked({ pace: { median: 0, logSd: 0 } })).toThrow(RangeError);
+  expect(() => doneAt(aPlan([aStep(0, Number.NaN)], { lots: [aLot(1)] }))).toThrow(RangeError);
+  expect(() => replicator({ plan, marks: [2, 1], seed: 1, replications: 1 })).toThrow(RangeError);
+});
