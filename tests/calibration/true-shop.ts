@@ -28,6 +28,8 @@ export interface TrueShop {
   readonly change: number;
   /** How often people choose what is nearest to its end; else they take what comes to hand. */
   readonly orderly: number;
+  /** The part of a tray for which clamps must be free before it is begun on. */
+  readonly fills: number;
 }
 
 export const woods = 5;
@@ -63,6 +65,7 @@ export function trueShop(random: Random): TrueShop {
     away: between(5, 20),
     change: between(1, 5),
     orderly: between(0.5, 1),
+    fills: between(0.3, 1),
   };
 }
 

@@ -133,7 +133,7 @@ export function openShop(
     if (isOver(tray) || stage === null || tray.ready > at) return false;
     const isWaiting = tray.pieces[0]?.now.held === null;
     const needs = Math.min(tray.pieces.length, shop.stages[stage]?.room ?? 0);
-    return shop.stages[stage]?.cureHours === null || !isWaiting || free(stage, at) >= needs;
+    return shop.stages[stage]?.cureHours === null || !isWaiting || free(stage, at) >= shop.fills * needs;
   }
 
   function choose(at: number): Tray | undefined {
@@ -172,7 +172,7 @@ export function openShop(
   function load(person: Person, tray: Tray, stage: number): void {
     const here = shop.stages[stage];
     if (!here) return;
-    const fits = Math.min(tray.pieces.length, here.room);
+    const fits = Math.max(1, Math.min(tray.pieces.length, free(stage, person.at)));
     if (fits < tray.pieces.length) {
       floor.push({ ...tray, pieces: tray.pieces.splice(fits) });
     }

@@ -6,7 +6,9 @@ import { bitsAt, keyOf, normalOf, shareOf } from './keyed-random.ts';
 /** What a stream of draws is for; a stage has one of each, and so has a step. */
 const [WORK, LOADING, LOST, LOWERED, BACK] = [0, 1, 2, 3, 4];
 const KINDS = 5;
-const [PACE, STAGES, STEPS, FLAWS, TIMES] = [0, 1, 2, 3, 4];
+const [PACE, STAGES, STEPS, FLAWS, TIMES, FILLS] = [0, 1, 2, 3, 4, 5];
+/** Nobody knows how full the clamps must get before a tray is torn apart for them: all from a quarter of it is as likely. */
+const leastFill = 0.25;
 
 /**
  * Draws what is true in a replication from what is believed: the pace, minutes and chances of each step. Variants share a
@@ -17,6 +19,7 @@ const [PACE, STAGES, STEPS, FLAWS, TIMES] = [0, 1, 2, 3, 4];
  */
 export function drawBeliefs(floor: Floor, key: number): void {
   const { plan, workMs, loadMs, gapScale, backPart, lostPart, flawKey, timeKey } = floor;
+  floor.fills = leastFill + (1 - leastFill) * shareOf(keyOf(key, FILLS));
   const pace = plan.paceLog + plan.paceSd * normalOf(keyOf(key, PACE));
   const [stages, steps, flaws, times] = [
     keyOf(key, STAGES),

@@ -53,6 +53,8 @@ export interface Floor {
   readonly visits: Int32Array;
   readonly flawKey: Int32Array;
   readonly timeKey: Int32Array;
+  /** Drawn too: the part of a tray for which there must be places before it is loaded. */
+  fills: number;
   /** Pieces that are neither finished nor scrapped; visits of lots; good ones that are missing, over all variants. */
   left: number;
   totalVisits: number;
@@ -99,7 +101,7 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
     ...{ workMs: numbers(steps), loadMs: numbers(steps), gapScale: numbers(steps) },
     ...{ backPart: numbers(steps), lostPart: numbers(steps), gap: numbers(steps) },
     ...{ gaps: integers(steps), visits: integers(steps), flawKey: integers(steps), timeKey: integers(steps) },
-    ...{ left: 0, totalVisits: 0, shortOf: 0, doneAt: 0, enoughAt: 0 },
+    ...{ fills: 1, left: 0, totalVisits: 0, shortOf: 0, doneAt: 0, enoughAt: 0 },
     ...{
       missing: integers(plan.variants),
       asSeconds: integers(plan.variants),

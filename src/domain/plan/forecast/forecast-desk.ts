@@ -1,15 +1,10 @@
 import { type Forecast, type ForecastQuestion, forecastOf } from './forecast.ts';
 import { planProblem } from './plan-model.ts';
-import { type Runs, replicator } from './runs.ts';
+import { replicator } from './replicator.ts';
+import type { Part, Runs } from './runs.ts';
 
 /** Replications between two looks at whether anybody still wants them: some hundredths of a second. */
 const together = 50;
-
-/** A part of the replications of a question: all of them, or what one of two workers takes. */
-export interface Part {
-  readonly from: number;
-  readonly to: number;
-}
 
 /**
  * Works off a part of the replications in slices; yields how many are done after each, and gives the runs in the end. Who
@@ -38,12 +33,4 @@ export function forecast(question: ForecastQuestion): Forecast {
     const slice = slices.next();
     if (slice.done) return forecastOf(question, slice.value);
   }
-}
-
-/** Cuts the replications in as many parts of about the same size. */
-export function partsOf(replications: number, workers: number): readonly Part[] {
-  return Array.from({ length: workers }, (_, at) => ({
-    from: Math.floor((replications * at) / workers),
-    to: Math.floor((replications * (at + 1)) / workers),
-  }));
 }

@@ -12,7 +12,7 @@ import { beginWork, canBegin, endWork } from './visit.ts';
  * at a stage are ready in the order in which they were loaded, so the first one of each list is the next.
  *
  * The rule by which people choose: what is due first; of that what is nearest to its end, by the order of the stages;
- * there what has come first. A hold is loaded when half of a tray finds place in it, or half of all its places are free;
+ * there what has come first. A hold is loaded when enough of a tray finds place in it, or as many of all its places are free;
  * who takes up a tray does all of it. It is no best schedule, but what a sensible shop does without one.
  */
 export function replicate(

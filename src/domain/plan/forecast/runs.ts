@@ -1,8 +1,4 @@
-import { compiledPlan } from './compiled-plan.ts';
-import { demandPlan } from './demand-plan.ts';
-import { type Floor, newFloor } from './floor.ts';
 import type { PlanModel } from './plan-model.ts';
-import { replicate } from './replicate.ts';
 
 /** What is to be worked out. The same order gives the same answer, on any tablet and in any parts. */
 export interface ForecastOrder {
@@ -29,58 +25,6 @@ export interface Runs {
   /** Sums over the replications by stage: ms of hands, whole, and visits of pieces. */
   readonly workedMs: Float64Array<ArrayBuffer>;
   readonly pieceVisits: Float64Array<ArrayBuffer>;
-}
-
-/**
- * Gets a plan ready to be worked off; the function that is given does so for the replications from `from` on, before `to`.
- *
- * @throws {RangeError} see `demandPlan`; for marks that do not ascend
- */
-export function replicator({ plan, marks, seed }: ForecastOrder): (from: number, to: number) => Runs {
-  demandPlan(plan);
-  if (marks.some((mark, at) => !(mark > (marks[at - 1] ?? Number.NEGATIVE_INFINITY))))
-    throw new RangeError('Marks ascend');
-  const floor = newFloor(compiledPlan(plan), marks);
-  return (from, to) => {
-    const runs = emptyRuns({ from, count: to - from }, floor);
-    floor.workedMs.fill(0);
-    floor.pieceVisits.fill(0);
-    for (let at = 0; at < runs.count; at += 1) {
-      replicate(floor, { seed, replication: from + at });
-      keep(runs, at, floor);
-    }
-    runs.workedMs.set(floor.workedMs);
-    runs.pieceVisits.set(floor.pieceVisits);
-    return runs;
-  };
-}
-
-function emptyRuns({ from, count }: Pick<Runs, 'from' | 'count'>, { plan, marks }: Floor): Runs {
-  return {
-    ...{ from, count, doneAt: new Float64Array(count), enoughAt: new Float64Array(count) },
-    good: new Int32Array(count * plan.variants * marks.length),
-    seconds: new Int32Array(count * plan.variants),
-    scrapped: new Int32Array(count * plan.variants),
-    workedMs: new Float64Array(plan.stages),
-    pieceVisits: new Float64Array(plan.stages),
-  };
-}
-
-function keep(runs: Runs, at: number, floor: Floor): void {
-  const { plan, marks, goodAt } = floor;
-  runs.doneAt[at] = floor.doneAt;
-  runs.enoughAt[at] = floor.enoughAt;
-  runs.seconds.set(floor.asSeconds, at * plan.variants);
-  runs.scrapped.set(floor.scrapped, at * plan.variants);
-  let place = at * plan.variants * marks.length;
-  for (let variant = 0; variant < plan.variants; variant += 1) {
-    let sum = plan.finished[variant] ?? 0;
-    for (let mark = 0; mark < marks.length; mark += 1) {
-      sum += goodAt[variant * (marks.length + 1) + mark] ?? 0;
-      runs.good[place] = sum;
-      place += 1;
-    }
-  }
 }
 
 /** Puts parts together in the order of their replications: however they were cut, they come to the same. */
@@ -127,3 +71,15 @@ export const buffersOfRuns = (runs: Runs): readonly ArrayBuffer[] =>
   [runs.doneAt, runs.enoughAt, runs.good, runs.seconds, runs.scrapped, runs.workedMs, runs.pieceVisits].map(
     ({ buffer }) => buffer,
   );
+
+/** A part of the replications of a question: all of them, or what one of two workers takes. */
+export interface Part {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Cuts the replications in as many parts of about the same size. */
+export function partsOf(replications: number, workers: number): readonly Part[] {
+  const end = (at: number) => Math.floor((replications * at) / workers);
+  return Array.from({ length: workers }, (_, at) => ({ from: end(at), to: end(at + 1) }));
+}

@@ -50,7 +50,7 @@ export function canBegin(floor: Floor, list: number): boolean {
   if ((plan.cureMs[stage] ?? -1) < 0) return places > 0;
   const pieces = Math.min(piecesOf(floor, floor.heads[list] ?? 0), plan.capacity[resource] ?? 0);
   // A tray is not torn apart for the sake of a clamp or two.
-  return places > 0 && 2 * places >= pieces;
+  return places > 0 && places >= floor.fills * pieces;
 }
 
 /** When the person has worked so long, by the calendar; Infinity where it ends before. */

@@ -1,7 +1,8 @@
 /** What comes of chances: held to sums over all that can happen, within four standard errors. */
 import { expect, test } from 'vitest';
 import type { PlanModel } from '../../../../src/domain/plan/forecast/plan-model.ts';
-import { type Runs, replicator } from '../../../../src/domain/plan/forecast/runs.ts';
+import { replicator } from '../../../../src/domain/plan/forecast/replicator.ts';
+import type { Runs } from '../../../../src/domain/plan/forecast/runs.ts';
 import { betaBinomial } from '../../../../src/domain/statistics/beta-binomial.ts';
 import { aLot, aPlan, aStep, day, known, minute } from './plans.ts';
 

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { forecastOf, safeToPromise } from '../../../../src/domain/plan/forecast/forecast.ts';
-import { forecast, partsOf, runsInSlices } from '../../../../src/domain/plan/forecast/forecast-desk.ts';
-import { joinedRuns, replicator } from '../../../../src/domain/plan/forecast/runs.ts';
+import { forecast, runsInSlices } from '../../../../src/domain/plan/forecast/forecast-desk.ts';
+import { replicator } from '../../../../src/domain/plan/forecast/replicator.ts';
+import { joinedRuns, partsOf } from '../../../../src/domain/plan/forecast/runs.ts';
 import { day } from './plans.ts';
 import { somePlan } from './random-plans.ts';
 

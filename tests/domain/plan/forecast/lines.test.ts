@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { cases } from '../../../../shared/check-values/flow.json' with { type: 'json' };
 import type { PlanModel } from '../../../../src/domain/plan/forecast/plan-model.ts';
-import { replicator } from '../../../../src/domain/plan/forecast/runs.ts';
+import { replicator } from '../../../../src/domain/plan/forecast/replicator.ts';
 import { meanOf } from '../../../calibration/row.ts';
 import { aLot, aPlan, aStep, hour, known, takes } from './plans.ts';
 

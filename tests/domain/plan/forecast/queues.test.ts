@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { cases } from '../../../../shared/check-values/flow.json' with { type: 'json' };
 import { type Random, seededRandom } from '../../../../src/domain/chance/seeded-random.ts';
-import { replicator } from '../../../../src/domain/plan/forecast/runs.ts';
+import { replicator } from '../../../../src/domain/plan/forecast/replicator.ts';
 import { littlesLaw } from '../../../../src/domain/statistics/littles-law.ts';
 import { aLot, aPlan, aStep, hour, takes } from './plans.ts';
 

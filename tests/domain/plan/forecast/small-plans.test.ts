@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { cases } from '../../../../shared/check-values/flow.json' with { type: 'json' };
 import { forecast } from '../../../../src/domain/plan/forecast/forecast-desk.ts';
 import type { PlanModel } from '../../../../src/domain/plan/forecast/plan-model.ts';
-import { replicator } from '../../../../src/domain/plan/forecast/runs.ts';
+import { replicator } from '../../../../src/domain/plan/forecast/replicator.ts';
 import { aLot, aPlan, aStep, day, hour, known, minute, takes, workWeeks } from './plans.ts';
 
 const doneAt = (plan: PlanModel) => replicator({ plan, marks: [], seed: 1, replications: 1 })(0, 1).doneAt[0];

@@ -1,0 +1,57 @@
+import { compiledPlan } from './compiled-plan.ts';
+import { demandPlan } from './demand-plan.ts';
+import { type Floor, newFloor } from './floor.ts';
+import { replicate } from './replicate.ts';
+import type { ForecastOrder, Runs } from './runs.ts';
+
+/**
+ * Gets a plan ready to be worked off; the function that is given does so for the replications from `from` on, before `to`.
+ *
+ * @throws {RangeError} see `demandPlan`; for marks that do not ascend
+ */
+export function replicator({ plan, marks, seed }: ForecastOrder): (from: number, to: number) => Runs {
+  demandPlan(plan);
+  if (marks.some((mark, at) => !(mark > (marks[at - 1] ?? Number.NEGATIVE_INFINITY))))
+    throw new RangeError('Marks ascend');
+  const floor = newFloor(compiledPlan(plan), marks);
+  return (from, to) => {
+    const runs = emptyRuns({ from, count: to - from }, floor);
+    floor.workedMs.fill(0);
+    floor.pieceVisits.fill(0);
+    for (let at = 0; at < runs.count; at += 1) {
+      replicate(floor, { seed, replication: from + at });
+      keep(runs, at, floor);
+    }
+    runs.workedMs.set(floor.workedMs);
+    runs.pieceVisits.set(floor.pieceVisits);
+    return runs;
+  };
+}
+
+function emptyRuns({ from, count }: Pick<Runs, 'from' | 'count'>, { plan, marks }: Floor): Runs {
+  return {
+    ...{ from, count, doneAt: new Float64Array(count), enoughAt: new Float64Array(count) },
+    good: new Int32Array(count * plan.variants * marks.length),
+    seconds: new Int32Array(count * plan.variants),
+    scrapped: new Int32Array(count * plan.variants),
+    workedMs: new Float64Array(plan.stages),
+    pieceVisits: new Float64Array(plan.stages),
+  };
+}
+
+function keep(runs: Runs, at: number, floor: Floor): void {
+  const { plan, marks, goodAt } = floor;
+  runs.doneAt[at] = floor.doneAt;
+  runs.enoughAt[at] = floor.enoughAt;
+  runs.seconds.set(floor.asSeconds, at * plan.variants);
+  runs.scrapped.set(floor.scrapped, at * plan.variants);
+  let place = at * plan.variants * marks.length;
+  for (let variant = 0; variant < plan.variants; variant += 1) {
+    let sum = plan.finished[variant] ?? 0;
+    for (let mark = 0; mark < marks.length; mark += 1) {
+      sum += goodAt[variant * (marks.length + 1) + mark] ?? 0;
+      runs.good[place] = sum;
+      place += 1;
+    }
+  }
+}
