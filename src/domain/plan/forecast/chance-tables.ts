@@ -6,8 +6,8 @@ const [FARTHEST, PER_SD] = [4, 8];
 export const tableLength = 2 * FARTHEST * PER_SD + 1;
 
 /** Works a belief out once for all replications: quantiles of the chance by a standard normal number. */
-export function chanceTables(): (chance: Chance) => Float64Array {
-  const known = new Map<string, Float64Array>();
+export function chanceTables(): (chance: Chance) => Float32Array {
+  const known = new Map<string, Float32Array>();
   return (chance) => {
     const name = chance.kind === 'known' ? `${chance.chance}` : `${chance.alpha}|${chance.beta}`;
     const table = known.get(name) ?? tableOf(chance);
@@ -16,8 +16,8 @@ export function chanceTables(): (chance: Chance) => Float64Array {
   };
 }
 
-function tableOf(chance: Chance): Float64Array {
-  return Float64Array.from({ length: tableLength }, (_, at) =>
+function tableOf(chance: Chance): Float32Array {
+  return Float32Array.from({ length: tableLength }, (_, at) =>
     chance.kind === 'known'
       ? chance.chance
       : betaQuantile(normalCdf(at / PER_SD - FARTHEST), chance.alpha, chance.beta),
@@ -25,7 +25,7 @@ function tableOf(chance: Chance): Float64Array {
 }
 
 /** The chance in the table that begins at `from`, for a standard normal number; straight lines between the entries. */
-export function chanceAt(tables: Float64Array, from: number, z: number): number {
+export function chanceAt(tables: Float32Array, from: number, z: number): number {
   const place = Math.min(Math.max((z + FARTHEST) * PER_SD, 0), tableLength - 1.001);
   const at = Math.floor(place);
   const low = tables[from + at] ?? 0;

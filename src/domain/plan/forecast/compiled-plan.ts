@@ -4,6 +4,9 @@ import type { PieceMinutesBelief, PlanModel, PlanStep } from './plan-model.ts';
 
 const minute = 60_000;
 
+/** What a stage has luck of its own in: work, loading, and the three flaws. */
+export const kindsOfLuck = 5;
+
 /** Times of a piece as they are drawn: the log of the median in ms, and deviations that are shared and its own. */
 export interface TimeColumns {
   readonly logMs: Float64Array;
@@ -15,10 +18,12 @@ export interface TimeColumns {
 
 export interface ChanceColumns {
   /** Tables of all steps, one behind the other. */
-  readonly tables: Float64Array;
+  readonly tables: Float32Array;
   /** Weights of what is shared and what is its own, of which the squares sum to 1. */
   readonly shared: Float64Array;
   readonly own: Float64Array;
+  /** 1 where it never happens. */
+  readonly isNever: Uint8Array;
 }
 
 /**
@@ -146,16 +151,19 @@ function timeColumns(beliefs: readonly PieceMinutesBelief[]): TimeColumns {
 
 function chanceColumns(
   chances: readonly PlanStep['lost'][],
-  tableFor: (chance: PlanStep['lost']) => Float64Array,
+  tableFor: (chance: PlanStep['lost']) => Float32Array,
 ): ChanceColumns {
-  const tables = new Float64Array(chances.length * tableLength);
+  const tables = new Float32Array(chances.length * tableLength);
   chances.forEach((chance, at) => {
     tables.set(tableFor(chance), at * tableLength);
   });
   const shared = Float64Array.from(chances, (chance) =>
     Math.sqrt(chance.kind === 'known' ? 0 : chance.shared),
   );
-  return { tables, shared, own: shared.map((weight) => Math.sqrt(1 - weight * weight)) };
+  const isNever = Uint8Array.from(chances, (chance) =>
+    chance.kind === 'known' && chance.chance === 0 ? 1 : 0,
+  );
+  return { tables, shared, own: shared.map((weight) => Math.sqrt(1 - weight * weight)), isNever };
 }
 
 function sharesUpTo(targets: readonly { readonly weight: number }[]): readonly number[] {

@@ -1,11 +1,10 @@
 import { chanceAt, tableLength } from './chance-tables.ts';
-import type { ChanceColumns, TimeColumns } from './compiled-plan.ts';
+import { type ChanceColumns, kindsOfLuck, type TimeColumns } from './compiled-plan.ts';
 import type { Floor } from './floor.ts';
 import { bitsAt, keyOf, normalOf, shareOf } from './keyed-random.ts';
 
 /** What a stream of draws is for; a stage has one of each, and so has a step. */
 const [WORK, LOADING, LOST, LOWERED, BACK] = [0, 1, 2, 3, 4];
-const KINDS = 5;
 const [PACE, STAGES, STEPS, FLAWS, TIMES, FILLS] = [0, 1, 2, 3, 4, 5];
 /** Nobody knows how full the clamps must get before a tray is torn apart for them: all from a quarter of it is as likely. */
 const leastFill = 0.25;
@@ -21,33 +20,32 @@ export function drawBeliefs(floor: Floor, key: number): void {
   const { plan, workMs, loadMs, gapScale, backPart, lostPart, flawKey, timeKey } = floor;
   floor.fills = leastFill + (1 - leastFill) * shareOf(keyOf(key, FILLS));
   const pace = plan.paceLog + plan.paceSd * normalOf(keyOf(key, PACE));
-  const [stages, steps, flaws, times] = [
+  const [ofStage, ofStep, flaws, times] = [
     keyOf(key, STAGES),
     keyOf(key, STEPS),
     keyOf(key, FLAWS),
     keyOf(key, TIMES),
   ];
+  const { luck } = floor;
+  for (let at = 0; at < luck.length; at += 1) luck[at] = normalOf(bitsAt(ofStage, at));
   for (let step = 0; step < plan.stageOf.length; step += 1) {
     const stage = plan.stageOf[step] ?? 0;
-    const ofStage = stage * KINDS;
-    const ofStep = step * KINDS;
-    workMs[step] = timeAt(plan.work, step, {
-      pace,
-      shared: bitsAt(stages, ofStage + WORK),
-      own: bitsAt(steps, ofStep + WORK),
-    });
+    const shared = stage * kindsOfLuck;
+    const own = step * kindsOfLuck;
+    const work = timeLuck(plan.work, step, luck[shared + WORK] ?? 0, bitsAt(ofStep, own + WORK));
+    workMs[step] = Math.exp(pace + work);
     if ((plan.cureMs[stage] ?? -1) >= 0) {
-      const luck = { pace, shared: bitsAt(stages, ofStage + LOADING), own: bitsAt(steps, ofStep + LOADING) };
-      loadMs[step] = timeAt(plan.loading, step, luck);
+      const loading = timeLuck(
+        plan.loading,
+        step,
+        luck[shared + LOADING] ?? 0,
+        bitsAt(ofStep, own + LOADING),
+      );
+      loadMs[step] = Math.exp(pace + loading);
     }
-    const lost = drawn(plan.lost, step, bitsAt(stages, ofStage + LOST), bitsAt(steps, ofStep + LOST));
-    const lowered = drawn(
-      plan.lowered,
-      step,
-      bitsAt(stages, ofStage + LOWERED),
-      bitsAt(steps, ofStep + LOWERED),
-    );
-    const back = drawn(plan.back, step, bitsAt(stages, ofStage + BACK), bitsAt(steps, ofStep + BACK));
+    const lost = chance(plan.lost, step, luck[shared + LOST] ?? 0, bitsAt(ofStep, own + LOST));
+    const lowered = chance(plan.lowered, step, luck[shared + LOWERED] ?? 0, bitsAt(ofStep, own + LOWERED));
+    const back = chance(plan.back, step, luck[shared + BACK] ?? 0, bitsAt(ofStep, own + BACK));
     const pass = (1 - back) * (1 - lost) * (1 - lowered);
     const any = 1 - pass;
     gapScale[step] = any > 0 ? 1 / Math.log(pass) : Number.NEGATIVE_INFINITY;
@@ -58,20 +56,23 @@ export function drawBeliefs(floor: Floor, key: number): void {
   }
 }
 
-interface Luck {
-  readonly pace: number;
-  readonly shared: number;
-  readonly own: number;
+function timeLuck(
+  { logMs, sharedSd, ownSd }: TimeColumns,
+  step: number,
+  shared: number,
+  bits: number,
+): number {
+  return (logMs[step] ?? 0) + (sharedSd[step] ?? 0) * shared + (ownSd[step] ?? 0) * normalOf(bits);
 }
 
-function timeAt({ logMs, sharedSd, ownSd }: TimeColumns, step: number, { pace, shared, own }: Luck): number {
-  const luck = (sharedSd[step] ?? 0) * normalOf(shared) + (ownSd[step] ?? 0) * normalOf(own);
-  return Math.exp((logMs[step] ?? 0) + pace + luck);
-}
-
-function drawn({ tables, shared, own }: ChanceColumns, step: number, bits: number, ownBits: number): number {
-  const z = (shared[step] ?? 0) * normalOf(bits) + (own[step] ?? 0) * normalOf(ownBits);
-  return chanceAt(tables, step * tableLength, z);
+function chance(
+  { tables, shared, own, isNever }: ChanceColumns,
+  step: number,
+  z: number,
+  bits: number,
+): number {
+  if (isNever[step] === 1) return 0;
+  return chanceAt(tables, step * tableLength, (shared[step] ?? 0) * z + (own[step] ?? 0) * normalOf(bits));
 }
 
 /** Pieces that pass before the next flaw of a step; Infinity where none comes. */

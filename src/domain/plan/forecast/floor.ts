@@ -1,4 +1,4 @@
-import type { CompiledPlan } from './compiled-plan.ts';
+import { type CompiledPlan, kindsOfLuck } from './compiled-plan.ts';
 
 /**
  * The shop floor of one replication: where lots are and what people do. Everything is allotted once and set back for each
@@ -6,6 +6,8 @@ import type { CompiledPlan } from './compiled-plan.ts';
  */
 export interface Floor {
   readonly plan: CompiledPlan;
+  /** ms UTC. It stands here since a number with a fraction that is handed from function to function costs memory. */
+  time: number;
   /** Of a lot. `redo` is a step or −1; `ready` is when its cure ends, or before which it is not there. */
   readonly step: Int32Array;
   readonly firsts: Int32Array;
@@ -42,6 +44,8 @@ export interface Floor {
   /** 1 for who is at hand with nothing to do; `at` is then Infinity. */
   readonly idle: Uint8Array;
   idlers: number;
+  /** Standard normal numbers of a stage that its variants share. */
+  readonly luck: Float64Array;
   /** Of a step, drawn for the replication: ms of a piece, chances of the three flaws as parts of one, and draws so far. */
   readonly workMs: Float64Array;
   readonly loadMs: Float64Array;
@@ -86,11 +90,12 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
   const numbers = (length: number) => new Float64Array(length);
   return {
     plan,
+    time: plan.now + 0.5,
     ...{ step: integers(lots), firsts: integers(lots), seconds: integers(lots), redo: integers(lots) },
     ...{ ready: numbers(lots), next: integers(lots), used: 0, spare: -1 },
     ...{ heads: integers(lists), tails: integers(lists), masks: integers(lists / 32), listsOfClass },
     stageOfList: Int32Array.from({ length: lists }, (_, list) => (list % listsOfClass) >> 1),
-    ...{ laterHeads: integers(plan.stages + 1), laterTails: integers(plan.stages + 1), soonest: 0 },
+    ...{ laterHeads: integers(plan.stages + 1), laterTails: integers(plan.stages + 1), soonest: 0.5 },
     laterLists: Int32Array.from([
       ...[...plan.cureMs.keys()].filter((stage) => (plan.cureMs[stage] ?? -1) >= 0),
       plan.stages,
@@ -98,10 +103,11 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
     free: integers(plan.resources),
     ...{ at: numbers(plan.people), lotOf: integers(plan.people), listOf: integers(plan.people) },
     ...{ stretch: integers(plan.people), idle: new Uint8Array(plan.people), idlers: 0 },
+    luck: numbers(plan.stages * kindsOfLuck),
     ...{ workMs: numbers(steps), loadMs: numbers(steps), gapScale: numbers(steps) },
     ...{ backPart: numbers(steps), lostPart: numbers(steps), gap: numbers(steps) },
     ...{ gaps: integers(steps), visits: integers(steps), flawKey: integers(steps), timeKey: integers(steps) },
-    ...{ fills: 1, left: 0, totalVisits: 0, shortOf: 0, doneAt: 0, enoughAt: 0 },
+    ...{ fills: 0.5, left: 0, totalVisits: 0, shortOf: 0, doneAt: 0.5, enoughAt: 0.5 },
     ...{
       missing: integers(plan.variants),
       asSeconds: integers(plan.variants),
@@ -224,8 +230,9 @@ export function putLater(floor: Floor, lot: number, list: number): void {
   else next[before] = lot;
 }
 
-/** Lets what is ready by `time` be taken up. */
-export function releaseReady(floor: Floor, time: number): void {
+/** Lets what is ready by now be taken up. */
+export function releaseReady(floor: Floor): void {
+  const { time } = floor;
   if (time < floor.soonest) return;
   const { laterHeads, laterTails, laterLists, ready, next, plan } = floor;
   let soonest = Number.POSITIVE_INFINITY;

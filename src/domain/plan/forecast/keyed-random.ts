@@ -25,17 +25,18 @@ export const bitsAt = (key: number, count: number): number => mixed(key ^ Math.i
 /** The same as a number between 0 and 1, neither of which it ever is. */
 export const shareOf = (bits: number): number => (bits + 0.5) / 4294967296;
 
-const NORMALS = 4096;
+/** So few that they stay in the fastest memory of a core. */
+const NORMALS = 2048;
 
 /**
- * Standard normal numbers at the middles of 4,096 equal parts, stretched so that their variance is 1. The farthest lies
- * 3.7 standard deviations out.
+ * Standard normal numbers at the middles of 2,048 equal parts, stretched so that their variance is 1. The farthest lies
+ * 3.5 standard deviations out.
  */
-const normals = ((): Float64Array => {
-  const table = Float64Array.from({ length: NORMALS }, (_, at) => normalQuantile((at + 0.5) / NORMALS));
+const normals = ((): Float32Array => {
+  const table = Float32Array.from({ length: NORMALS }, (_, at) => normalQuantile((at + 0.5) / NORMALS));
   const spread = Math.sqrt(table.reduce((sum, z) => sum + z * z, 0) / NORMALS);
   return table.map((z) => z / spread);
 })();
 
 /** A standard normal number by 32 random bits. */
-export const normalOf = (bits: number): number => normals[bits >>> 20] ?? 0;
+export const normalOf = (bits: number): number => normals[bits >>> 21] ?? 0;

@@ -23,17 +23,19 @@ export function replicate(
   drawBeliefs(floor, keyOf(keyOf(0, seed), replication));
   while (floor.left > 0 && floor.totalVisits < floor.plan.mostVisits) {
     const person = nextPerson(floor);
-    const time = Math.min(
-      person < 0 ? Number.POSITIVE_INFINITY : (floor.at[person] ?? 0),
-      soonestForIdlers(floor),
-    );
-    if (time === Number.POSITIVE_INFINITY) return;
-    releaseReady(floor, time);
-    if (person >= 0 && floor.at[person] === time) {
-      if ((floor.lotOf[person] ?? -1) >= 0) endWork(floor, person, time);
-      findWork(floor, person, time);
+    const isFree = person >= 0 && !(floor.idlers > 0 && floor.soonest < (floor.at[person] ?? 0));
+    floor.time = isFree
+      ? (floor.at[person] ?? 0)
+      : floor.idlers > 0
+        ? floor.soonest
+        : Number.POSITIVE_INFINITY;
+    if (floor.time === Number.POSITIVE_INFINITY) return;
+    releaseReady(floor);
+    if (isFree) {
+      if ((floor.lotOf[person] ?? -1) >= 0) endWork(floor, person);
+      findWork(floor, person);
     }
-    if (floor.idlers > 0) wakeIdlers(floor, time);
+    if (floor.idlers > 0) wakeIdlers(floor);
   }
 }
 
@@ -51,20 +53,19 @@ function nextPerson({ at, plan }: Floor): number {
   return found;
 }
 
-const soonestForIdlers = (floor: Floor) => (floor.idlers > 0 ? floor.soonest : Number.POSITIVE_INFINITY);
-
-function wakeIdlers(floor: Floor, time: number): void {
+function wakeIdlers(floor: Floor): void {
   const { idle, plan } = floor;
   for (let person = 0; person < plan.people; person += 1) {
     if (idle[person] === 0) continue;
     idle[person] = 0;
     floor.idlers -= 1;
-    findWork(floor, person, time);
+    findWork(floor, person);
   }
 }
 
 /** Gives the person something to do, or lets them wait for it, or for their hours. */
-function findWork(floor: Floor, person: number, time: number): void {
+function findWork(floor: Floor, person: number): void {
+  const { time } = floor;
   const { first, from, to } = floor.plan.calendar;
   const beyond = first[person + 1] ?? 0;
   let stretch = floor.stretch[person] ?? 0;
@@ -79,13 +80,13 @@ function findWork(floor: Floor, person: number, time: number): void {
     floor.at[person] = begins;
     return;
   }
-  if (takeUp(floor, person, time)) return;
+  if (takeUp(floor, person)) return;
   floor.idle[person] = 1;
   floor.idlers += 1;
   floor.at[person] = Number.POSITIVE_INFINITY;
 }
 
-function takeUp(floor: Floor, person: number, time: number): boolean {
+function takeUp(floor: Floor, person: number): boolean {
   const { masks, listsOfClass } = floor;
   const words = listsOfClass >> 5;
   for (let first = 0; first < masks.length; first += words) {
@@ -95,7 +96,7 @@ function takeUp(floor: Floor, person: number, time: number): boolean {
         const bit = 31 - Math.clz32(lists);
         const list = word * 32 + bit;
         if (canBegin(floor, list)) {
-          beginWork(floor, person, list, time);
+          beginWork(floor, person, list);
           return true;
         }
         lists &= ~(1 << bit);

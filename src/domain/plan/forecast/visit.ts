@@ -3,8 +3,8 @@ import { dropLot, type Floor, newLot, piecesOf, putLater, putWaiting, takeWaitin
 import { bitsAt } from './keyed-random.ts';
 
 /** Lets a person begin on the first lot of a list, of which `canBegin` was true, at a moment of that person's hours. */
-export function beginWork(floor: Floor, person: number, list: number, time: number): void {
-  const { plan, free } = floor;
+export function beginWork(floor: Floor, person: number, list: number): void {
+  const { plan, free, time } = floor;
   const lot = floor.heads[list] ?? 0;
   const stage = floor.stageOfList[list] ?? 0;
   const resource = plan.resourceOf[stage] ?? 0;
@@ -13,7 +13,9 @@ export function beginWork(floor: Floor, person: number, list: number, time: numb
   const all = piecesOf(floor, lot);
   const fit = isLoading ? Math.min(all, free[resource] ?? 0) : all;
   const ms = workOn(floor, floor.step[lot] ?? 0, isLoading, fit);
-  const pieces = piecesBeforeAbsence(floor, person, time, ms, fit);
+  // Mostly it is done before the next break, and nothing else has to be looked at.
+  const isBeforeBreak = time + ms <= (plan.calendar.to[floor.stretch[person] ?? 0] ?? 0);
+  const pieces = isBeforeBreak ? fit : piecesBeforeAbsence(floor, person, ms, fit);
   const taken = pieces === fit ? ms : Math.floor((ms * pieces) / fit + 0.5);
 
   let inHand = lot;
@@ -23,7 +25,8 @@ export function beginWork(floor: Floor, person: number, list: number, time: numb
   else if (!isHold) free[resource] = (free[resource] ?? 0) - 1;
   floor.lotOf[person] = inHand;
   floor.listOf[person] = list;
-  floor.at[person] = endOfWork(floor, person, time, taken);
+  if (isBeforeBreak) floor.at[person] = time + ms;
+  else workBeyondBreak(floor, person, taken);
   floor.workedMs[stage] = (floor.workedMs[stage] ?? 0) + taken;
   if (!isLoading) floor.pieceVisits[stage] = (floor.pieceVisits[stage] ?? 0) + pieces;
 }
@@ -53,23 +56,23 @@ export function canBegin(floor: Floor, list: number): boolean {
   return places > 0 && places >= floor.fills * pieces;
 }
 
-/** When the person has worked so long, by the calendar; Infinity where it ends before. */
-function endOfWork(floor: Floor, person: number, time: number, ms: number): number {
+/** When the person has worked so long they are free again, by the calendar; never where it ends before. */
+function workBeyondBreak(floor: Floor, person: number, ms: number): void {
   const { first, from, worked, to } = floor.plan.calendar;
   const beyond = first[person + 1] ?? 0;
   let at = floor.stretch[person] ?? 0;
-  const until = (worked[at] ?? 0) + time - (from[at] ?? 0) + ms;
+  const until = (worked[at] ?? 0) + floor.time - (from[at] ?? 0) + ms;
   while (at + 1 < beyond && until > (worked[at + 1] ?? 0)) at += 1;
   floor.stretch[person] = at;
   const end = (from[at] ?? 0) + until - (worked[at] ?? 0);
-  return end > (to[at] ?? 0) ? Number.POSITIVE_INFINITY : end;
+  floor.at[person] = end > (to[at] ?? 0) ? Number.POSITIVE_INFINITY : end;
 }
 
 /** How many of the pieces are done before the person is away for days; at least one. */
-function piecesBeforeAbsence(floor: Floor, person: number, time: number, ms: number, pieces: number): number {
+function piecesBeforeAbsence(floor: Floor, person: number, ms: number, pieces: number): number {
   const { from, worked, untilAway } = floor.plan.calendar;
   const at = floor.stretch[person] ?? 0;
-  const left = (untilAway[at] ?? 0) - (worked[at] ?? 0) - (time - (from[at] ?? 0));
+  const left = (untilAway[at] ?? 0) - (worked[at] ?? 0) - (floor.time - (from[at] ?? 0));
   if (ms <= left || pieces === 1) return pieces;
   return Math.max(1, Math.floor((pieces * left) / ms));
 }
@@ -89,7 +92,7 @@ function splitOff(floor: Floor, lot: number, pieces: number): number {
 }
 
 /** What the person had in hand goes on its way. */
-export function endWork(floor: Floor, person: number, time: number): void {
+export function endWork(floor: Floor, person: number): void {
   const { plan, free } = floor;
   const lot = floor.lotOf[person] ?? 0;
   const list = floor.listOf[person] ?? 0;
@@ -97,7 +100,7 @@ export function endWork(floor: Floor, person: number, time: number): void {
   floor.lotOf[person] = -1;
   const cure = plan.cureMs[stage] ?? -1;
   if (cure >= 0 && (list & 1) === 0) {
-    floor.ready[lot] = time + cure;
+    floor.ready[lot] = floor.time + cure;
     putLater(floor, lot, stage);
     return;
   }
@@ -105,16 +108,16 @@ export function endWork(floor: Floor, person: number, time: number): void {
   free[resource] = (free[resource] ?? 0) + (cure >= 0 ? piecesOf(floor, lot) : 1);
   const step = floor.step[lot] ?? 0;
   const redo = floor.redo[lot] ?? -1;
-  if (redo < 0 || redo === step) tryPieces(floor, lot, time);
+  if (redo < 0 || redo === step) tryPieces(floor, lot);
   if (piecesOf(floor, lot) === 0) dropLot(floor, lot);
-  else moveOn(floor, lot, time);
+  else moveOn(floor, lot);
 }
 
-function moveOn(floor: Floor, lot: number, time: number): void {
+function moveOn(floor: Floor, lot: number): void {
   const { plan, step, redo } = floor;
   const here = step[lot] ?? 0;
   if (plan.isLast[here] === 1) {
-    finish(floor, lot, time);
+    finish(floor, lot);
     return;
   }
   if (redo[lot] === here) redo[lot] = -1;
@@ -123,7 +126,7 @@ function moveOn(floor: Floor, lot: number, time: number): void {
 }
 
 /** The trial of each piece of a lot: the stream of the step says how many pass before the next flaw. */
-function tryPieces(floor: Floor, lot: number, time: number): void {
+function tryPieces(floor: Floor, lot: number): void {
   const { gap, firsts, step } = floor;
   const here = step[lot] ?? 0;
   const all = piecesOf(floor, lot);
@@ -133,7 +136,7 @@ function tryPieces(floor: Floor, lot: number, time: number): void {
     const whole = firsts[lot] ?? 0;
     let lastBack = -1;
     while (at < all) {
-      lastBack = flaw(floor, lot, { isFirst: at < whole, lastBack, time });
+      lastBack = flaw(floor, lot, at < whole, lastBack);
       at += 1 + nextGap(floor, here);
     }
   }
@@ -141,15 +144,7 @@ function tryPieces(floor: Floor, lot: number, time: number): void {
 }
 
 /** A piece of the lot meets a flaw; gives the lot of what was last sent back from this one, −1 for none. */
-function flaw(
-  floor: Floor,
-  lot: number,
-  {
-    isFirst,
-    lastBack,
-    time,
-  }: { readonly isFirst: boolean; readonly lastBack: number; readonly time: number },
-): number {
+function flaw(floor: Floor, lot: number, isFirst: boolean, lastBack: number): number {
   const { plan, firsts, seconds, step, backPart, lostPart } = floor;
   const here = step[lot] ?? 0;
   const kind = flawKind(floor, here);
@@ -166,7 +161,7 @@ function flaw(
   if (kind >= sentBack) {
     const variant = plan.variantOf[here] ?? 0;
     floor.scrapped[variant] = (floor.scrapped[variant] ?? 0) + 1;
-    leave(floor, 1, time);
+    leave(floor, 1);
     return lastBack;
   }
   const to = targetOf(floor, here, kind / sentBack);
@@ -191,13 +186,14 @@ function targetOf({ plan }: Floor, step: number, share: number): number {
   return plan.backTo[at] ?? 0;
 }
 
-function finish(floor: Floor, lot: number, time: number): void {
+function finish(floor: Floor, lot: number): void {
   const { plan, marks, goodAt, missing } = floor;
   const variant = plan.variantOf[floor.step[lot] ?? 0] ?? 0;
-  const [firsts, seconds] = [floor.firsts[lot] ?? 0, floor.seconds[lot] ?? 0];
+  const firsts = floor.firsts[lot] ?? 0;
+  const seconds = floor.seconds[lot] ?? 0;
   const good = plan.countsSeconds ? firsts + seconds : firsts;
   floor.asSeconds[variant] = (floor.asSeconds[variant] ?? 0) + seconds;
-  while (floor.mark < marks.length && (marks[floor.mark] ?? 0) < time) floor.mark += 1;
+  while (floor.mark < marks.length && (marks[floor.mark] ?? 0) < floor.time) floor.mark += 1;
   const place = variant * (marks.length + 1) + floor.mark;
   goodAt[place] = (goodAt[place] ?? 0) + good;
   const wanted = missing[variant] ?? 0;
@@ -205,13 +201,13 @@ function finish(floor: Floor, lot: number, time: number): void {
     const found = Math.min(wanted, good);
     missing[variant] = wanted - found;
     floor.shortOf -= found;
-    if (floor.shortOf === 0) floor.enoughAt = time;
+    if (floor.shortOf === 0) floor.enoughAt = floor.time;
   }
   dropLot(floor, lot);
-  leave(floor, firsts + seconds, time);
+  leave(floor, firsts + seconds);
 }
 
-function leave(floor: Floor, pieces: number, time: number): void {
+function leave(floor: Floor, pieces: number): void {
   floor.left -= pieces;
-  if (floor.left === 0) floor.doneAt = time;
+  if (floor.left === 0) floor.doneAt = floor.time;
 }

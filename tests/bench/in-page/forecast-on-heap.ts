@@ -1,0 +1,249 @@
+/**
+ * The model of the forecast as one writes it on a heap: what happens next comes out of one queue, each list of lots that
+ * wait is another, lots are objects. Draws are those of the app, so that each replication has the same end.
+ */
+import FlatQueue from 'flatqueue';
+import type { CompiledPlan } from '../../../src/domain/plan/forecast/compiled-plan.ts';
+import {
+  drawBeliefs,
+  flawKind,
+  nextGap,
+  timeTogether,
+} from '../../../src/domain/plan/forecast/draw-beliefs.ts';
+import { clearFloor, newFloor } from '../../../src/domain/plan/forecast/floor.ts';
+import { bitsAt, keyOf } from '../../../src/domain/plan/forecast/keyed-random.ts';
+
+interface Lot {
+  step: number;
+  firsts: number;
+  seconds: number;
+  redo: number;
+  /** Whether it has cured where it stands. */
+  isCured: boolean;
+}
+
+interface Person {
+  lot: Lot | null;
+  /** Loading, unloading or work, at the stage of the lot. */
+  isLoading: boolean;
+  stretch: number;
+  isIdle: boolean;
+}
+
+/** Of things that happen at once lots are ready first, then people are free in their order. */
+const order = (time: number, person: number) => time + (person + 1) / 1024;
+
+/** Gives what works off one replication, and says when its last piece leaves. */
+export function onHeap(
+  plan: CompiledPlan,
+  marks: readonly number[],
+): (seed: number, replication: number) => number {
+  // For its draws alone.
+  const luck = newFloor(plan, marks);
+  const { calendar, begin } = plan;
+  const lists = plan.classes * 2 * plan.stages;
+  const events = new FlatQueue<number | Lot>();
+  const waiting = Array.from({ length: lists }, () => new FlatQueue<Lot>());
+  const people: Person[] = [];
+  let free: number[] = [];
+  let [left, doneAt, came] = [0, 0, 0];
+  let visits: number[] = [];
+  let gaps: number[] = [];
+  let good = new Map<number, number>();
+
+  const stageOf = (lot: Lot) => plan.stageOf[lot.step] ?? 0;
+  const cureOf = (stage: number) => plan.cureMs[stage] ?? -1;
+  const count = (lot: Lot) => lot.firsts + lot.seconds;
+
+  function wait(lot: Lot): void {
+    const due = plan.classOf[plan.variantOf[lot.step] ?? 0] ?? 0;
+    came += 1;
+    waiting[due * 2 * plan.stages + 2 * stageOf(lot) + (lot.isCured ? 1 : 0)]?.push(lot, came);
+  }
+
+  function canBegin(lot: Lot): boolean {
+    const stage = stageOf(lot);
+    if (lot.isCured) return true;
+    const resource = plan.resourceOf[stage] ?? 0;
+    const places = free[resource] ?? 0;
+    if (cureOf(stage) < 0) return places > 0;
+    return places > 0 && places >= luck.fills * Math.min(count(lot), plan.capacity[resource] ?? 0);
+  }
+
+  function findWork(who: number, time: number): void {
+    const person = people[who];
+    if (!person) return;
+    const beyond = calendar.first[who + 1] ?? 0;
+    while (person.stretch < beyond && (calendar.to[person.stretch] ?? 0) <= time) person.stretch += 1;
+    if (person.stretch === beyond) return;
+    const opens = calendar.from[person.stretch] ?? 0;
+    if (opens > time) {
+      events.push(who, order(opens, who));
+      return;
+    }
+    for (let due = 0; due < plan.classes; due += 1)
+      for (let list = 2 * plan.stages - 1; list >= 0; list -= 1) {
+        const queue = waiting[due * 2 * plan.stages + list];
+        const lot = queue?.peek();
+        if (!queue || !lot || !canBegin(lot)) continue;
+        beginWork(who, person, queue, lot, time);
+        return;
+      }
+    person.isIdle = true;
+  }
+
+  function beginWork(who: number, person: Person, queue: FlatQueue<Lot>, lot: Lot, time: number): void {
+    const stage = stageOf(lot);
+    const resource = plan.resourceOf[stage] ?? 0;
+    const isLoading = cureOf(stage) >= 0 && !lot.isCured;
+    const fit = isLoading ? Math.min(count(lot), free[resource] ?? 0) : count(lot);
+    const visit = visits[lot.step] ?? 0;
+    visits[lot.step] = visit + 1;
+    const each = (isLoading ? luck.loadMs[lot.step] : luck.workMs[lot.step]) ?? 0;
+    const third = (isLoading ? plan.loading.third[lot.step] : plan.work.third[lot.step]) ?? 0;
+    const bits = bitsAt(luck.timeKey[lot.step] ?? 0, visit);
+    const ms = Math.floor(timeTogether(each * fit, third / Math.sqrt(fit), bits) + 0.5);
+    const worked = (calendar.worked[person.stretch] ?? 0) + time - (calendar.from[person.stretch] ?? 0);
+    const before = (calendar.untilAway[person.stretch] ?? 0) - worked;
+    const pieces = ms <= before || fit === 1 ? fit : Math.max(1, Math.floor((fit * before) / ms));
+    const taken = pieces === fit ? ms : Math.floor((ms * pieces) / fit + 0.5);
+    if (pieces === count(lot)) {
+      queue.pop();
+      person.lot = lot;
+    } else {
+      const firsts = Math.min(pieces, lot.firsts);
+      person.lot = { ...lot, firsts, seconds: pieces - firsts };
+      lot.firsts -= firsts;
+      lot.seconds -= pieces - firsts;
+    }
+    if (isLoading) free[resource] = (free[resource] ?? 0) - pieces;
+    else if (cureOf(stage) < 0) free[resource] = (free[resource] ?? 0) - 1;
+    person.isLoading = isLoading;
+    const beyond = calendar.first[who + 1] ?? 0;
+    while (person.stretch + 1 < beyond && worked + taken > (calendar.worked[person.stretch + 1] ?? 0))
+      person.stretch += 1;
+    const end =
+      (calendar.from[person.stretch] ?? 0) + worked + taken - (calendar.worked[person.stretch] ?? 0);
+    if (end <= (calendar.to[person.stretch] ?? 0)) events.push(who, order(end, who));
+  }
+
+  function endWork(person: Person, time: number): void {
+    const { lot } = person;
+    if (!lot) return;
+    person.lot = null;
+    const stage = stageOf(lot);
+    const cure = cureOf(stage);
+    if (person.isLoading) {
+      lot.isCured = true;
+      events.push(lot, time + cure);
+      return;
+    }
+    const resource = plan.resourceOf[stage] ?? 0;
+    free[resource] = (free[resource] ?? 0) + (cure >= 0 ? count(lot) : 1);
+    lot.isCured = false;
+    if (lot.redo < 0 || lot.redo === lot.step) tryPieces(lot, time);
+    if (count(lot) === 0) return;
+    if (plan.isLast[lot.step] === 1) {
+      const variant = plan.variantOf[lot.step] ?? 0;
+      good.set(variant, (good.get(variant) ?? 0) + lot.firsts);
+      leave(count(lot), time);
+      return;
+    }
+    if (lot.redo === lot.step) lot.redo = -1;
+    lot.step += 1;
+    wait(lot);
+  }
+
+  function leave(pieces: number, time: number): void {
+    left -= pieces;
+    if (left === 0) doneAt = time;
+  }
+
+  function tryPieces(lot: Lot, time: number): void {
+    const { step } = lot;
+    const [all, whole] = [count(lot), lot.firsts];
+    let at = gaps[step] ?? -1;
+    if (at < 0) at = nextGap(luck, step);
+    let back: Lot | undefined;
+    while (at < all) {
+      const kind = flawKind(luck, step);
+      const isFirst = at < whole;
+      if (kind >= (luck.lostPart[step] ?? 0)) {
+        if (isFirst) {
+          lot.firsts -= 1;
+          lot.seconds += 1;
+        }
+      } else {
+        if (isFirst) lot.firsts -= 1;
+        else lot.seconds -= 1;
+        if (kind >= (luck.backPart[step] ?? 0)) leave(1, time);
+        else back = sendBack(step, kind / (luck.backPart[step] ?? 1), isFirst, back);
+      }
+      at += 1 + nextGap(luck, step);
+    }
+    gaps[step] = at - all;
+  }
+
+  function sendBack(step: number, share: number, isFirst: boolean, last: Lot | undefined): Lot {
+    const end = (plan.backFrom[step + 1] ?? 0) - 1;
+    let target = plan.backFrom[step] ?? 0;
+    while (target < end && share >= (plan.backShare[target] ?? 1)) target += 1;
+    const to = plan.backTo[target] ?? 0;
+    const lot = last?.step === to ? last : { step: to, firsts: 0, seconds: 0, redo: step, isCured: false };
+    if (isFirst) lot.firsts += 1;
+    else lot.seconds += 1;
+    if (lot !== last) wait(lot);
+    return lot;
+  }
+
+  function clear(): void {
+    events.clear();
+    for (const queue of waiting) queue.clear();
+    people.length = 0;
+    free = [...plan.capacity];
+    visits = [];
+    gaps = [];
+    good = new Map();
+    left = plan.pieces;
+    doneAt = Number.POSITIVE_INFINITY;
+    came = 0;
+    for (const at of begin.order) {
+      const lot: Lot = {
+        ...{ step: begin.step[at] ?? 0, firsts: begin.firsts[at] ?? 0, seconds: begin.seconds[at] ?? 0 },
+        ...{ redo: begin.redo[at] ?? -1, isCured: begin.isHeld[at] === 1 },
+      };
+      const ready = begin.ready[at] ?? 0;
+      const resource = plan.resourceOf[stageOf(lot)] ?? 0;
+      if (lot.isCured) free[resource] = (free[resource] ?? 0) - count(lot);
+      if (lot.isCured || ready > plan.now) events.push(lot, ready);
+      else wait(lot);
+    }
+    for (let who = 0; who < plan.people; who += 1) {
+      people.push({ lot: null, isLoading: false, stretch: calendar.first[who] ?? 0, isIdle: false });
+      events.push(who, order(plan.now, who));
+    }
+  }
+
+  return (seed, replication) => {
+    clearFloor(luck);
+    drawBeliefs(luck, keyOf(keyOf(0, seed), replication));
+    clear();
+    while (left > 0) {
+      const time = Math.floor(events.peekValue() ?? Number.POSITIVE_INFINITY);
+      const event = events.pop();
+      if (event === undefined) break;
+      if (typeof event === 'number') {
+        const person = people[event];
+        if (!person) break;
+        endWork(person, time);
+        findWork(event, time);
+      } else wait(event);
+      for (const [who, person] of people.entries()) {
+        if (!person.isIdle) continue;
+        person.isIdle = false;
+        findWork(who, time);
+      }
+    }
+    return doneAt;
+  };
+}
