@@ -225,8 +225,9 @@ export function onHeap(
   }
 
   return (seed, replication) => {
-    clearFloor(luck);
-    drawBeliefs(luck, keyOf(keyOf(0, seed), replication));
+    const key = keyOf(keyOf(0, seed), replication);
+    clearFloor(luck, key);
+    drawBeliefs(luck, key);
     clear();
     while (left > 0) {
       const time = Math.floor(events.peekValue() ?? Number.POSITIVE_INFINITY);

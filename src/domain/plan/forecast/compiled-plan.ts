@@ -78,6 +78,8 @@ export interface BeginningLots {
   readonly isHeld: Uint8Array;
   /** In the order of their being ready, as given among those that are ready together. */
   readonly order: Int32Array;
+  /** Whether the order is another one in each replication. */
+  readonly isShuffled: boolean;
 }
 
 /** Of a plan that `demandPlan` has let through. */
@@ -176,7 +178,7 @@ function sharesUpTo(targets: readonly { readonly weight: number }[]): readonly n
 }
 
 function beginningLots(
-  { lots }: PlanModel,
+  { lots, takes }: PlanModel,
   stepAt: (variant: number, step: number) => number,
 ): BeginningLots {
   const order = [...lots.keys()].sort((a, b) => (lots[a]?.ready ?? 0) - (lots[b]?.ready ?? 0) || a - b);
@@ -188,5 +190,6 @@ function beginningLots(
     ready: Float64Array.from(lots, ({ ready }) => ready),
     isHeld: Uint8Array.from(lots, ({ at }) => (at === 'held' ? 1 : 0)),
     order: Int32Array.from(order),
+    isShuffled: takes === 'any',
   };
 }

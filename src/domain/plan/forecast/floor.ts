@@ -1,4 +1,5 @@
 import { type CompiledPlan, kindsOfLuck } from './compiled-plan.ts';
+import { bitsAt, shareOf } from './keyed-random.ts';
 
 /**
  * The shop floor of one replication: where lots are and what people do. Everything is allotted once and set back for each
@@ -15,6 +16,8 @@ export interface Floor {
   readonly redo: Int32Array;
   readonly ready: Float64Array;
   readonly next: Int32Array;
+  /** In which lots are put down at the beginning. */
+  readonly order: Int32Array;
   /** Lots below `used` were in use; `spare` begins the chain of those that are no longer. */
   used: number;
   spare: number;
@@ -103,6 +106,7 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
     free: integers(plan.resources),
     ...{ at: numbers(plan.people), lotOf: integers(plan.people), listOf: integers(plan.people) },
     ...{ stretch: integers(plan.people), idle: new Uint8Array(plan.people), idlers: 0 },
+    order: integers(plan.begin.order.length),
     luck: numbers(plan.stages * kindsOfLuck),
     ...{ workMs: numbers(steps), loadMs: numbers(steps), gapScale: numbers(steps) },
     ...{ backPart: numbers(steps), lostPart: numbers(steps), gap: numbers(steps) },
@@ -118,8 +122,8 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
   };
 }
 
-/** Sets everything back to how it is now. */
-export function clearFloor(floor: Floor): void {
+/** Sets everything back to how it is now; lots that nobody knows the order of are in one of the replication's own. */
+export function clearFloor(floor: Floor, key: number): void {
   const { plan } = floor;
   const { begin, now } = plan;
   floor.step.set(begin.step);
@@ -147,7 +151,20 @@ export function clearFloor(floor: Floor): void {
   floor.enoughAt = floor.shortOf === 0 ? now : Number.POSITIVE_INFINITY;
   floor.mark = 0;
   floor.soonest = Number.POSITIVE_INFINITY;
-  for (let at = 0; at < begin.order.length; at += 1) placeAtFirst(floor, begin.order[at] ?? 0);
+  const { order } = floor;
+  order.set(begin.order);
+  if (begin.isShuffled) shuffle(order, key);
+  for (let at = 0; at < order.length; at += 1) placeAtFirst(floor, order[at] ?? 0);
+}
+
+/** R. A. Fisher and F. Yates; each order is as likely. */
+function shuffle(order: Int32Array, key: number): void {
+  for (let last = order.length - 1; last > 0; last -= 1) {
+    const other = Math.floor(shareOf(bitsAt(key, last)) * (last + 1));
+    const lot = order[last] ?? 0;
+    order[last] = order[other] ?? 0;
+    order[other] = lot;
+  }
 }
 
 function placeAtFirst(floor: Floor, lot: number): void {

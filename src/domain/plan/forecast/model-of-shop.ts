@@ -97,7 +97,7 @@ export function modelOfShop(shop: ShopToPlan): ModelOfShop {
   return {
     kind: 'model',
     plan: {
-      ...{ now: shop.now, goal: shop.goal, resources: shop.resources, variants, lots },
+      ...{ now: shop.now, goal: shop.goal, resources: shop.resources, variants, lots, takes: 'any' },
       stages: shop.stages.map(({ id, ...stage }) => stage),
       people: shop.people.map((shifts) => ({ hours: shifts.flatMap(hoursOf) })),
       pace: paceOf(shop.days, daysAhead(shop, variants, lots)),

@@ -3,6 +3,9 @@ import { clearFloor, type Floor, releaseReady } from './floor.ts';
 import { keyOf } from './keyed-random.ts';
 import { beginWork, canBegin, endWork } from './visit.ts';
 
+/** Names the stream of the order of lots; `drawBeliefs` names the others. */
+const ORDER = 16;
+
 /**
  * Works the plan off once, by discrete events, with the luck of this replication; what came of it stands on the floor
  * until the next one. Ends when nothing is left, when nothing can go on (then `doneAt` stays Infinity), at the end of
@@ -12,15 +15,16 @@ import { beginWork, canBegin, endWork } from './visit.ts';
  * at a stage are ready in the order in which they were loaded, so the first one of each list is the next.
  *
  * The rule by which people choose: what is due first; of that what is nearest to its end, by the order of the stages;
- * there what has come first. A hold is loaded when enough of a tray finds place in it, or as many of all its places are free;
+ * there what has come first, or any that was there at the beginning where nobody knows its order. A hold is loaded when enough of a tray finds place in it, or as many of all its places are free;
  * who takes up a tray does all of it. It is no best schedule, but what a sensible shop does without one.
  */
 export function replicate(
   floor: Floor,
   { seed, replication }: { readonly seed: number; readonly replication: number },
 ): void {
-  clearFloor(floor);
-  drawBeliefs(floor, keyOf(keyOf(0, seed), replication));
+  const key = keyOf(keyOf(0, seed), replication);
+  clearFloor(floor, keyOf(key, ORDER));
+  drawBeliefs(floor, key);
   while (floor.left > 0 && floor.totalVisits < floor.plan.mostVisits) {
     const person = nextPerson(floor);
     const isFree = person >= 0 && !(floor.idlers > 0 && floor.soonest < (floor.at[person] ?? 0));

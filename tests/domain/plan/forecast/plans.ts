@@ -61,6 +61,7 @@ export function aPlan(steps: readonly PlanStep[], more: Partial<PlanModel> = {})
     people: [{ hours: always }],
     variants: [{ wanted: 0, finished: 0, due: null, steps }],
     lots: [],
+    takes: 'in-order',
     pace: { median: 1, logSd: 0 },
     ...more,
   };

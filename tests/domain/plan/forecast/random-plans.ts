@@ -29,6 +29,7 @@ export const somePlan: fc.Arbitrary<PlanModel> = fc
   .chain(({ stages, variants }) =>
     fc.record({
       now: fc.integer({ min: 0, max: 2e8 }),
+      takes: fc.constantFrom('in-order' as const, 'any' as const),
       goal: fc.constantFrom('firsts' as const, 'finished' as const),
       stages: fc.array(
         fc.oneof(
