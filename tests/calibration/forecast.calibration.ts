@@ -47,8 +47,14 @@ export function calibrate({ seed, shops }: Simulation): readonly CalibrationRow[
     row(
       'forecast-promise-90',
       'promises at 90 %, of a variant on a day before the 85 % date: share that is kept',
-      promises.map(({ kept }) => (kept ? 1 : 0)),
+      promises.map(({ kept }) => kept),
       [0.88, 0.93],
+    ),
+    row(
+      'forecast-promise-stated',
+      'the same: share that is kept less the chance that was stated, which is more than 90 % where pieces come by the tray',
+      promises.map(({ kept, chance }) => kept - chance),
+      [-0.03, 0.03],
     ),
     row(
       'forecast-days',
@@ -83,9 +89,9 @@ function lookAt(random: Random) {
   const mark = Math.floor(random() * (last + 1));
   const at = found.marks[mark];
   const promises = shopToPlan.variants.flatMap(({ finished }, wood) => {
-    const { safe = 0 } = at?.variants[wood] ?? {};
+    const { safe = 0, chance = 0 } = at?.variants[wood] ?? {};
     const good = goodOf(world, { wood, by: at?.at ?? 0 });
-    return safe > finished ? [{ kept: good >= safe }] : [];
+    return safe > finished ? [{ kept: good >= safe ? 1 : 0, chance }] : [];
   });
   return { done, dates: found.done, promises, days: (done - now) / day };
 }

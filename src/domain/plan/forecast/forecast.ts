@@ -18,8 +18,11 @@ export interface MarkForecast {
   readonly at: number;
   /** Good ones of all variants together. */
   readonly all: Fan;
-  /** In the order of the plan. `safe` is what can be promised: so many there are with the wanted confidence. */
-  readonly variants: readonly { readonly fan: Fan; readonly safe: number }[];
+  /**
+   * In the order of the plan. `safe` is what can be promised: so many there are with the wanted confidence; `chance` is the share
+   * of the replications with as many, which is more, as pieces come by the tray.
+   */
+  readonly variants: readonly { readonly fan: Fan; readonly safe: number; readonly chance: number }[];
 }
 
 export type Forecast =
@@ -117,7 +120,11 @@ function markForecast({ count, good }: Runs, { at, mark, marks, confidence }: Ma
   return {
     at,
     all: fanOf(all.sort()),
-    variants: counts.map((sorted) => ({ fan: fanOf(sorted), safe: safeToPromise(sorted, confidence) })),
+    variants: counts.map((sorted) => {
+      const safe = safeToPromise(sorted, confidence);
+      const fewer = sorted.findIndex((pieces) => pieces >= safe);
+      return { fan: fanOf(sorted), safe, chance: fewer < 0 ? 0 : 1 - fewer / count };
+    }),
   };
 }
 

@@ -89,7 +89,8 @@ test('quantiles of a fan and of dates ascend, and what is safe to promise lies b
       expect(dates).toEqual(dates.toSorted((a, b) => a - b));
       for (const { all, variants } of found.marks) {
         expect(all).toEqual(all.toSorted((a, b) => a - b));
-        for (const { fan, safe } of variants) {
+        for (const { fan, safe, chance } of variants) {
+          expect(chance).toBeGreaterThanOrEqual(0.9 - 1e-9);
           expect(fan).toEqual(fan.toSorted((a, b) => a - b));
           expect(safe).toBeLessThanOrEqual(fan[2]);
         }
