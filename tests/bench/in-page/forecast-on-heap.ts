@@ -33,11 +33,18 @@ interface Person {
 /** Of things that happen at once lots are ready first, then people are free in their order. */
 const order = (time: number, person: number) => time + (person + 1) / 1024;
 
-/** Gives what works off one replication, and says when its last piece leaves. */
+interface End {
+  /** When the last piece leaves. */
+  readonly doneAt: number;
+  /** Good ones by then: variant × mark. */
+  readonly good: Int32Array;
+}
+
+/** Gives what works off one replication. */
 export function onHeap(
   plan: CompiledPlan,
   marks: readonly number[],
-): (seed: number, replication: number) => number {
+): (seed: number, replication: number) => End {
   // For its draws alone.
   const luck = newFloor(plan, marks);
   const { calendar, begin } = plan;
@@ -49,7 +56,8 @@ export function onHeap(
   let [left, doneAt, came] = [0, 0, 0];
   let visits: number[] = [];
   let gaps: number[] = [];
-  let good = new Map<number, number>();
+  let good = new Int32Array();
+  let mark = 0;
 
   const stageOf = (lot: Lot) => plan.stageOf[lot.step] ?? 0;
   const cureOf = (stage: number) => plan.cureMs[stage] ?? -1;
@@ -145,7 +153,9 @@ export function onHeap(
     if (count(lot) === 0) return;
     if (plan.isLast[lot.step] === 1) {
       const variant = plan.variantOf[lot.step] ?? 0;
-      good.set(variant, (good.get(variant) ?? 0) + lot.firsts);
+      while (mark < marks.length && (marks[mark] ?? 0) < time) mark += 1;
+      const place = variant * marks.length + mark;
+      if (mark < marks.length) good[place] = (good[place] ?? 0) + lot.firsts;
       leave(count(lot), time);
       return;
     }
@@ -203,7 +213,8 @@ export function onHeap(
     free = [...plan.capacity];
     visits = [];
     gaps = [];
-    good = new Map();
+    good = new Int32Array(plan.variants * marks.length);
+    mark = 0;
     left = plan.pieces;
     doneAt = Number.POSITIVE_INFINITY;
     came = 0;
@@ -245,6 +256,8 @@ export function onHeap(
         findWork(who, time);
       }
     }
-    return doneAt;
+    for (let place = 0; place < good.length; place += 1)
+      good[place] = (good[place] ?? 0) + (place % marks.length === 0 ? 0 : (good[place - 1] ?? 0));
+    return { doneAt, good };
   };
 }

@@ -4,12 +4,15 @@ import { openForecast } from '../../../src/app/forecast.ts';
 import { compiledPlan } from '../../../src/domain/plan/forecast/compiled-plan.ts';
 import type { ForecastQuestion } from '../../../src/domain/plan/forecast/forecast.ts';
 import { replicator } from '../../../src/domain/plan/forecast/replicator.ts';
+import { joinedRuns, type Runs } from '../../../src/domain/plan/forecast/runs.ts';
 import { onHeap } from './forecast-on-heap.ts';
 import { benchShop, marks } from './forecast-shop.ts';
 
 const seed = 20260301;
 /** Rounds until code that is run often is compiled as such. */
 const unmeasured = 3;
+/** As the app works them off. */
+const slice = 50;
 
 /** Milliseconds for so many replications in each round. Throws when one has another end on the heap. */
 export function onOneThread({ rounds, replications }: { rounds: number; replications: number }) {
@@ -19,12 +22,19 @@ export function onOneThread({ rounds, replications }: { rounds: number; replicat
   const figures = { ours: [] as number[], flatqueue: [] as number[] };
   for (let round = -unmeasured; round < rounds; round += 1) {
     const start = performance.now();
-    const { doneAt } = run(0, replications);
+    const parts: Runs[] = [];
+    for (let at = 0; at < replications; at += slice) parts.push(run(at, Math.min(at + slice, replications)));
     const between = performance.now();
-    const others = Float64Array.from({ length: replications }, (_, at) => heap(seed, at));
+    const others = Array.from({ length: replications }, (_, at) => heap(seed, at));
     const end = performance.now();
-    if (doneAt.some((at, replication) => at !== others[replication]))
-      throw new Error('a replication has another end on the heap');
+    const { doneAt, good } = joinedRuns(parts);
+    const each = good.length / replications;
+    const isSame = others.every(
+      (other, at) =>
+        other.doneAt === doneAt[at] &&
+        other.good.every((pieces, place) => pieces === good[at * each + place]),
+    );
+    if (!isSame) throw new Error('a replication has another end on the heap');
     if (round < 0) continue;
     figures.ours.push(between - start);
     figures.flatqueue.push(end - between);

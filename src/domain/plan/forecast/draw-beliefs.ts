@@ -95,7 +95,9 @@ export const flawKind = (floor: Floor, step: number): number =>
  * (1931) 684-688 (from memory): its cube root is nearly normal. Mean exact but for what is cut off below 0.
  */
 export function timeTogether(ms: number, third: number, bits: number): number {
-  const root = 1 - third * third + third * normalOf(bits);
-  const cubed = third * third * third;
-  return root > 0 ? (ms * root * root * root) / (1 - cubed * cubed) : 0;
+  const square = third * third;
+  const root = 1 - square + third * normalOf(bits);
+  // Its mean is 1 less the sixth power of `third`, and this is one over that.
+  const sixth = square * square * square;
+  return root > 0 ? ms * root * root * root * (1 + sixth + sixth * sixth) : 0;
 }
