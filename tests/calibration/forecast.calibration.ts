@@ -46,15 +46,21 @@ export function calibrate({ seed, shops }: Simulation): readonly CalibrationRow[
     row('forecast-date-95', 'the same, by their 95 % date', inTime('at95'), [0.93, 0.97]),
     row(
       'forecast-promise-90',
-      'promises at 90 %, of a variant on a day before the 85 % date: share that is kept',
-      promises.map(({ kept }) => kept),
+      'promises at 90 % of a number of good ones, on a day before the 85 % date: share that is kept',
+      looks.flatMap(({ promise }) => promise.map(({ kept }) => kept)),
       [0.88, 0.93],
     ),
     row(
-      'forecast-promise-stated',
-      'the same: share that is kept less the chance that was stated, which is more than 90 % where pieces come by the tray',
+      'forecast-promise-variant',
+      'the same of one variant, which come by the tray: share that is kept less the chance that was stated',
       promises.map(({ kept, chance }) => kept - chance),
       [-0.03, 0.03],
+    ),
+    row(
+      'forecast-promise-variant-90',
+      'the same: share that is kept',
+      promises.map(({ kept }) => kept),
+      null,
     ),
     row(
       'forecast-days',
@@ -88,12 +94,17 @@ function lookAt(random: Random) {
   const last = found.marks.findIndex(({ at }) => at >= (found.done.at85 ?? 0));
   const mark = Math.floor(random() * (last + 1));
   const at = found.marks[mark];
-  const promises = shopToPlan.variants.flatMap(({ finished }, wood) => {
-    const { safe = 0, chance = 0 } = at?.variants[wood] ?? {};
-    const good = goodOf(world, { wood, by: at?.at ?? 0 });
-    return safe > finished ? [{ kept: good >= safe ? 1 : 0, chance }] : [];
-  });
-  return { done, dates: found.done, promises, days: (done - now) / day };
+  const held = (good: number, finished: number, of = at?.all) =>
+    of && of.safe > finished ? [{ kept: good >= of.safe ? 1 : 0, chance: of.chance }] : [];
+  const goods = shopToPlan.variants.map((_, wood) => goodOf(world, { wood, by: at?.at ?? 0 }));
+  const sumOf = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0);
+  return {
+    ...{ done, dates: found.done, days: (done - now) / day },
+    promise: held(sumOf(goods), sumOf(shopToPlan.variants.map(({ finished }) => finished))),
+    promises: shopToPlan.variants.flatMap(({ finished }, wood) =>
+      held(goods[wood] ?? 0, finished, at?.variants[wood]),
+    ),
+  };
 }
 
 /** The evening of the first day on which this share of the pieces is finished. */

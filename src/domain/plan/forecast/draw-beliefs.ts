@@ -1,11 +1,13 @@
 import { chanceAt, tableLength } from './chance-tables.ts';
 import { type ChanceColumns, kindsOfLuck, type TimeColumns } from './compiled-plan.ts';
 import type { Floor } from './floor.ts';
-import { bitsAt, keyOf, normalOf, shareOf } from './keyed-random.ts';
+import { bitsAt, keyOf, normalOf, secondNormalOf, shareOf, thirdNormalOf } from './keyed-random.ts';
 
 /** What a stream of draws is for; a stage has one of each, and so has a step. */
 const [WORK, LOADING, LOST, LOWERED, BACK] = [0, 1, 2, 3, 4];
-const [PACE, STAGES, STEPS, FLAWS, TIMES, FILLS] = [0, 1, 2, 3, 4, 5];
+const [PACE, STAGES, STEPS, STREAMS, FILLS] = [0, 1, 2, 3, 4];
+/** What tells the stream of a step's times from that of its flaws. */
+const ofTimes = 0x5bd1e995;
 /** Nobody knows how full the clamps must get before a tray is torn apart for them: all from a quarter of it is as likely. */
 const leastFill = 0.25;
 
@@ -20,39 +22,33 @@ export function drawBeliefs(floor: Floor, key: number): void {
   const { plan, workMs, loadMs, gapScale, backPart, lostPart, flawKey, timeKey } = floor;
   floor.fills = leastFill + (1 - leastFill) * shareOf(keyOf(key, FILLS));
   const pace = plan.paceLog + plan.paceSd * normalOf(keyOf(key, PACE));
-  const [ofStage, ofStep, flaws, times] = [
-    keyOf(key, STAGES),
-    keyOf(key, STEPS),
-    keyOf(key, FLAWS),
-    keyOf(key, TIMES),
-  ];
+  const ofStage = keyOf(key, STAGES);
+  const ofStep = keyOf(key, STEPS);
+  const streams = keyOf(key, STREAMS);
   const { luck } = floor;
   for (let at = 0; at < luck.length; at += 1) luck[at] = normalOf(bitsAt(ofStage, at));
   for (let step = 0; step < plan.stageOf.length; step += 1) {
     const stage = plan.stageOf[step] ?? 0;
     const shared = stage * kindsOfLuck;
-    const own = step * kindsOfLuck;
-    const work = timeLuck(plan.work, step, luck[shared + WORK] ?? 0, bitsAt(ofStep, own + WORK));
-    workMs[step] = Math.exp(pace + work);
-    if ((plan.cureMs[stage] ?? -1) >= 0) {
-      const loading = timeLuck(
-        plan.loading,
-        step,
-        luck[shared + LOADING] ?? 0,
-        bitsAt(ofStep, own + LOADING),
-      );
+    const bits = bitsAt(ofStep, 2 * step);
+    const isHold = (plan.cureMs[stage] ?? -1) >= 0;
+    const more = isHold || plan.back.isNever[step] === 0 ? bitsAt(ofStep, 2 * step + 1) : 0;
+    workMs[step] = Math.exp(pace + timeLuck(plan.work, step, luck[shared + WORK] ?? 0, normalOf(bits)));
+    if (isHold) {
+      const loading = timeLuck(plan.loading, step, luck[shared + LOADING] ?? 0, normalOf(more));
       loadMs[step] = Math.exp(pace + loading);
     }
-    const lost = chance(plan.lost, step, luck[shared + LOST] ?? 0, bitsAt(ofStep, own + LOST));
-    const lowered = chance(plan.lowered, step, luck[shared + LOWERED] ?? 0, bitsAt(ofStep, own + LOWERED));
-    const back = chance(plan.back, step, luck[shared + BACK] ?? 0, bitsAt(ofStep, own + BACK));
+    const lost = chance(plan.lost, step, luck[shared + LOST] ?? 0, secondNormalOf(bits));
+    const lowered = chance(plan.lowered, step, luck[shared + LOWERED] ?? 0, thirdNormalOf(bits));
+    const back = chance(plan.back, step, luck[shared + BACK] ?? 0, secondNormalOf(more));
     const pass = (1 - back) * (1 - lost) * (1 - lowered);
     const any = 1 - pass;
     gapScale[step] = any > 0 ? 1 / Math.log(pass) : Number.NEGATIVE_INFINITY;
     backPart[step] = any > 0 ? back / any : 0;
     lostPart[step] = any > 0 ? (back + (1 - back) * lost) / any : 0;
-    flawKey[step] = bitsAt(flaws, step);
-    timeKey[step] = bitsAt(times, step);
+    const stream = bitsAt(streams, step);
+    flawKey[step] = stream;
+    timeKey[step] = stream ^ ofTimes;
   }
 }
 
@@ -60,19 +56,14 @@ function timeLuck(
   { logMs, sharedSd, ownSd }: TimeColumns,
   step: number,
   shared: number,
-  bits: number,
+  own: number,
 ): number {
-  return (logMs[step] ?? 0) + (sharedSd[step] ?? 0) * shared + (ownSd[step] ?? 0) * normalOf(bits);
+  return (logMs[step] ?? 0) + (sharedSd[step] ?? 0) * shared + (ownSd[step] ?? 0) * own;
 }
 
-function chance(
-  { tables, shared, own, isNever }: ChanceColumns,
-  step: number,
-  z: number,
-  bits: number,
-): number {
-  if (isNever[step] === 1) return 0;
-  return chanceAt(tables, step * tableLength, (shared[step] ?? 0) * z + (own[step] ?? 0) * normalOf(bits));
+function chance(of: ChanceColumns, step: number, shared: number, own: number): number {
+  if (of.isNever[step] === 1) return 0;
+  return chanceAt(of.tables, step * tableLength, (of.shared[step] ?? 0) * shared + (of.own[step] ?? 0) * own);
 }
 
 /** Pieces that pass before the next flaw of a step; Infinity where none comes. */

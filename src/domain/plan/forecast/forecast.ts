@@ -14,15 +14,22 @@ export interface FinishDates {
 /** Pieces at a mark: 5, 15, 50, 85 and 95 % of the replications have no more. */
 export type Fan = readonly [low: number, lower: number, middle: number, higher: number, high: number];
 
+/**
+ * Good ones at a mark. `safe` is what can be promised: so many there are with the wanted confidence; `chance` is the share of
+ * the replications with as many, which is more, as pieces come by the tray.
+ */
+export interface GoodOnes {
+  readonly fan: Fan;
+  readonly safe: number;
+  readonly chance: number;
+}
+
 export interface MarkForecast {
   readonly at: number;
-  /** Good ones of all variants together. */
-  readonly all: Fan;
-  /**
-   * In the order of the plan. `safe` is what can be promised: so many there are with the wanted confidence; `chance` is the share
-   * of the replications with as many, which is more, as pieces come by the tray.
-   */
-  readonly variants: readonly { readonly fan: Fan; readonly safe: number; readonly chance: number }[];
+  /** All variants together. */
+  readonly all: GoodOnes;
+  /** In the order of the plan. */
+  readonly variants: readonly GoodOnes[];
 }
 
 export type Forecast =
@@ -119,13 +126,15 @@ function markForecast({ count, good }: Runs, { at, mark, marks, confidence }: Ma
   });
   return {
     at,
-    all: fanOf(all.sort()),
-    variants: counts.map((sorted) => {
-      const safe = safeToPromise(sorted, confidence);
-      const fewer = sorted.findIndex((pieces) => pieces >= safe);
-      return { fan: fanOf(sorted), safe, chance: fewer < 0 ? 0 : 1 - fewer / count };
-    }),
+    all: goodOnes(all.sort(), confidence),
+    variants: counts.map((sorted) => goodOnes(sorted, confidence)),
   };
+}
+
+function goodOnes(sorted: Int32Array, confidence: number): GoodOnes {
+  const safe = safeToPromise(sorted, confidence);
+  const fewer = sorted.findIndex((pieces) => pieces >= safe);
+  return { fan: fanOf(sorted), safe, chance: fewer < 0 ? 0 : 1 - fewer / sorted.length };
 }
 
 const fanOf = (sorted: Int32Array): Fan => {

@@ -38,5 +38,9 @@ const normals = ((): Float32Array => {
   return table.map((z) => z / spread);
 })();
 
-/** A standard normal number by 32 random bits. */
+/** A standard normal number by the highest eleven of 32 random bits. */
 export const normalOf = (bits: number): number => normals[bits >>> 21] ?? 0;
+
+/** The same by bits 10 to 20, and by the lowest ten: two more numbers out of one draw. */
+export const secondNormalOf = (bits: number): number => normals[(bits >>> 10) & 2047] ?? 0;
+export const thirdNormalOf = (bits: number): number => normals[(bits & 1023) << 1] ?? 0;

@@ -31,6 +31,10 @@ export function beginWork(floor: Floor, person: number, list: number): void {
   if (!isLoading) floor.pieceVisits[stage] = (floor.pieceVisits[stage] ?? 0) + pieces;
 }
 
+/** 1 ÷ √pieces; trays are small, and a look costs less than a root. */
+const roots = Float64Array.from({ length: 64 }, (_, pieces) => 1 / Math.sqrt(Math.max(1, pieces)));
+const rootOver = (pieces: number): number => roots[pieces] ?? 1 / Math.sqrt(pieces);
+
 /** ms, whole, that so many pieces take this time. */
 function workOn(floor: Floor, step: number, isLoading: boolean, pieces: number): number {
   const { plan, visits } = floor;
@@ -40,7 +44,7 @@ function workOn(floor: Floor, step: number, isLoading: boolean, pieces: number):
   const each = (isLoading ? floor.loadMs[step] : floor.workMs[step]) ?? 0;
   const third = (isLoading ? plan.loading.third[step] : plan.work.third[step]) ?? 0;
   const bits = bitsAt(floor.timeKey[step] ?? 0, visit);
-  return Math.floor(timeTogether(each * pieces, third / Math.sqrt(pieces), bits) + 0.5);
+  return Math.floor(timeTogether(each * pieces, third * rootOver(pieces), bits) + 0.5);
 }
 
 /** Whether the first lot of a list can be begun on: a lathe is free, or as many places as make loading worth while. */

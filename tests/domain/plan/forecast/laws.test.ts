@@ -88,8 +88,7 @@ test('quantiles of a fan and of dates ascend, and what is safe to promise lies b
       );
       expect(dates).toEqual(dates.toSorted((a, b) => a - b));
       for (const { all, variants } of found.marks) {
-        expect(all).toEqual(all.toSorted((a, b) => a - b));
-        for (const { fan, safe, chance } of variants) {
+        for (const { fan, safe, chance } of [all, ...variants]) {
           expect(chance).toBeGreaterThanOrEqual(0.9 - 1e-9);
           expect(fan).toEqual(fan.toSorted((a, b) => a - b));
           expect(safe).toBeLessThanOrEqual(fan[2]);
