@@ -38,6 +38,9 @@ interface End {
   readonly doneAt: number;
   /** Good ones by then: variant × mark. */
   readonly good: Int32Array;
+  /** By stage, over all replications so far. */
+  readonly worked: Float64Array;
+  readonly pieceVisits: Float64Array;
 }
 
 /** Gives what works off one replication. */
@@ -58,6 +61,9 @@ export function onHeap(
   let gaps: number[] = [];
   let good = new Int32Array();
   let mark = 0;
+  /** By stage, over all replications. */
+  const worked = plan.cureMs.map(() => 0);
+  const pieceVisits = plan.cureMs.map(() => 0);
 
   const stageOf = (lot: Lot) => plan.stageOf[lot.step] ?? 0;
   const cureOf = (stage: number) => plan.cureMs[stage] ?? -1;
@@ -111,10 +117,12 @@ export function onHeap(
     const third = (isLoading ? plan.loading.third[lot.step] : plan.work.third[lot.step]) ?? 0;
     const bits = bitsAt(luck.timeKey[lot.step] ?? 0, visit);
     const ms = Math.floor(timeTogether(each * fit, third / Math.sqrt(fit), bits) + 0.5);
-    const worked = (calendar.worked[person.stretch] ?? 0) + time - (calendar.from[person.stretch] ?? 0);
-    const before = (calendar.untilAway[person.stretch] ?? 0) - worked;
-    const pieces = ms <= before || fit === 1 ? fit : Math.max(1, Math.floor((fit * before) / ms));
+    const before = (calendar.worked[person.stretch] ?? 0) + time - (calendar.from[person.stretch] ?? 0);
+    const left = (calendar.untilAway[person.stretch] ?? 0) - before;
+    const pieces = ms <= left || fit === 1 ? fit : Math.max(1, Math.floor((fit * left) / ms));
     const taken = pieces === fit ? ms : Math.floor((ms * pieces) / fit + 0.5);
+    worked[stage] = (worked[stage] ?? 0) + taken;
+    if (!isLoading) pieceVisits[stage] = (pieceVisits[stage] ?? 0) + pieces;
     if (pieces === count(lot)) {
       queue.pop();
       person.lot = lot;
@@ -128,10 +136,10 @@ export function onHeap(
     else if (cureOf(stage) < 0) free[resource] = (free[resource] ?? 0) - 1;
     person.isLoading = isLoading;
     const beyond = calendar.first[who + 1] ?? 0;
-    while (person.stretch + 1 < beyond && worked + taken > (calendar.worked[person.stretch + 1] ?? 0))
+    while (person.stretch + 1 < beyond && before + taken > (calendar.worked[person.stretch + 1] ?? 0))
       person.stretch += 1;
     const end =
-      (calendar.from[person.stretch] ?? 0) + worked + taken - (calendar.worked[person.stretch] ?? 0);
+      (calendar.from[person.stretch] ?? 0) + before + taken - (calendar.worked[person.stretch] ?? 0);
     if (end <= (calendar.to[person.stretch] ?? 0)) events.push(who, order(end, who));
   }
 
@@ -258,6 +266,6 @@ export function onHeap(
     }
     for (let place = 0; place < good.length; place += 1)
       good[place] = (good[place] ?? 0) + (place % marks.length === 0 ? 0 : (good[place - 1] ?? 0));
-    return { doneAt, good };
+    return { doneAt, good, worked, pieceVisits };
   };
 }

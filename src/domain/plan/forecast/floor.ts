@@ -29,6 +29,9 @@ export interface Floor {
   readonly tails: Int32Array;
   readonly listsOfClass: number;
   readonly stageOfList: Int32Array;
+  readonly resourceOfList: Int32Array;
+  /** `WORK`, `LOADING` or `UNLOADING`. */
+  readonly kindOfList: Uint8Array;
   /** A bit for each list with a lot in it. */
   readonly masks: Int32Array;
   /** Lots that are not ready yet, by stage where they cure; the last list is of those that are yet to come. */
@@ -44,6 +47,8 @@ export interface Floor {
   readonly lotOf: Int32Array;
   readonly listOf: Int32Array;
   readonly stretch: Int32Array;
+  /** When that stretch ends. */
+  readonly closes: Float64Array;
   /** 1 for who is at hand with nothing to do; `at` is then Infinity. */
   readonly idle: Uint8Array;
   idlers: number;
@@ -82,6 +87,9 @@ export interface Floor {
   readonly pieceVisits: Float64Array;
 }
 
+/** What is done with the lots of a list. */
+export const [WORK, LOADING, UNLOADING] = [0, 1, 2];
+
 /** @param marks moments at which good ones are counted, ascending */
 export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
   const steps = plan.stageOf.length;
@@ -89,6 +97,7 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
   const lots = plan.pieces + plan.people + 1;
   const listsOfClass = 32 * Math.max(1, Math.ceil((2 * plan.stages) / 32));
   const lists = plan.classes * listsOfClass;
+  const stageOfList = Int32Array.from({ length: lists }, (_, list) => (list % listsOfClass) >> 1);
   const integers = (length: number) => new Int32Array(length);
   const numbers = (length: number) => new Float64Array(length);
   return {
@@ -97,7 +106,10 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
     ...{ step: integers(lots), firsts: integers(lots), seconds: integers(lots), redo: integers(lots) },
     ...{ ready: numbers(lots), next: integers(lots), used: 0, spare: -1 },
     ...{ heads: integers(lists), tails: integers(lists), masks: integers(lists / 32), listsOfClass },
-    stageOfList: Int32Array.from({ length: lists }, (_, list) => (list % listsOfClass) >> 1),
+    ...{ stageOfList, resourceOfList: stageOfList.map((stage) => plan.resourceOf[stage] ?? 0) },
+    kindOfList: Uint8Array.from(stageOfList, (stage, list) =>
+      (plan.cureMs[stage] ?? -1) < 0 ? WORK : list % 2 === 0 ? LOADING : UNLOADING,
+    ),
     ...{ laterHeads: integers(plan.stages + 1), laterTails: integers(plan.stages + 1), soonest: 0.5 },
     laterLists: Int32Array.from([
       ...[...plan.cureMs.keys()].filter((stage) => (plan.cureMs[stage] ?? -1) >= 0),
@@ -105,7 +117,12 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
     ]),
     free: integers(plan.resources),
     ...{ at: numbers(plan.people), lotOf: integers(plan.people), listOf: integers(plan.people) },
-    ...{ stretch: integers(plan.people), idle: new Uint8Array(plan.people), idlers: 0 },
+    ...{
+      stretch: integers(plan.people),
+      closes: numbers(plan.people),
+      idle: new Uint8Array(plan.people),
+      idlers: 0,
+    },
     order: integers(plan.begin.order.length),
     luck: numbers(plan.stages * kindsOfLuck),
     ...{ workMs: numbers(steps), loadMs: numbers(steps), gapScale: numbers(steps) },
@@ -144,6 +161,7 @@ export function clearFloor(floor: Floor, key: number): void {
   floor.idlers = 0;
   floor.at.fill(now);
   floor.stretch.set(plan.calendar.first.subarray(0, plan.people));
+  floor.closes.fill(Number.NEGATIVE_INFINITY);
   floor.left = plan.pieces;
   floor.totalVisits = 0;
   floor.shortOf = plan.missing.reduce((sum, pieces) => sum + pieces, 0);

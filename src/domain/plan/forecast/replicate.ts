@@ -69,25 +69,28 @@ function wakeIdlers(floor: Floor): void {
 
 /** Gives the person something to do, or lets them wait for it, or for their hours. */
 function findWork(floor: Floor, person: number): void {
+  if (floor.time >= (floor.closes[person] ?? 0) && !comesIn(floor, person)) return;
+  if (takeUp(floor, person)) return;
+  floor.idle[person] = 1;
+  floor.idlers += 1;
+  floor.at[person] = Number.POSITIVE_INFINITY;
+}
+
+/** Whether the person is there, at the beginning of another stretch; else it is noted when that will be. */
+function comesIn(floor: Floor, person: number): boolean {
   const { time } = floor;
   const { first, from, to } = floor.plan.calendar;
   const beyond = first[person + 1] ?? 0;
   let stretch = floor.stretch[person] ?? 0;
   while (stretch < beyond && (to[stretch] ?? 0) <= time) stretch += 1;
   floor.stretch[person] = stretch;
-  if (stretch === beyond) {
-    floor.at[person] = Number.POSITIVE_INFINITY;
-    return;
-  }
-  const begins = from[stretch] ?? 0;
+  const begins = stretch < beyond ? (from[stretch] ?? 0) : Number.POSITIVE_INFINITY;
   if (begins > time) {
     floor.at[person] = begins;
-    return;
+    return false;
   }
-  if (takeUp(floor, person)) return;
-  floor.idle[person] = 1;
-  floor.idlers += 1;
-  floor.at[person] = Number.POSITIVE_INFINITY;
+  floor.closes[person] = to[stretch] ?? 0;
+  return true;
 }
 
 function takeUp(floor: Floor, person: number): boolean {

@@ -1,20 +1,31 @@
 import { flawKind, nextGap, timeTogether } from './draw-beliefs.ts';
-import { dropLot, type Floor, newLot, piecesOf, putLater, putWaiting, takeWaiting } from './floor.ts';
+import {
+  dropLot,
+  type Floor,
+  LOADING,
+  newLot,
+  piecesOf,
+  putLater,
+  putWaiting,
+  takeWaiting,
+  UNLOADING,
+  WORK,
+} from './floor.ts';
 import { bitsAt } from './keyed-random.ts';
 
 /** Lets a person begin on the first lot of a list, of which `canBegin` was true, at a moment of that person's hours. */
 export function beginWork(floor: Floor, person: number, list: number): void {
-  const { plan, free, time } = floor;
+  const { free, time } = floor;
   const lot = floor.heads[list] ?? 0;
   const stage = floor.stageOfList[list] ?? 0;
-  const resource = plan.resourceOf[stage] ?? 0;
-  const isHold = (plan.cureMs[stage] ?? -1) >= 0;
-  const isLoading = isHold && (list & 1) === 0;
+  const resource = floor.resourceOfList[list] ?? 0;
+  const kind = floor.kindOfList[list] ?? 0;
+  const isLoading = kind === LOADING;
   const all = piecesOf(floor, lot);
   const fit = isLoading ? Math.min(all, free[resource] ?? 0) : all;
   const ms = workOn(floor, floor.step[lot] ?? 0, isLoading, fit);
   // Mostly it is done before the next break, and nothing else has to be looked at.
-  const isBeforeBreak = time + ms <= (plan.calendar.to[floor.stretch[person] ?? 0] ?? 0);
+  const isBeforeBreak = time + ms <= (floor.closes[person] ?? 0);
   const pieces = isBeforeBreak ? fit : piecesBeforeAbsence(floor, person, ms, fit);
   const taken = pieces === fit ? ms : Math.floor((ms * pieces) / fit + 0.5);
 
@@ -22,7 +33,7 @@ export function beginWork(floor: Floor, person: number, list: number): void {
   if (pieces === all) takeWaiting(floor, list);
   else inHand = splitOff(floor, lot, pieces);
   if (isLoading) free[resource] = (free[resource] ?? 0) - pieces;
-  else if (!isHold) free[resource] = (free[resource] ?? 0) - 1;
+  else if (kind === WORK) free[resource] = (free[resource] ?? 0) - 1;
   floor.lotOf[person] = inHand;
   floor.listOf[person] = list;
   if (isBeforeBreak) floor.at[person] = time + ms;
@@ -49,13 +60,12 @@ function workOn(floor: Floor, step: number, isLoading: boolean, pieces: number):
 
 /** Whether the first lot of a list can be begun on: a lathe is free, or as many places as make loading worth while. */
 export function canBegin(floor: Floor, list: number): boolean {
-  if ((list & 1) === 1) return true;
-  const { plan } = floor;
-  const stage = floor.stageOfList[list] ?? 0;
-  const resource = plan.resourceOf[stage] ?? 0;
+  const kind = floor.kindOfList[list] ?? 0;
+  if (kind === UNLOADING) return true;
+  const resource = floor.resourceOfList[list] ?? 0;
   const places = floor.free[resource] ?? 0;
-  if ((plan.cureMs[stage] ?? -1) < 0) return places > 0;
-  const pieces = Math.min(piecesOf(floor, floor.heads[list] ?? 0), plan.capacity[resource] ?? 0);
+  if (kind === WORK) return places > 0;
+  const pieces = Math.min(piecesOf(floor, floor.heads[list] ?? 0), floor.plan.capacity[resource] ?? 0);
   // A tray is not torn apart for the sake of a clamp or two.
   return places > 0 && places >= floor.fills * pieces;
 }
@@ -68,6 +78,7 @@ function workBeyondBreak(floor: Floor, person: number, ms: number): void {
   const until = (worked[at] ?? 0) + floor.time - (from[at] ?? 0) + ms;
   while (at + 1 < beyond && until > (worked[at + 1] ?? 0)) at += 1;
   floor.stretch[person] = at;
+  floor.closes[person] = to[at] ?? 0;
   const end = (from[at] ?? 0) + until - (worked[at] ?? 0);
   floor.at[person] = end > (to[at] ?? 0) ? Number.POSITIVE_INFINITY : end;
 }
@@ -97,19 +108,19 @@ function splitOff(floor: Floor, lot: number, pieces: number): number {
 
 /** What the person had in hand goes on its way. */
 export function endWork(floor: Floor, person: number): void {
-  const { plan, free } = floor;
+  const { free } = floor;
   const lot = floor.lotOf[person] ?? 0;
   const list = floor.listOf[person] ?? 0;
-  const stage = floor.stageOfList[list] ?? 0;
+  const kind = floor.kindOfList[list] ?? 0;
   floor.lotOf[person] = -1;
-  const cure = plan.cureMs[stage] ?? -1;
-  if (cure >= 0 && (list & 1) === 0) {
-    floor.ready[lot] = floor.time + cure;
+  if (kind === LOADING) {
+    const stage = floor.stageOfList[list] ?? 0;
+    floor.ready[lot] = floor.time + (floor.plan.cureMs[stage] ?? 0);
     putLater(floor, lot, stage);
     return;
   }
-  const resource = plan.resourceOf[stage] ?? 0;
-  free[resource] = (free[resource] ?? 0) + (cure >= 0 ? piecesOf(floor, lot) : 1);
+  const resource = floor.resourceOfList[list] ?? 0;
+  free[resource] = (free[resource] ?? 0) + (kind === UNLOADING ? piecesOf(floor, lot) : 1);
   const step = floor.step[lot] ?? 0;
   const redo = floor.redo[lot] ?? -1;
   if (redo < 0 || redo === step) tryPieces(floor, lot);
