@@ -66,7 +66,12 @@ function kindOf({ from, to, stage, pieces }: Tapped): TapKind {
     flaw:
       outcome === null
         ? null
-        : { outcome, to: outcome === 'sent-back' ? stageNamed(to.stage ?? 0) : null, reasons: [reason] },
+        : {
+            outcome,
+            to: outcome === 'sent-back' ? stageNamed(to.stage ?? 0) : null,
+            reasons: [reason],
+            saved: [],
+          },
     trials: [
       {
         stage: stageNamed(from.redo ?? stage),
