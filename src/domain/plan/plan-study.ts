@@ -11,6 +11,7 @@ import {
 } from './constraint/constraint-study.ts';
 import { type CostQuestion, type CostStudy, studyCosts } from './cost/cost-study.ts';
 import { type BatchReview, type ReviewQuestion, studyReviews } from './review/review-study.ts';
+import { type ForecastHistory, forecastHistory, type HistoryAsked } from './forecast/forecast-history.ts';
 import { type HoursNeeded, hoursNeeded, type WorkAhead } from './starts/hours-needed.ts';
 import { type StartAnswer, type StartAsked, studyStarts } from './starts/start-study.ts';
 
@@ -33,6 +34,8 @@ export interface PlanQuestions {
   readonly constraint?: ConstraintQuestion;
   /** What batches came to; left out where it is not asked for. */
   readonly reviews?: ReviewQuestion;
+  /** What a forecast rests on; left out where that is not asked for. */
+  readonly history?: HistoryAsked;
 }
 
 export interface PlanStudy {
@@ -44,9 +47,7 @@ export interface PlanStudy {
   readonly times: readonly StageTime[];
   /** null where they were not asked for. */
   readonly costs: CostStudy | null;
-  readonly constraint: ConstraintStudy | null;
-  /** Empty where they were not asked for. */
-  readonly reviews: readonly BatchReview[];
+  { routes, starts, holds, times = false, costs, constraint, history }: PlanQuestions,
   /** Pieces whose visit ended, in all: 0 is a shop without history. */
   readonly judged: number;
 }
@@ -55,6 +56,7 @@ export interface PlanStudy {
 export function planOf(
   table: TapTable,
   { routes, starts, holds, times = false, costs, constraint, reviews }: PlanQuestions,
+  { routes, starts, holds, times = false, costs, history }: PlanQuestions,
 ): PlanStudy {
   const answers = studyStarts(table, { routes, asked: starts });
   const byBatch = new Map<BatchId, WorkAhead[]>();
@@ -80,6 +82,7 @@ export function planOf(
       ? studyConstraint(table, { ...constraint, routes, minutesOf, starts: furtherOf })
       : null,
     reviews: reviews ? studyReviews(table, { ...reviews, routes, minutesOf }) : [],
+    history: history ? forecastHistory(table, { routes, times: pieceTimes(table, {}), asked: history }) : null,
     judged: judgedIn(table),
   };
 }

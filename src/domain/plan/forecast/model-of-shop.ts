@@ -1,4 +1,4 @@
-import type { SpeciesId, StageId, VariantId } from '../../log/ids.ts';
+import type { SpeciesId, StageId } from '../../log/ids.ts';
 import type { Grade, StagePlace } from '../../log/place.ts';
 import type { StageTime } from '../../study/piece-times.ts';
 import type { SentBack } from '../../study/sent-back.ts';
@@ -18,8 +18,9 @@ export interface ShiftToPlan {
   readonly breakMinutes: number;
 }
 
-export interface VariantToPlan {
-  readonly id: VariantId;
+interface VariantToPlan {
+  /** Of any meaning: trays, starts and notes name it. */
+  readonly id: string;
   readonly species: SpeciesId;
   readonly route: readonly StageId[];
   readonly wanted: number;
@@ -30,14 +31,14 @@ export interface VariantToPlan {
 
 /** Pieces of one tray at one place. */
 export interface StandingToPlan {
-  readonly variant: VariantId;
+  readonly variant: string;
   readonly place: StagePlace;
   readonly pieces: number;
 }
 
 /** Pieces that are to be started, in trays of `each`. */
-export interface StartToPlan {
-  readonly variant: VariantId;
+interface StartToPlan {
+  readonly variant: string;
   readonly pieces: number;
   readonly each: number;
   readonly at: number;
@@ -69,10 +70,10 @@ export type ModelOfShop =
 /** What the model does not rest on the shop's own history for, or leaves out; to be said beside the forecast. */
 export type PlanNote =
   | { readonly kind: 'stage-without-time'; readonly stage: StageId }
-  | { readonly kind: 'pieces-below-zero'; readonly variant: VariantId; readonly stage: StageId }
+  | { readonly kind: 'pieces-below-zero'; readonly variant: string; readonly stage: StageId }
   | {
       readonly kind: 'not-on-route';
-      readonly variant: VariantId;
+      readonly variant: string;
       readonly stage: StageId;
       readonly pieces: number;
     };
