@@ -12,6 +12,7 @@ export const planWords = {
       lead: 'What each batch wants, what there is of it, and the hours that are left.',
     },
     today: { title: 'Today', lead: 'What to do next, and when to load clamps and racks.' },
+    forecast: { title: 'Forecast', lead: 'When it is done, and what can be promised by a day.' },
     starts: { title: 'Starts', lead: 'How many pieces to start, so that enough good ones come out.' },
     constraint: {
       title: 'Constraint',

@@ -10,6 +10,7 @@ import { useShop } from '../parts/app-context.ts';
 import { type PlanPage, planIcons, planPageOf, planPages } from '../parts/plan-pages.ts';
 import { ConstraintPage } from './constraint-page.tsx';
 import { CostPage } from './cost-page.tsx';
+import { ForecastPage } from './forecast-page.tsx';
 import type { PlanPageProps } from './plan-page-props.ts';
 import { ReviewPage } from './review-page.tsx';
 import { StartsPage } from './starts-page.tsx';
@@ -19,6 +20,7 @@ import { TodayPage } from './today-page.tsx';
 const pages: Readonly<Record<PlanPage, ComponentType<PlanPageProps>>> = {
   targets: TargetsPage,
   today: TodayPage,
+  forecast: ForecastPage,
   starts: StartsPage,
   constraint: ConstraintPage,
   cost: CostPage,

@@ -1,7 +1,7 @@
+import { celsiusOf, cureTime } from '../../hold/cure-time.ts';
 import type { BatchId, ShopDay, VariantId } from '../../log/ids.ts';
 import { atStage } from '../../log/place.ts';
 import { dayAfter, momentAt } from '../../log/zone.ts';
-import { celsiusOf, cureTime } from '../../hold/cure-time.ts';
 import type { BatchTargets } from '../../rollup/batch-targets.ts';
 import { holdGroups } from '../../rollup/hold-groups.ts';
 import { liveStages, withRoute } from '../../route/live-stages.ts';
