@@ -11,7 +11,8 @@ import type { PlanAbout } from './forecast-view.ts';
 /** What is to be known before the dates are believed. */
 export const ForecastNotices = ({ batch, about }: { batch: BatchTargets; about: PlanAbout }) => {
   const { registers } = useShop();
-  const isPast = batch.due !== null && batch.due < useSession().today();
+  const session = useSession();
+  const isPast = batch.due !== null && batch.due < session.today();
   const names = (targets: readonly VariantTarget[]) =>
     [...new Set(targets.map(({ variant: id }) => nameOf(registers, { register: 'variant', id })))].join(', ');
   return (
