@@ -4,7 +4,7 @@ import { buffersOfRuns, partsOf, type Runs } from '../domain/plan/forecast/runs.
 import type { FromForecastWorker, ToForecastWorker } from '../worker/forecast-protocol.ts';
 
 /** A forecast with the question that it answers. */
-export interface Forecasted {
+interface Forecasted {
   readonly question: ForecastQuestion;
   readonly forecast: Forecast;
 }

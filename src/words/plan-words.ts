@@ -13,6 +13,10 @@ export const planWords = {
     },
     today: { title: 'Today', lead: 'What to do next, and when to load clamps and racks.' },
     forecast: { title: 'Forecast', lead: 'When it is done, and what can be promised by a day.' },
+    'what-if': {
+      title: 'What if',
+      lead: 'What would come of more clamps, a helper, a machine, or less work.',
+    },
     starts: { title: 'Starts', lead: 'How many pieces to start, so that enough good ones come out.' },
     constraint: {
       title: 'Constraint',

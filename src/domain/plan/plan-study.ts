@@ -47,7 +47,11 @@ export interface PlanStudy {
   readonly times: readonly StageTime[];
   /** null where they were not asked for. */
   readonly costs: CostStudy | null;
-  { routes, starts, holds, times = false, costs, constraint, history }: PlanQuestions,
+  readonly constraint: ConstraintStudy | null;
+  /** Empty where they were not asked for. */
+  readonly reviews: readonly BatchReview[];
+  /** null where it was not asked for. */
+  readonly history: ForecastHistory | null;
   /** Pieces whose visit ended, in all: 0 is a shop without history. */
   readonly judged: number;
 }
@@ -55,8 +59,7 @@ export interface PlanStudy {
 /** Answers what plans ask of a log. Throws RangeError for questions that cannot be asked; see `studyStarts`. */
 export function planOf(
   table: TapTable,
-  { routes, starts, holds, times = false, costs, constraint, reviews }: PlanQuestions,
-  { routes, starts, holds, times = false, costs, history }: PlanQuestions,
+  { routes, starts, holds, times = false, costs, constraint, reviews, history }: PlanQuestions,
 ): PlanStudy {
   const answers = studyStarts(table, { routes, asked: starts });
   const byBatch = new Map<BatchId, WorkAhead[]>();
@@ -82,7 +85,9 @@ export function planOf(
       ? studyConstraint(table, { ...constraint, routes, minutesOf, starts: furtherOf })
       : null,
     reviews: reviews ? studyReviews(table, { ...reviews, routes, minutesOf }) : [],
-    history: history ? forecastHistory(table, { routes, times: pieceTimes(table, {}), asked: history }) : null,
+    history: history
+      ? forecastHistory(table, { routes, times: pieceTimes(table, {}), asked: history })
+      : null,
     judged: judgedIn(table),
   };
 }

@@ -7,7 +7,7 @@ export interface Measured {
 }
 
 /** What is believed of a mean: normal, `shared` the share of its variance that all groups have in common. */
-export interface MeanBelief {
+interface MeanBelief {
   readonly mean: number;
   readonly sd: number;
   readonly shared: number;

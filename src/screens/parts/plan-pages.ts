@@ -1,13 +1,23 @@
 import type { IconName } from '../../ui/icon/icon-paths.ts';
 
 /** The pages of the plan; an address has the name of each but the first, which is the place itself. */
-export const planPages = ['targets', 'today', 'forecast', 'starts', 'constraint', 'cost', 'review'] as const;
+export const planPages = [
+  'targets',
+  'today',
+  'forecast',
+  'what-if',
+  'starts',
+  'constraint',
+  'cost',
+  'review',
+] as const;
 export type PlanPage = (typeof planPages)[number];
 
 export const planIcons: Readonly<Record<PlanPage, IconName>> = {
   targets: 'plan',
   today: 'next',
   forecast: 'day',
+  'what-if': 'more',
   starts: 'plus',
   constraint: 'hold',
   cost: 'label',

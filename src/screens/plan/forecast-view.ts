@@ -2,8 +2,9 @@ import { readId, type ShopDay, type StageId, shopDayText } from '../../domain/lo
 import { dayAfter, shopDay } from '../../domain/log/zone.ts';
 import type { Forecast, ForecastQuestion } from '../../domain/plan/forecast/forecast.ts';
 import type { ForecastHistory } from '../../domain/plan/forecast/forecast-history.ts';
+import { meanOf } from '../../domain/plan/forecast/minutes-of-good.ts';
 import { modelOfShop, type PlanNote } from '../../domain/plan/forecast/model-of-shop.ts';
-import type { Chance, PlanModel } from '../../domain/plan/forecast/plan-model.ts';
+import type { PlanModel } from '../../domain/plan/forecast/plan-model.ts';
 import { endOfDay, planKey, shopToPlan } from '../../domain/plan/forecast/shop-to-plan.ts';
 import type { PlanStudy } from '../../domain/plan/plan-study.ts';
 import { mostWanted } from '../../domain/plan/starts/most-wanted.ts';
@@ -285,8 +286,8 @@ export function stagesBehind(
           times.filter((each) => each.stage === id),
           ({ time }) => time.pieces,
         ),
-        lost: mean(({ lost }) => meanChance(lost)),
-        back: mean((step) => meanChance(step.back)),
+        lost: mean(({ lost }) => meanOf(lost)),
+        back: mean((step) => meanOf(step.back)),
         tried: sumBy(
           trials.flatMap((wood) => wood.stages.filter((each) => each.stage === id)),
           ({ finished }) => finished.atRisk,
@@ -296,9 +297,6 @@ export function stagesBehind(
     ];
   });
 }
-
-const meanChance = (chance: Chance) =>
-  chance.kind === 'known' ? chance.chance : chance.alpha / (chance.alpha + chance.beta);
 
 function sumBy<Item>(items: readonly Item[], of: (item: Item) => number): number {
   return items.reduce((sum, item) => sum + of(item), 0);

@@ -16,11 +16,13 @@ import { ReviewPage } from './review-page.tsx';
 import { StartsPage } from './starts-page.tsx';
 import { TargetsPage } from './targets-page.tsx';
 import { TodayPage } from './today-page.tsx';
+import { WhatIfPage } from './what-if-page.tsx';
 
 const pages: Readonly<Record<PlanPage, ComponentType<PlanPageProps>>> = {
   targets: TargetsPage,
   today: TodayPage,
   forecast: ForecastPage,
+  'what-if': WhatIfPage,
   starts: StartsPage,
   constraint: ConstraintPage,
   cost: CostPage,

@@ -69,7 +69,7 @@ export interface CompiledPlan {
 }
 
 /** Lots as they are at the beginning of every replication. */
-export interface BeginningLots {
+interface BeginningLots {
   readonly step: Int32Array;
   readonly firsts: Int32Array;
   readonly seconds: Int32Array;

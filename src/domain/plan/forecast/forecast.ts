@@ -2,7 +2,7 @@ import { type PlanProblem, planProblem } from './plan-model.ts';
 import { type ForecastOrder, joinedRuns, type Runs } from './runs.ts';
 
 /** A date by which something happens, in the stated share of the replications; null when it does not in so many. */
-export interface FinishDates {
+interface FinishDates {
   /** ms UTC. */
   readonly at50: number | null;
   readonly at85: number | null;
@@ -12,19 +12,19 @@ export interface FinishDates {
 }
 
 /** Pieces at a mark: 5, 15, 50, 85 and 95 % of the replications have no more. */
-export type Fan = readonly [low: number, lower: number, middle: number, higher: number, high: number];
+type Fan = readonly [low: number, lower: number, middle: number, higher: number, high: number];
 
 /**
  * Good ones at a mark. `safe` is what can be promised: so many there are with the wanted confidence; `chance` is the share of
  * the replications with as many, which is more, as pieces come by the tray.
  */
-export interface GoodOnes {
+interface GoodOnes {
   readonly fan: Fan;
   readonly safe: number;
   readonly chance: number;
 }
 
-export interface MarkForecast {
+interface MarkForecast {
   readonly at: number;
   /** All variants together. */
   readonly all: GoodOnes;
@@ -45,6 +45,8 @@ export type Forecast =
       readonly ends: readonly { readonly seconds: number; readonly scrapped: number }[];
       /** By stage, on average: hours of hands, and visits of pieces. */
       readonly work: readonly { readonly hours: number; readonly visits: number }[];
+      /** By replication, so that plans can be compared luck by luck. */
+      readonly each: Pick<Runs, 'doneAt' | 'handsMs'>;
     }
   /** Something that pieces need is never there, or pieces come back for ever: not one replication came to an end. */
   | { readonly kind: 'never-done' }
@@ -91,6 +93,7 @@ export function forecastOf(question: ForecastQuestion, parts: readonly Runs[]): 
       hours: (runs.workedMs[at] ?? 0) / runs.count / 3_600_000,
       visits: (runs.pieceVisits[at] ?? 0) / runs.count,
     })),
+    each: { doneAt: runs.doneAt, handsMs: runs.handsMs },
   };
 }
 

@@ -7,7 +7,7 @@ import { normalQuantile } from '../../statistics/special-functions.ts';
  */
 
 /** Mixes 32 bits: lowbias32 by Chris Wellons, released to the public domain; constants from memory. */
-export function mixed(value: number): number {
+function mixed(value: number): number {
   let bits = value ^ (value >>> 16);
   bits = Math.imul(bits, 0x7feb352d);
   bits ^= bits >>> 15;

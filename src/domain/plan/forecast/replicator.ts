@@ -18,9 +18,13 @@ export function replicator({ plan, marks, seed }: ForecastOrder): (from: number,
     const runs = emptyRuns({ from, count: to - from }, floor);
     floor.workedMs.fill(0);
     floor.pieceVisits.fill(0);
+    let worked = 0;
     for (let at = 0; at < runs.count; at += 1) {
       replicate(floor, { seed, replication: from + at });
       keep(runs, at, floor);
+      const now = floor.workedMs.reduce((sum, ms) => sum + ms, 0);
+      runs.handsMs[at] = now - worked;
+      worked = now;
     }
     runs.workedMs.set(floor.workedMs);
     runs.pieceVisits.set(floor.pieceVisits);
@@ -31,6 +35,7 @@ export function replicator({ plan, marks, seed }: ForecastOrder): (from: number,
 function emptyRuns({ from, count }: Pick<Runs, 'from' | 'count'>, { plan, marks }: Floor): Runs {
   return {
     ...{ from, count, doneAt: new Float64Array(count), enoughAt: new Float64Array(count) },
+    handsMs: new Float64Array(count),
     good: new Int32Array(count * plan.variants * marks.length),
     seconds: new Int32Array(count * plan.variants),
     scrapped: new Int32Array(count * plan.variants),

@@ -17,6 +17,8 @@ export interface Runs {
   /** ms UTC: when the last piece was finished or scrapped, and when every variant had its good ones; Infinity for never. */
   readonly doneAt: Float64Array<ArrayBuffer>;
   readonly enoughAt: Float64Array<ArrayBuffer>;
+  /** ms of hands in all, whole. */
+  readonly handsMs: Float64Array<ArrayBuffer>;
   /** Good ones by then, with those that are finished now: variant × mark. */
   readonly good: Int32Array<ArrayBuffer>;
   /** By the end, of those that are in the plan: finished as seconds, and scrapped, by variant. */
@@ -37,6 +39,7 @@ export function joinedRuns(parts: readonly Runs[]): Runs {
     count: sorted.reduce((sum, { count }) => sum + count, 0),
     doneAt: numbers(({ doneAt }) => doneAt),
     enoughAt: numbers(({ enoughAt }) => enoughAt),
+    handsMs: numbers(({ handsMs }) => handsMs),
     good: integers(({ good }) => good),
     seconds: integers(({ seconds }) => seconds),
     scrapped: integers(({ scrapped }) => scrapped),
@@ -68,9 +71,16 @@ function summed(columns: readonly Float64Array[]): Float64Array<ArrayBuffer> {
 
 /** The memory of some runs, to be handed over instead of copied. */
 export const buffersOfRuns = (runs: Runs): readonly ArrayBuffer[] =>
-  [runs.doneAt, runs.enoughAt, runs.good, runs.seconds, runs.scrapped, runs.workedMs, runs.pieceVisits].map(
-    ({ buffer }) => buffer,
-  );
+  [
+    runs.doneAt,
+    runs.enoughAt,
+    runs.handsMs,
+    runs.good,
+    runs.seconds,
+    runs.scrapped,
+    runs.workedMs,
+    runs.pieceVisits,
+  ].map(({ buffer }) => buffer);
 
 /** A part of the replications of a question: all of them, or what one of two workers takes. */
 export interface Part {

@@ -2,7 +2,7 @@ import { type Forecast, type ForecastQuestion, forecastOf } from './forecast.ts'
 import { runsInSlices } from './forecast-desk.ts';
 import { joinedRuns, type Part, type Runs } from './runs.ts';
 
-export interface ForecastListener {
+interface ForecastListener {
   readonly progress: (done: number) => void;
   readonly runs: (runs: Runs) => void;
   readonly failed: (problem: string) => void;
