@@ -89,5 +89,6 @@ function signedDays(n: number): string {
 }
 
 function signed(n: number): string {
-  return n > 0.05 ? `+${roundNumber(n)}` : roundNumber(n).replace('-', '−');
+  const shown = roundNumber(Math.abs(n));
+  return shown === '0' ? '0' : `${n > 0 ? '+' : '−'}${shown}`;
 }

@@ -106,7 +106,7 @@ function startsOf({ starts }: Pick<PlanStudy, 'starts'>): ReadonlyMap<string, nu
 }
 
 /** The more pieces, the fewer times the plan is worked off: many pieces are their own average. */
-export function replicationsFor({ lots, variants }: PlanModel): number {
+function replicationsFor({ lots, variants }: PlanModel): number {
   const work = lots.reduce(
     (sum, { variant, step, firsts, seconds }) =>
       sum + (firsts + seconds) * ((variants[variant]?.steps.length ?? 0) - step),
@@ -187,7 +187,7 @@ export function promisesBy(
 type Likeliness = 'before' | 'at50' | 'at85' | 'at95' | 'after';
 
 /** A day of the calendar, or a week where there are too many days. */
-export interface StripCell {
+interface StripCell {
   readonly from: ShopDay;
   readonly likeliness: Likeliness;
   /** What falls on it. */

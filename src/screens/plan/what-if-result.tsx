@@ -23,7 +23,11 @@ export interface WhatIfResultProps {
 }
 
 /** The difference that a change makes: in days, hours, and money where the rate is known. */
-export const WhatIfResult = ({ now: { question, forecast: now }, afterwards: then, draft }: WhatIfResultProps) => {
+export const WhatIfResult = ({
+  now: { question, forecast: now },
+  afterwards: then,
+  draft,
+}: WhatIfResultProps) => {
   const shop = useShop();
   const zone = useSession().zone();
   if (now.kind !== 'forecast') return null;
@@ -47,7 +51,7 @@ export const WhatIfResult = ({ now: { question, forecast: now }, afterwards: the
       actions={<Means label={studyWords.means}>{words.means}</Means>}
       testId="what-if-result"
     >
-      <dl class="forecast-dates" role="status">
+      <dl class="forecast-dates">
         <div>
           <dt>{`${words.now}: ${words.fair}`}</dt>
           <dd data-testid="what-if-now">{fair(now.done.at85)}</dd>

@@ -9,8 +9,8 @@ export interface WorkCalendar {
   readonly untilAway: Float64Array;
 }
 
-/** Whoever is away for longer leaves no half-done tray behind. */
-const longAbsence = 72 * 3_600_000;
+/** ms; whoever is away for longer leaves no half-done tray behind. */
+export const longAbsence = 72 * 3_600_000;
 
 /** From `now` on: what lies before is left out. */
 export function workCalendar(

@@ -1,7 +1,7 @@
 import type { Forecast } from './forecast.ts';
 
 /** What a difference is in the middle, and in nine of ten replications; below 0 is less, or sooner. */
-export interface Difference {
+interface Difference {
   readonly low: number;
   readonly middle: number;
   readonly high: number;

@@ -1,3 +1,4 @@
+import { longAbsence } from './calendar.ts';
 import { flawKind, nextGap, timeTogether } from './draw-beliefs.ts';
 import {
   dropLot,
@@ -27,6 +28,13 @@ export function beginWork(floor: Floor, person: number, list: number): void {
   // Mostly it is done before the next break, and nothing else has to be looked at.
   const isBeforeBreak = time + ms <= (floor.closes[person] ?? 0);
   const pieces = isBeforeBreak ? fit : piecesBeforeAbsence(floor, person, ms, fit);
+  if (pieces === 0) {
+    goAway(floor, person);
+    // Whoever comes next has the luck of this visit.
+    const step = floor.step[lot] ?? 0;
+    floor.visits[step] = (floor.visits[step] ?? 0) - 1;
+    return;
+  }
   const taken = pieces === fit ? ms : Math.floor((ms * pieces) / fit + 0.5);
 
   let inHand = lot;
@@ -83,13 +91,29 @@ function workBeyondBreak(floor: Floor, person: number, ms: number): void {
   floor.at[person] = end > (to[at] ?? 0) ? Number.POSITIVE_INFINITY : end;
 }
 
-/** How many of the pieces are done before the person is away for days; at least one. */
+/**
+ * How many of the pieces are done before the person is away for days: nobody leaves a half-done one behind. At least one
+ * when the person has just come, since what takes longer than all hours between two absences would never be done.
+ */
 function piecesBeforeAbsence(floor: Floor, person: number, ms: number, pieces: number): number {
-  const { from, worked, untilAway } = floor.plan.calendar;
+  const { first, from, to, worked, untilAway } = floor.plan.calendar;
   const at = floor.stretch[person] ?? 0;
   const left = (untilAway[at] ?? 0) - (worked[at] ?? 0) - (floor.time - (from[at] ?? 0));
-  if (ms <= left || pieces === 1) return pieces;
-  return Math.max(1, Math.floor((pieces * left) / ms));
+  if (ms <= left) return pieces;
+  const isBack =
+    floor.time === from[at] && (at === first[person] || (from[at] ?? 0) - (to[at - 1] ?? 0) > longAbsence);
+  return Math.max(isBack ? 1 : 0, Math.min(pieces, Math.floor((pieces * left) / ms)));
+}
+
+/** The person leaves, and is there again after the absence. */
+function goAway(floor: Floor, person: number): void {
+  const { first, from, worked, untilAway } = floor.plan.calendar;
+  const beyond = first[person + 1] ?? 0;
+  const until = untilAway[floor.stretch[person] ?? 0] ?? 0;
+  let at = floor.stretch[person] ?? 0;
+  while (at < beyond && (worked[at] ?? 0) < until) at += 1;
+  // Gone for good where there are no more hours.
+  floor.at[person] = at < beyond ? (from[at] ?? 0) : Number.POSITIVE_INFINITY;
 }
 
 /** A new lot of the first `pieces` of a lot, firsts before seconds. */
