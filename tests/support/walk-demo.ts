@@ -22,6 +22,8 @@ const places = [
   '#/yield/time',
   '#/yield/compare',
   '#/plan',
+  '#/plan/forecast',
+  '#/plan/what-if',
   '#/plan/starts',
   '#/plan/constraint',
   '#/plan/cost',
