@@ -36,7 +36,8 @@ export const ForecastPage = ({ rack }: PlanPageProps) => {
   const batch = batches[at];
   const { study, toAsk } = usePlanToAsk({ batch: batch?.batch, goal, counting, until });
   const question = toAsk?.kind === 'ask' ? toAsk.question : null;
-  const { state, again, stop } = useForecast(question);
+  const { isBusy: isReckoning, ...forecast } = useForecast(question);
+  const { state } = forecast;
   const last = state.last;
   const found = last?.forecast;
   const day = useMemo(() => {
@@ -46,7 +47,7 @@ export const ForecastPage = ({ rack }: PlanPageProps) => {
     return end === null ? session.today() : dayOf(shop, end, session.zone());
   }, [until, batch?.due, found, shop, session]);
   if (!batch) return null;
-  const isBusy = study.state.kind === 'none' || study.state.kind === 'working' || state.kind === 'working';
+  const isBusy = study.state.kind === 'none' || study.state.kind === 'working' || isReckoning;
   const about = toAsk?.kind === 'ask' ? toAsk.about : undefined;
   return (
     <PlanFrame page="forecast" rack={rack} busy={isBusy}>
@@ -90,11 +91,11 @@ export const ForecastPage = ({ rack }: PlanPageProps) => {
       </div>
       <StudyStanding state={study.state} again={study.again} />
       {toAsk?.kind === 'cannot' && <CannotForecast why={toAsk.why} />}
-      {question && <ForecastStanding state={state} again={again} stop={stop} />}
+      {question && <ForecastStanding {...forecast} />}
       {about && <ForecastNotices batch={batch} about={about} />}
       {question && last && found && found.kind !== 'forecast' && <CannotForecast why={found.kind} />}
       {about && last && found?.kind === 'forecast' && (
-        <div class="plan-page" data-old={state.kind !== 'ready' || undefined}>
+        <div class="plan-page" data-old={last.question !== question || undefined}>
           <DatesPanel forecast={found} batch={batch} />
           <PromisePanel
             {...{ forecast: found, batch, day }}

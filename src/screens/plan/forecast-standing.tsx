@@ -1,20 +1,12 @@
-import type { ForecastState } from '../../app/forecast.ts';
 import type { Forecast } from '../../domain/plan/forecast/forecast.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { forecastWords as words } from '../../words/forecast-words.ts';
 import { goTo } from '../parts/address.ts';
+import type { UsedForecast } from './use-forecast.ts';
 
 /** How far a forecast has come, with a way to stop it, and to ask again. */
-export const ForecastStanding = ({
-  state,
-  again,
-  stop,
-}: {
-  state: ForecastState;
-  again: () => void;
-  stop: () => void;
-}) => {
+export const ForecastStanding = ({ state, isStopped, again, stop }: Omit<UsedForecast, 'isBusy'>) => {
   if (state.kind === 'failed')
     return (
       <Notice
@@ -39,9 +31,9 @@ export const ForecastStanding = ({
           <PressButton icon="cross" label={words.stop} onAct={stop} testId="forecast-stop" />
         </>
       )}
-      {state.kind === 'none' && (
+      {isStopped && (
         <>
-          <p role="status">{words.stopped}</p>
+          <p role="status">{state.last ? words.stoppedOld : words.stopped}</p>
           <PressButton tone="go" icon="retry" label={words.reckon} onAct={again} testId="forecast-again" />
         </>
       )}

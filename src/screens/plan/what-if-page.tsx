@@ -35,10 +35,11 @@ export const WhatIfPage = ({ rack }: PlanPageProps) => {
   }, [question, asked, session]);
   const before = useForecast(question);
   // One after the other: both at once would only share the cores.
-  const isReady = before.state.kind === 'ready' && before.state.last.question === question;
+  const isReady = question !== null && before.state.last?.question === question;
   const after = useForecast(isReady ? changed : null);
-  const working = [before, after].find(({ state }) => state.kind === 'working');
-  const isBusy = study.state.kind === 'none' || study.state.kind === 'working' || working !== undefined;
+  const { isBusy: isFirst, ...first } = before;
+  const { isBusy: isSecond, ...second } = after;
+  const isBusy = study.state.kind === 'none' || study.state.kind === 'working' || isFirst || isSecond;
   const [now, then] = [before.state.last, after.state.last];
   return (
     <PlanFrame page="what-if" rack={rack} busy={isBusy}>
@@ -57,7 +58,7 @@ export const WhatIfPage = ({ rack }: PlanPageProps) => {
           }}
         />
       )}
-      {question && <ForecastStanding {...(working ?? (isReady && changed ? after : before))} />}
+      {question && <ForecastStanding {...(isReady && changed ? second : first)} />}
       {question && now && now.forecast.kind !== 'forecast' && <CannotForecast why={now.forecast.kind} />}
       {question &&
         now?.forecast.kind === 'forecast' &&
