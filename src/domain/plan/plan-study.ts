@@ -11,7 +11,7 @@ import {
 } from './constraint/constraint-study.ts';
 import { type CostQuestion, type CostStudy, studyCosts } from './cost/cost-study.ts';
 import { type BatchReview, type ReviewQuestion, studyReviews } from './review/review-study.ts';
-import { type ForecastHistory, forecastHistory, type HistoryAsked } from './forecast/forecast-history.ts';
+import { type ModelAsked, type PlannedModel, plannedModel } from './forecast/planned-model.ts';
 import { type HoursNeeded, hoursNeeded, type WorkAhead } from './starts/hours-needed.ts';
 import { type StartAnswer, type StartAsked, studyStarts } from './starts/start-study.ts';
 
@@ -34,8 +34,8 @@ export interface PlanQuestions {
   readonly constraint?: ConstraintQuestion;
   /** What batches came to; left out where it is not asked for. */
   readonly reviews?: ReviewQuestion;
-  /** What a forecast rests on; left out where that is not asked for. */
-  readonly history?: HistoryAsked;
+  /** A plan to be forecast; left out where that is not asked for. */
+  readonly model?: ModelAsked;
 }
 
 export interface PlanStudy {
@@ -51,7 +51,7 @@ export interface PlanStudy {
   /** Empty where they were not asked for. */
   readonly reviews: readonly BatchReview[];
   /** null where it was not asked for. */
-  readonly history: ForecastHistory | null;
+  readonly planned: PlannedModel | null;
   /** Pieces whose visit ended, in all: 0 is a shop without history. */
   readonly judged: number;
 }
@@ -59,7 +59,7 @@ export interface PlanStudy {
 /** Answers what plans ask of a log. Throws RangeError for questions that cannot be asked; see `studyStarts`. */
 export function planOf(
   table: TapTable,
-  { routes, starts, holds, times = false, costs, constraint, reviews, history }: PlanQuestions,
+  { routes, starts, holds, times = false, costs, constraint, reviews, model }: PlanQuestions,
 ): PlanStudy {
   const answers = studyStarts(table, { routes, asked: starts });
   const byBatch = new Map<BatchId, WorkAhead[]>();
@@ -85,8 +85,8 @@ export function planOf(
       ? studyConstraint(table, { ...constraint, routes, minutesOf, starts: furtherOf })
       : null,
     reviews: reviews ? studyReviews(table, { ...reviews, routes, minutesOf }) : [],
-    history: history
-      ? forecastHistory(table, { routes, times: pieceTimes(table, {}), asked: history })
+    planned: model
+      ? plannedModel(table, { routes, times: pieceTimes(table, {}), asked: model, starts: answers })
       : null,
     judged: judgedIn(table),
   };

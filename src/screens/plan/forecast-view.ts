@@ -3,10 +3,10 @@ import { dayAfter, shopDay } from '../../domain/log/zone.ts';
 import type { Forecast, ForecastQuestion } from '../../domain/plan/forecast/forecast.ts';
 import type { ForecastHistory } from '../../domain/plan/forecast/forecast-history.ts';
 import { meanOf } from '../../domain/plan/forecast/minutes-of-good.ts';
-import { modelOfShop, type PlanNote } from '../../domain/plan/forecast/model-of-shop.ts';
+import type { PlanNote } from '../../domain/plan/forecast/model-of-shop.ts';
 import type { PlanModel } from '../../domain/plan/forecast/plan-model.ts';
-import { endOfDay, planKey, shopToPlan } from '../../domain/plan/forecast/shop-to-plan.ts';
-import type { PlanStudy } from '../../domain/plan/plan-study.ts';
+import type { PlannedModel } from '../../domain/plan/forecast/planned-model.ts';
+import { endOfDay, type PlannedShop, planKey } from '../../domain/plan/forecast/shop-to-plan.ts';
 import { mostWanted } from '../../domain/plan/starts/most-wanted.ts';
 import type { BatchTargets, VariantTarget } from '../../domain/rollup/batch-targets.ts';
 import { factOf } from '../../domain/shop/registers.ts';
@@ -35,10 +35,9 @@ export interface ForecastAsked extends Moment {
   /** Planned together, the batch that is asked about last. */
   readonly batches: readonly BatchTargets[];
   readonly goal: Goal;
-  readonly counting: Counting;
-  readonly study: Pick<PlanStudy, 'starts'> & { readonly history: ForecastHistory };
-  /** Pieces of a tray that is started. */
-  readonly each: number;
+  /** What the log was asked, and what it made of that. */
+  readonly shop: PlannedShop;
+  readonly planned: PlannedModel;
   /** A day that is asked about besides the usual ones. */
   readonly until: ShopDay | undefined;
 }
@@ -64,12 +63,9 @@ export interface PlanAbout {
 }
 
 export function forecastPlan(shop: Shop, asked: ForecastAsked): ForecastPlan {
-  const { batches, study, counting, goal } = asked;
-  const starts = counting === 'starts' ? startsOf(study) : new Map<string, number>();
-  const toPlan = shopToPlan(shop, { ...asked, history: study.history, starts });
-  const model = modelOfShop(toPlan);
-  if (model.kind === 'no-history') return { kind: 'cannot', why: 'no-history' };
-  const { plan, notes } = model;
+  const { batches, goal, planned } = asked;
+  if (planned.model.kind === 'no-history') return { kind: 'cannot', why: 'no-history' };
+  const { plan, notes } = planned.model;
   if (plan.lots.length === 0) return { kind: 'cannot', why: 'nothing' };
   const targets = batches.flatMap(({ route, variants }) =>
     variants.map((target) => ({ target, isPlanned: target.species !== undefined && route.length > 0 })),
@@ -82,9 +78,9 @@ export function forecastPlan(shop: Shop, asked: ForecastAsked): ForecastPlan {
       confidence: (last?.chance ?? 90) / 100,
     },
     about: {
-      ...{ notes, keys: toPlan.variants.map(({ id }) => id) },
-      stages: toPlan.stages.map(({ id }) => id),
-      starts: toPlan.starts.reduce((sum, { pieces }) => sum + pieces, 0),
+      ...{ notes, keys: asked.shop.variants.map(({ id }) => id) },
+      stages: asked.shop.stages.map(({ id }) => id),
+      starts: planned.started,
       unplanned: targets.flatMap(({ target, isPlanned }) => (isPlanned ? [] : [target])),
       tooMany: targets.flatMap(({ target }) =>
         target.wanted > mostWanted && missingOf(target, goal) > 0 ? [target] : [],
@@ -95,15 +91,6 @@ export function forecastPlan(shop: Shop, asked: ForecastAsked): ForecastPlan {
 
 const missingOf = ({ wanted, finished }: VariantTarget, goal: Goal) =>
   wanted - finished.first - (goal === 'firsts' ? 0 : finished.second);
-
-/** What is advised to be started, by `planKey`. */
-function startsOf({ starts }: Pick<PlanStudy, 'starts'>): ReadonlyMap<string, number> {
-  return new Map(
-    starts.flatMap(({ key, smallest }) =>
-      smallest.kind === 'never-certain' ? [] : [[key, smallest.point.starts] as const],
-    ),
-  );
-}
 
 /** The more pieces, the fewer times the plan is worked off: many pieces are their own average. */
 function replicationsFor({ lots, variants }: PlanModel): number {

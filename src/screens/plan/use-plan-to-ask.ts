@@ -3,6 +3,7 @@ import type { StudyState } from '../../app/study.ts';
 import type { ShopDay } from '../../domain/log/ids.ts';
 import type { ForecastHistory } from '../../domain/plan/forecast/forecast-history.ts';
 import { historyAsked } from '../../domain/plan/forecast/history-asked.ts';
+import { shopToPlan } from '../../domain/plan/forecast/shop-to-plan.ts';
 import { batchTargets } from '../../domain/rollup/batch-targets.ts';
 import type { Shop } from '../../domain/shop/shop.ts';
 import { useSession } from '../parts/app-context.ts';
@@ -33,29 +34,26 @@ export function usePlanToAsk({ batch, goal, counting, until }: PlanChoice): Plan
   const session = useSession();
   const view = session.view.value;
   // Other ones whenever the view is: the shop behind it changes in place.
-  const questions = useMemo(() => {
-    const moment = { today: session.today(), zone: session.zone() };
+  const { questions, shop, moment, batches } = useMemo(() => {
+    const at = { now: session.now(), today: session.today(), zone: session.zone() };
+    const chosen = planned(view.shop, batch);
+    const half = shopToPlan(view.shop, { ...at, goal, batches: chosen });
+    const model = { history: historyAsked(view.shop, at), shop: half, withStarts: counting === 'starts' };
     return {
-      ...planQuestions(view.shop.registers, { batches: planned(view.shop, batch), goal }),
-      history: historyAsked(view.shop, moment),
+      questions: { ...planQuestions(view.shop.registers, { batches: chosen, goal }), model },
+      ...{ shop: half, moment: at, batches: chosen },
     };
-  }, [view, batch, goal, session]);
+  }, [view, batch, goal, counting, session]);
   const { state, again } = useStudy('plan', questions);
   const last = latestOf(state);
   // An answer to other questions is of another plan.
-  const study = last?.questions === questions ? last.study : null;
-  const history = last?.study.history ?? null;
+  const found = last?.questions === questions ? last.study.planned : null;
   const toAsk = useMemo(
     () =>
-      study && history
-        ? forecastPlan(view.shop, {
-            ...{ goal, counting, until, study: { starts: study.starts, history } },
-            ...{ now: session.now(), today: session.today(), zone: session.zone() },
-            ...{ batches: planned(view.shop, batch), each: questions.history.each },
-          })
-        : undefined,
-    [study, history, view, batch, goal, counting, until, session, questions],
+      found ? forecastPlan(view.shop, { ...moment, goal, until, batches, shop, planned: found }) : undefined,
+    [found, view, moment, goal, until, batches, shop],
   );
+  const history = last?.study.planned?.history ?? null;
   return { study: { state, again, history }, toAsk };
 }
 

@@ -3,7 +3,7 @@ import { dayAfter } from '../../domain/log/zone.ts';
 import { changedPlan, type PlanChange } from '../../domain/plan/forecast/changed-plan.ts';
 import type { Compared } from '../../domain/plan/forecast/compared.ts';
 import type { ForecastQuestion } from '../../domain/plan/forecast/forecast.ts';
-import { hoursOf } from '../../domain/plan/forecast/model-of-shop.ts';
+import { hoursOf } from '../../domain/plan/forecast/shift-hours.ts';
 import { daysOfHours } from '../../domain/plan/forecast/shop-to-plan.ts';
 import { type Payback, payback } from '../../domain/plan/purchase/payback.ts';
 import { shiftOn } from '../../domain/plan/working-hours.ts';

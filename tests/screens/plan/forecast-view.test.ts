@@ -3,11 +3,12 @@ import type { ShopDay } from '../../../src/domain/log/ids.ts';
 import { forecast } from '../../../src/domain/plan/forecast/forecast-desk.ts';
 import type { ForecastHistory } from '../../../src/domain/plan/forecast/forecast-history.ts';
 import { historyAsked } from '../../../src/domain/plan/forecast/history-asked.ts';
+import { withHistory } from '../../../src/domain/plan/forecast/planned-model.ts';
+import { shopToPlan } from '../../../src/domain/plan/forecast/shop-to-plan.ts';
 import type { StartAnswer } from '../../../src/domain/plan/starts/start-study.ts';
 import { batchTargets } from '../../../src/domain/rollup/batch-targets.ts';
 import {
   dayTyped,
-  type ForecastAsked,
   forecastPlan,
   promisesBy,
   stagesBehind,
@@ -45,17 +46,24 @@ function aShopWithHours(): TestShop {
   return shop;
 }
 
-const planOf = ({ shop }: TestShop, more: Partial<ForecastAsked> = {}) =>
-  forecastPlan(shop, {
-    ...{ now: mondayMorning, today, zone: 'Europe/London', until: undefined, each: 12 },
-    ...{
-      goal: 'firsts',
-      counting: 'in-work',
-      batches: batchTargets(shop).filter((each) => each.batch === batch.spring),
-    },
-    study: { starts: [], history },
-    ...more,
-  });
+interface Known {
+  readonly starts?: readonly StartAnswer[];
+  readonly times?: ForecastHistory['times'];
+  readonly until?: ShopDay;
+}
+
+/** The plan of the spring batch, by what its log would tell. */
+function planOf({ shop }: TestShop, { starts, times = history.times, until }: Known = {}) {
+  const at = { now: mondayMorning, today, zone: 'Europe/London' };
+  const batches = batchTargets(shop).filter((each) => each.batch === batch.spring);
+  const half = shopToPlan(shop, { ...at, goal: 'firsts', batches });
+  const model = { history: { ...historyAsked(shop, at), each: 12 }, shop: half };
+  const planned = withHistory(
+    { ...model, withStarts: starts !== undefined },
+    { history: { ...history, times }, starts: starts ?? [] },
+  );
+  return forecastPlan(shop, { ...at, batches, goal: 'firsts', until, shop: half, planned });
+}
 
 function asked(found: ReturnType<typeof planOf>) {
   if (found.kind !== 'ask') throw new Error(found.why);
@@ -97,15 +105,14 @@ describe('the plan of a shop', () => {
     const shop = aShopWithHours();
     expect(planOf(shop)).toEqual({ kind: 'cannot', why: 'nothing' });
     shop.tray('ash-copper', 12);
-    const none = { ...history, times: [] };
-    expect(planOf(shop, { study: { starts: [], history: none } })).toEqual({
+    expect(planOf(shop, { times: [] })).toEqual({
       kind: 'cannot',
       why: 'no-history',
     });
     const key = `${batch.spring}/${variant['ash-copper']}`;
     const smallest = { kind: 'starts', point: { starts: 20 } };
     const starts = [{ key, smallest } as StartAnswer];
-    const { question, about } = asked(planOf(shop, { counting: 'starts', study: { starts, history } }));
+    const { question, about } = asked(planOf(shop, { starts }));
     expect(about.starts).toBe(20);
     expect(question.plan.lots.map(({ firsts }) => firsts)).toEqual([12, 12, 8]);
   });
@@ -116,7 +123,7 @@ describe('the plan of a shop', () => {
     expect(asked(planOf(shop)).question.replications).toBe(2000);
     const smallest = { kind: 'starts', point: { starts: 12_000 } };
     const starts = [{ key: `${batch.spring}/${variant['ash-copper']}`, smallest } as StartAnswer];
-    const { question } = asked(planOf(shop, { counting: 'starts', study: { starts, history } }));
+    const { question } = asked(planOf(shop, { starts }));
     expect(question.replications).toBe(200);
     expect(question.plan.lots).toHaveLength(1001);
   });

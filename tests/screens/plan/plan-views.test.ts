@@ -93,7 +93,7 @@ describe('the hours of a batch', () => {
       constraint: null,
       reviews: [],
       judged: 1,
-      history: null,
+      planned: null,
       hours: [{ batch: batch.spring, stages: [], ...needed }],
     };
     return hoursRows(batches, { hours, today: day(today), study })[0]?.verdict;

@@ -7,16 +7,10 @@ import { chanceBeliefs, type Met, rareAt } from './chance-beliefs.ts';
 import { minutesBeliefs } from './minutes-beliefs.ts';
 import { paceOf, type WorkedDay } from './pace.ts';
 import type { PlanLot, PlanModel, PlanResource, PlanStage, PlanStep, PlanVariant } from './plan-model.ts';
+import { hoursOf, type ShiftToPlan } from './shift-hours.ts';
 
 /** A stage in the order of the shop; `resource` is its place in the list of resources. */
 export type StageToPlan = PlanStage & { readonly id: StageId };
-
-/** Hours of one person on one day, ms UTC, with the breaks of that day together. */
-export interface ShiftToPlan {
-  readonly from: number;
-  readonly to: number;
-  readonly breakMinutes: number;
-}
 
 interface VariantToPlan {
   /** Of any meaning: trays, starts and notes name it. */
@@ -115,18 +109,6 @@ export function modelOfShop(shop: ShopToPlan): ModelOfShop {
 /** Stages that the shop has no more cannot be planned. */
 function routeOf({ stages }: ShopToPlan, { route }: VariantToPlan): readonly StageId[] {
   return route.filter((stage) => stages.some(({ id }) => id === stage));
-}
-
-/** Two stretches with all breaks between them: when they are is not known. */
-export function hoursOf({ from, to, breakMinutes }: ShiftToPlan): readonly { from: number; to: number }[] {
-  const off = breakMinutes * 60_000;
-  const each = (to - from - off) / 2;
-  if (!(each > 0)) return [];
-  if (off === 0) return [{ from, to }];
-  return [
-    { from, to: from + each },
-    { from: to - each, to },
-  ];
 }
 
 interface Met3 {

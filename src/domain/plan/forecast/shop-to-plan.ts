@@ -9,8 +9,12 @@ import { factOf, factsOf } from '../../shop/registers.ts';
 import type { Shop } from '../../shop/shop.ts';
 import { shiftOn } from '../working-hours.ts';
 import type { ForecastHistory } from './forecast-history.ts';
-import type { ShiftToPlan, ShopToPlan, StageToPlan, StandingToPlan } from './model-of-shop.ts';
+import type { ShopToPlan, StageToPlan, StandingToPlan } from './model-of-shop.ts';
 import type { PlanResource } from './plan-model.ts';
+import type { ShiftToPlan } from './shift-hours.ts';
+
+/** What the shop itself knows of a plan; the log knows the rest. */
+export type PlannedShop = Omit<ShopToPlan, keyof ForecastHistory | 'starts'>;
 
 /** Days of people's hours that a plan has: what is not done in two years is not done. */
 export const daysOfHours = 730;
@@ -23,11 +27,6 @@ export interface PlanFacts {
   readonly goal: ShopToPlan['goal'];
   /** What is planned together. */
   readonly batches: readonly BatchTargets[];
-  readonly history: ForecastHistory;
-  /** Pieces to be started now, by `planKey`. */
-  readonly starts: ReadonlyMap<string, number>;
-  /** Pieces in a tray that is started. */
-  readonly each: number;
 }
 
 /** The name of a variant of a batch in a plan. */
@@ -41,13 +40,13 @@ export function endOfDay(
   return momentAt({ day: dayAfter(day, 1), time: `${String(startHour).padStart(2, '0')}:00` }, zone);
 }
 
-/** A shop as `modelOfShop` takes it. Variants without a wood, and batches without a route, are left out. */
-export function shopToPlan(shop: Shop, facts: PlanFacts): ShopToPlan {
-  const { now, goal, batches, history, zone } = facts;
+/** The shop's half of what `modelOfShop` takes. Variants without a wood, and batches without a route, are left out. */
+export function shopToPlan(shop: Shop, facts: PlanFacts): PlannedShop {
+  const { now, goal, batches, zone } = facts;
   const startHour = factOf(shop.registers, { register: 'shop', id: 'shop' })?.dayStartHour ?? 0;
   const { resources, stages } = stagesOf(shop, batches);
   return {
-    ...{ now, goal, resources, stages, ...history },
+    ...{ now, goal, resources, stages },
     people: factsOf(shop.registers, 'person').flatMap(({ fact }) =>
       fact.retired || fact.week === undefined ? [] : [shiftsAhead(fact, facts)],
     ),
@@ -65,9 +64,6 @@ export function shopToPlan(shop: Shop, facts: PlanFacts): ShopToPlan {
       ),
     ),
     standings: standingsOf(shop, new Set(batches.map(({ batch }) => batch))),
-    starts: [...facts.starts].flatMap(([variant, pieces]) =>
-      pieces > 0 ? [{ variant, pieces, each: facts.each, at: now }] : [],
-    ),
   };
 }
 
