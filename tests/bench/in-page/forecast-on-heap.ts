@@ -3,6 +3,7 @@
  * wait is another, lots are objects. Draws are those of the app, so that each replication has the same end.
  */
 import FlatQueue from 'flatqueue';
+import { partDone } from '../../../src/domain/plan/forecast/calendar.ts';
 import type { CompiledPlan } from '../../../src/domain/plan/forecast/compiled-plan.ts';
 import {
   drawBeliefs,
@@ -28,6 +29,7 @@ interface Person {
   isLoading: boolean;
   stretch: number;
   isIdle: boolean;
+  begun: number;
 }
 
 /** Of things that happen at once lots are ready first, then people are free in their order. */
@@ -135,6 +137,7 @@ export function onHeap(
     if (isLoading) free[resource] = (free[resource] ?? 0) - pieces;
     else if (cureOf(stage) < 0) free[resource] = (free[resource] ?? 0) - 1;
     person.isLoading = isLoading;
+    person.begun = time;
     const beyond = calendar.first[who + 1] ?? 0;
     while (person.stretch + 1 < beyond && before + taken > (calendar.worked[person.stretch + 1] ?? 0))
       person.stretch += 1;
@@ -162,14 +165,28 @@ export function onHeap(
     if (plan.isLast[lot.step] === 1) {
       const variant = plan.variantOf[lot.step] ?? 0;
       while (mark < marks.length && (marks[mark] ?? 0) < time) mark += 1;
-      const place = variant * marks.length + mark;
-      if (mark < marks.length) good[place] = (good[place] ?? 0) + lot.firsts;
+      goodOnes(variant, lot.firsts, person, time);
       leave(count(lot), time);
       return;
     }
     if (lot.redo === lot.step) lot.redo = -1;
     lot.step += 1;
     wait(lot);
+  }
+
+  function goodOnes(variant: number, pieces: number, person: Person, time: number): void {
+    let [left, at] = [pieces, mark];
+    const add = (many: number) => {
+      const place = variant * (marks.length + 1) + at;
+      good[place] = (good[place] ?? 0) + many;
+    };
+    for (; at > 0 && (marks[at - 1] ?? 0) > person.begun; at -= 1) {
+      const moment = { begun: person.begun, ended: time, at: marks[at - 1] ?? 0, last: person.stretch };
+      const before = Math.floor(pieces * partDone(calendar, moment));
+      add(left - before);
+      left = before;
+    }
+    add(left);
   }
 
   function leave(pieces: number, time: number): void {
@@ -221,14 +238,18 @@ export function onHeap(
     free = [...plan.capacity];
     visits = [];
     gaps = [];
-    good = new Int32Array(plan.variants * marks.length);
+    good = new Int32Array(plan.variants * (marks.length + 1));
     mark = 0;
     left = plan.pieces;
     doneAt = Number.POSITIVE_INFINITY;
     came = 0;
     for (const at of begin.order) {
       const lot: Lot = {
-        ...{ step: begin.step[at] ?? 0, firsts: begin.firsts[at] ?? 0, seconds: begin.seconds[at] ?? 0 },
+        ...{
+          step: begin.step[at] ?? 0,
+          firsts: begin.firsts[at] ?? 0,
+          seconds: (begin.pieces[at] ?? 0) - (begin.firsts[at] ?? 0),
+        },
         ...{ redo: begin.redo[at] ?? -1, isCured: begin.isHeld[at] === 1 },
       };
       const ready = begin.ready[at] ?? 0;
@@ -238,7 +259,13 @@ export function onHeap(
       else wait(lot);
     }
     for (let who = 0; who < plan.people; who += 1) {
-      people.push({ lot: null, isLoading: false, stretch: calendar.first[who] ?? 0, isIdle: false });
+      people.push({
+        lot: null,
+        isLoading: false,
+        stretch: calendar.first[who] ?? 0,
+        isIdle: false,
+        begun: 0,
+      });
       events.push(who, order(plan.now, who));
     }
   }
@@ -264,8 +291,14 @@ export function onHeap(
         findWork(who, time);
       }
     }
-    for (let place = 0; place < good.length; place += 1)
-      good[place] = (good[place] ?? 0) + (place % marks.length === 0 ? 0 : (good[place - 1] ?? 0));
-    return { doneAt, good, worked, pieceVisits };
+    const table = new Int32Array(plan.variants * marks.length);
+    for (let variant = 0, place = 0; variant < plan.variants; variant += 1) {
+      let sum = plan.finished[variant] ?? 0;
+      for (let at = 0; at < marks.length; at += 1, place += 1) {
+        sum += good[variant * (marks.length + 1) + at] ?? 0;
+        table[place] = sum;
+      }
+    }
+    return { doneAt, good: table, worked, pieceVisits };
   };
 }

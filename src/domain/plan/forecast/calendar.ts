@@ -46,3 +46,26 @@ export function workCalendar(
     untilAway,
   };
 }
+
+/** Some work of one person, and a moment between its beginning and its end; it ended in the stretch `last`. */
+interface Interrupted {
+  readonly begun: number;
+  readonly ended: number;
+  readonly at: number;
+  readonly last: number;
+}
+
+/** The part of the work that was done by then, by the hours in between. */
+export function partDone(
+  { from, to, worked }: WorkCalendar,
+  { begun, ended, at, last }: Interrupted,
+): number {
+  const workedBy = (time: number) => {
+    let stretch = last;
+    while (stretch > 0 && (from[stretch] ?? 0) > time && (worked[stretch] ?? 0) > 0) stretch -= 1;
+    const inIt = Math.min(Math.max(time, from[stretch] ?? 0), to[stretch] ?? 0);
+    return (worked[stretch] ?? 0) + inIt - (from[stretch] ?? 0);
+  };
+  const all = workedBy(ended) - workedBy(begun);
+  return all > 0 ? (workedBy(at) - workedBy(begun)) / all : 0;
+}

@@ -72,7 +72,7 @@ export interface CompiledPlan {
 interface BeginningLots {
   readonly step: Int32Array;
   readonly firsts: Int32Array;
-  readonly seconds: Int32Array;
+  readonly pieces: Int32Array;
   readonly redo: Int32Array;
   readonly ready: Float64Array;
   readonly isHeld: Uint8Array;
@@ -185,7 +185,7 @@ function beginningLots(
   return {
     step: Int32Array.from(lots, ({ variant, step }) => stepAt(variant, step)),
     firsts: Int32Array.from(lots, ({ firsts }) => firsts),
-    seconds: Int32Array.from(lots, ({ seconds }) => seconds),
+    pieces: Int32Array.from(lots, ({ firsts, seconds }) => firsts + seconds),
     redo: Int32Array.from(lots, ({ variant, redo }) => (redo === null ? -1 : stepAt(variant, redo))),
     ready: Float64Array.from(lots, ({ ready }) => ready),
     isHeld: Uint8Array.from(lots, ({ at }) => (at === 'held' ? 1 : 0)),

@@ -11,8 +11,8 @@ export interface Floor {
   time: number;
   /** Of a lot. `redo` is a step or −1; `ready` is when its cure ends, or before which it is not there. */
   readonly step: Int32Array;
+  readonly pieces: Int32Array;
   readonly firsts: Int32Array;
-  readonly seconds: Int32Array;
   readonly redo: Int32Array;
   readonly ready: Float64Array;
   readonly next: Int32Array;
@@ -47,8 +47,9 @@ export interface Floor {
   readonly lotOf: Int32Array;
   readonly listOf: Int32Array;
   readonly stretch: Int32Array;
-  /** When that stretch ends. */
+  /** When that stretch ends, and when the work in hand was begun. */
   readonly closes: Float64Array;
+  readonly begun: Float64Array;
   /** 1 for who is at hand with nothing to do; `at` is then Infinity. */
   readonly idle: Uint8Array;
   idlers: number;
@@ -103,7 +104,7 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
   return {
     plan,
     time: plan.now + 0.5,
-    ...{ step: integers(lots), firsts: integers(lots), seconds: integers(lots), redo: integers(lots) },
+    ...{ step: integers(lots), pieces: integers(lots), firsts: integers(lots), redo: integers(lots) },
     ...{ ready: numbers(lots), next: integers(lots), used: 0, spare: -1 },
     ...{ heads: integers(lists), tails: integers(lists), masks: integers(lists / 32), listsOfClass },
     ...{ stageOfList, resourceOfList: stageOfList.map((stage) => plan.resourceOf[stage] ?? 0) },
@@ -120,6 +121,7 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
     ...{
       stretch: integers(plan.people),
       closes: numbers(plan.people),
+      begun: numbers(plan.people),
       idle: new Uint8Array(plan.people),
       idlers: 0,
     },
@@ -145,7 +147,7 @@ export function clearFloor(floor: Floor, key: number): void {
   const { begin, now } = plan;
   floor.step.set(begin.step);
   floor.firsts.set(begin.firsts);
-  floor.seconds.set(begin.seconds);
+  floor.pieces.set(begin.pieces);
   floor.redo.set(begin.redo);
   floor.ready.set(begin.ready);
   floor.used = begin.step.length;
@@ -196,8 +198,7 @@ function placeAtFirst(floor: Floor, lot: number): void {
   else putWaiting(floor, lot, 2 * stage);
 }
 
-export const piecesOf = (floor: Floor, lot: number): number =>
-  (floor.firsts[lot] ?? 0) + (floor.seconds[lot] ?? 0);
+export const piecesOf = (floor: Floor, lot: number): number => floor.pieces[lot] ?? 0;
 
 /** A lot that is not in use; its fields are those of one before it. */
 export function newLot(floor: Floor): number {

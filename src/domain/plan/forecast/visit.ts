@@ -1,4 +1,4 @@
-import { longAbsence } from './calendar.ts';
+import { longAbsence, partDone } from './calendar.ts';
 import { flawKind, nextGap, timeTogether } from './draw-beliefs.ts';
 import {
   dropLot,
@@ -44,6 +44,7 @@ export function beginWork(floor: Floor, person: number, list: number): void {
   else if (kind === WORK) free[resource] = (free[resource] ?? 0) - 1;
   floor.lotOf[person] = inHand;
   floor.listOf[person] = list;
+  floor.begun[person] = time;
   if (isBeforeBreak) floor.at[person] = time + ms;
   else workBeyondBreak(floor, person, taken);
   floor.workedMs[stage] = (floor.workedMs[stage] ?? 0) + taken;
@@ -116,17 +117,17 @@ function goAway(floor: Floor, person: number): void {
   floor.at[person] = at < beyond ? (from[at] ?? 0) : Number.POSITIVE_INFINITY;
 }
 
-/** A new lot of the first `pieces` of a lot, firsts before seconds. */
-function splitOff(floor: Floor, lot: number, pieces: number): number {
-  const { step, firsts, seconds, redo } = floor;
+/** A new lot of `many` pieces of a lot, firsts before seconds. */
+function splitOff(floor: Floor, lot: number, many: number): number {
+  const { step, pieces, firsts, redo } = floor;
   const part = newLot(floor);
-  const taken = Math.min(pieces, firsts[lot] ?? 0);
+  const taken = Math.min(many, firsts[lot] ?? 0);
   step[part] = step[lot] ?? 0;
   redo[part] = redo[lot] ?? -1;
+  pieces[part] = many;
   firsts[part] = taken;
-  seconds[part] = pieces - taken;
+  pieces[lot] = (pieces[lot] ?? 0) - many;
   firsts[lot] = (firsts[lot] ?? 0) - taken;
-  seconds[lot] = (seconds[lot] ?? 0) - (pieces - taken);
   return part;
 }
 
@@ -149,14 +150,14 @@ export function endWork(floor: Floor, person: number): void {
   const redo = floor.redo[lot] ?? -1;
   if (redo < 0 || redo === step) tryPieces(floor, lot);
   if (piecesOf(floor, lot) === 0) dropLot(floor, lot);
-  else moveOn(floor, lot);
+  else moveOn(floor, lot, person);
 }
 
-function moveOn(floor: Floor, lot: number): void {
+function moveOn(floor: Floor, lot: number, person: number): void {
   const { plan, step, redo } = floor;
   const here = step[lot] ?? 0;
   if (plan.isLast[here] === 1) {
-    finish(floor, lot);
+    finish(floor, lot, person);
     return;
   }
   if (redo[lot] === here) redo[lot] = -1;
@@ -184,19 +185,14 @@ function tryPieces(floor: Floor, lot: number): void {
 
 /** A piece of the lot meets a flaw; gives the lot of what was last sent back from this one, −1 for none. */
 function flaw(floor: Floor, lot: number, isFirst: boolean, lastBack: number): number {
-  const { plan, firsts, seconds, step, backPart, lostPart } = floor;
+  const { plan, pieces, firsts, step, backPart, lostPart } = floor;
   const here = step[lot] ?? 0;
   const kind = flawKind(floor, here);
   const sentBack = backPart[here] ?? 0;
-  if (kind >= (lostPart[here] ?? 0)) {
-    if (isFirst) {
-      firsts[lot] = (firsts[lot] ?? 0) - 1;
-      seconds[lot] = (seconds[lot] ?? 0) + 1;
-    }
-    return lastBack;
-  }
+  // Whatever it is, the piece is no first of this lot any more.
   if (isFirst) firsts[lot] = (firsts[lot] ?? 0) - 1;
-  else seconds[lot] = (seconds[lot] ?? 0) - 1;
+  if (kind >= (lostPart[here] ?? 0)) return lastBack;
+  pieces[lot] = (pieces[lot] ?? 0) - 1;
   if (kind >= sentBack) {
     const variant = plan.variantOf[here] ?? 0;
     floor.scrapped[variant] = (floor.scrapped[variant] ?? 0) + 1;
@@ -208,13 +204,13 @@ function flaw(floor: Floor, lot: number, isFirst: boolean, lastBack: number): nu
   const back = isSame ? lastBack : newLot(floor);
   if (!isSame) {
     step[back] = to;
+    pieces[back] = 0;
     firsts[back] = 0;
-    seconds[back] = 0;
     floor.redo[back] = here;
     putWaiting(floor, back, 2 * (plan.stageOf[to] ?? 0));
   }
+  pieces[back] = (pieces[back] ?? 0) + 1;
   if (isFirst) firsts[back] = (firsts[back] ?? 0) + 1;
-  else seconds[back] = (seconds[back] ?? 0) + 1;
   return back;
 }
 
@@ -225,16 +221,29 @@ function targetOf({ plan }: Floor, step: number, share: number): number {
   return plan.backTo[at] ?? 0;
 }
 
-function finish(floor: Floor, lot: number): void {
+function finish(floor: Floor, lot: number, person: number): void {
   const { plan, marks, goodAt, missing } = floor;
   const variant = plan.variantOf[floor.step[lot] ?? 0] ?? 0;
+  const pieces = piecesOf(floor, lot);
   const firsts = floor.firsts[lot] ?? 0;
-  const seconds = floor.seconds[lot] ?? 0;
-  const good = plan.countsSeconds ? firsts + seconds : firsts;
-  floor.asSeconds[variant] = (floor.asSeconds[variant] ?? 0) + seconds;
+  const good = plan.countsSeconds ? pieces : firsts;
+  floor.asSeconds[variant] = (floor.asSeconds[variant] ?? 0) + pieces - firsts;
   while (floor.mark < marks.length && (marks[floor.mark] ?? 0) < floor.time) floor.mark += 1;
-  const place = variant * (marks.length + 1) + floor.mark;
+  let place = variant * (marks.length + 1) + floor.mark;
   goodAt[place] = (goodAt[place] ?? 0) + good;
+  // The last stage is done piece by piece too: at the end of a day a part of the tray in hand is finished.
+  for (let mark = floor.mark - 1; mark >= 0 && (marks[mark] ?? 0) > (floor.begun[person] ?? 0); mark -= 1) {
+    const part = Math.floor(
+      good *
+        partDone(floor.plan.calendar, {
+          ...{ begun: floor.begun[person] ?? 0, ended: floor.time, at: marks[mark] ?? 0 },
+          last: floor.stretch[person] ?? 0,
+        }),
+    );
+    goodAt[place] = (goodAt[place] ?? 0) - part;
+    place -= 1;
+    goodAt[place] = (goodAt[place] ?? 0) + part;
+  }
   const wanted = missing[variant] ?? 0;
   if (wanted > 0) {
     const found = Math.min(wanted, good);
@@ -243,7 +252,7 @@ function finish(floor: Floor, lot: number): void {
     if (floor.shortOf === 0) floor.enoughAt = floor.time;
   }
   dropLot(floor, lot);
-  leave(floor, firsts + seconds);
+  leave(floor, pieces);
 }
 
 function leave(floor: Floor, pieces: number): void {

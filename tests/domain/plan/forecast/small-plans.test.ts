@@ -105,6 +105,16 @@ test('a piece that is sent back meets the stages between again and is tried ther
   expect([runs.good[0], runs.scrapped[0]]).toEqual([4, 3]);
 });
 
+test('at the end of a day the pieces of the last tray count as far as it has come', () => {
+  const people = [{ hours: workWeeks(2) }];
+  // Nine pieces of an hour each from ten on: six by five o'clock, the last at eleven of the next day.
+  const plan = aPlan([aStep(0, 60)], { people, now: 10 * hour, lots: [aLot(9)] });
+  const marks = [12 * hour + 1, 17 * hour, day + 9 * hour + 1, day + 11 * hour];
+  const { good, doneAt: done } = replicator({ plan, marks, seed: 1, replications: 1 })(0, 1);
+  expect([...good]).toEqual([2, 6, 7, 9]);
+  expect(done[0]).toBe(day + 11 * hour);
+});
+
 test('who goes on holiday leaves the rest of a tray to others', () => {
   const away = [
     { from: 0, to: hour },
