@@ -59,6 +59,7 @@ test('however the replications are cut and in whatever order the parts come, the
         expect(forecastOf(order, parts.toReversed())).toEqual(forecast(order));
       },
     ),
+    { numRuns: 40 },
   );
 });
 

@@ -127,7 +127,7 @@ test('who goes on holiday leaves the rest of a tray to others', () => {
 
 test('of each bad plan the reason is said', () => {
   const asked = (plan: PlanModel) =>
-    forecast({ plan, marks: [day], seed: 1, replications: 20, confidence: 0.9 });
+    forecast({ plan, marks: [day], seed: 1, replications: 3, confidence: 0.9 });
   const plan = aPlan([aStep(0, 5)], { lots: [aLot(3)] });
   expect(asked({ ...plan, people: [] })).toEqual({ kind: 'no-hands' });
   expect(asked({ ...plan, people: [{ hours: [] }] })).toEqual({ kind: 'no-hands' });
