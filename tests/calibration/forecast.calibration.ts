@@ -14,7 +14,7 @@ import { handsWanted } from '../../src/domain/study/hands-wanted.ts';
 import { pieceTimes } from '../../src/domain/study/piece-times.ts';
 import { sentBack } from '../../src/domain/study/sent-back.ts';
 import { survivalBySpecies } from '../../src/domain/study/survival.ts';
-import { usualByDay } from '../../src/domain/study/usual-by-day.ts';
+import { busyByDay, type UsualMinutes, usualByDay } from '../../src/domain/study/usual-by-day.ts';
 import { type CalibrationRow, calibrationRow, meanOf, type Simulation } from './row.ts';
 import { dayOf, stageNamed, tapsOfShop, variantNamed, woodNamed } from './taps-of-shop.ts';
 import { type TrueShop, trueShop, woods } from './true-shop.ts';
@@ -129,7 +129,8 @@ function whatIsKnown({ shop, world, now }: Stopped): ShopToPlan {
   const route = shop.stages.map((_, stage) => stageNamed(stage));
   const times = pieceTimes(table, {});
   const usual = minutesBeliefs(times);
-  const byDay = usualByDay(table, (stage, species, of) => usual?.(stage, species, of).median);
+  const usualOf: UsualMinutes = (stage, species, of) => usual?.(stage, species, of).median;
+  const [byDay, busy] = [usualByDay(table, usualOf), busyByDay(table, usualOf)];
   const standings = standingsAt(world, now);
   const bench = new Set(route.filter((_, at) => shop.stages[at]?.cureHours === null));
   const wanted = handsWanted(table, {
@@ -160,6 +161,7 @@ function whatIsKnown({ shop, world, now }: Stopped): ShopToPlan {
       hours:
         (wanted({ from: at + 8 * hour, to: at + 17 * hour }) * shop.people * openBetween(at, at + day)) /
         60_000,
+      busy: busy.get(dayOf(at)) ?? 0,
       usual: byDay.get(dayOf(at)) ?? 0,
     })),
   };

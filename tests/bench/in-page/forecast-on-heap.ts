@@ -10,9 +10,11 @@ import {
   flawKind,
   nextGap,
   timeTogether,
+  whim,
 } from '../../../src/domain/plan/forecast/draw-beliefs.ts';
 import { clearFloor, newFloor } from '../../../src/domain/plan/forecast/floor.ts';
 import { bitsAt, keyOf } from '../../../src/domain/plan/forecast/keyed-random.ts';
+import { ORDER } from '../../../src/domain/plan/forecast/replicate.ts';
 
 interface Lot {
   step: number;
@@ -54,6 +56,12 @@ export function onHeap(
   const luck = newFloor(plan, marks);
   const { calendar, begin } = plan;
   const lists = plan.classes * 2 * plan.stages;
+  /** What is due first, of that what is nearest to its end. */
+  const byRule = Array.from(
+    { length: lists },
+    (_, at) =>
+      Math.floor(at / (2 * plan.stages)) * 2 * plan.stages + 2 * plan.stages - 1 - (at % (2 * plan.stages)),
+  );
   const events = new FlatQueue<number | Lot>();
   const waiting = Array.from({ length: lists }, () => new FlatQueue<Lot>());
   const people: Person[] = [];
@@ -86,6 +94,19 @@ export function onHeap(
     return places > 0 && places >= luck.fills * Math.min(count(lot), plan.capacity[resource] ?? 0);
   }
 
+  /** The list in which the lot is that has this share of all that wait before it. */
+  function listOfShare(share: number): number {
+    let all = 0;
+    for (const { length } of waiting) all += length;
+    let left = Math.floor(share * all);
+    let list = 0;
+    while (list < lists - 1 && left >= (waiting[list]?.length ?? 0)) {
+      left -= waiting[list]?.length ?? 0;
+      list += 1;
+    }
+    return list;
+  }
+
   function findWork(who: number, time: number): void {
     const person = people[who];
     if (!person) return;
@@ -97,14 +118,17 @@ export function onHeap(
       events.push(who, order(opens, who));
       return;
     }
-    for (let due = 0; due < plan.classes; due += 1)
-      for (let list = 2 * plan.stages - 1; list >= 0; list -= 1) {
-        const queue = waiting[due * 2 * plan.stages + list];
-        const lot = queue?.peek();
-        if (!queue || !lot || !canBegin(lot)) continue;
-        beginWork(who, person, queue, lot, time);
-        return;
-      }
+    const share = whim(luck);
+    const hand = share < 0 ? 0 : listOfShare(share);
+    for (let at = 0; at < lists; at += 1) {
+      const list = share < 0 ? (byRule[at] ?? 0) : (hand - at + lists) % lists;
+      const queue = waiting[list];
+      const lot = queue?.peek();
+      if (!queue || !lot || !canBegin(lot)) continue;
+      luck.picks += 1;
+      beginWork(who, person, queue, lot, time);
+      return;
+    }
     person.isIdle = true;
   }
 
@@ -243,7 +267,7 @@ export function onHeap(
     left = plan.pieces;
     doneAt = Number.POSITIVE_INFINITY;
     came = 0;
-    for (const at of begin.order) {
+    for (const at of luck.order) {
       const lot: Lot = {
         ...{
           step: begin.step[at] ?? 0,
@@ -272,7 +296,7 @@ export function onHeap(
 
   return (seed, replication) => {
     const key = keyOf(keyOf(0, seed), replication);
-    clearFloor(luck, key);
+    clearFloor(luck, keyOf(key, ORDER));
     drawBeliefs(luck, key);
     clear();
     while (left > 0) {

@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { handsWanted } from '../../../src/domain/study/hands-wanted.ts';
 import { sentBack } from '../../../src/domain/study/sent-back.ts';
-import { usualByDay } from '../../../src/domain/study/usual-by-day.ts';
+import { busyByDay, usualByDay } from '../../../src/domain/study/usual-by-day.ts';
 import { dayOf, stageNamed, tapsOfShop, woodNamed } from '../../calibration/taps-of-shop.ts';
 import type { Spot, Tapped } from '../../calibration/work-off.ts';
 
@@ -67,6 +67,27 @@ test('a day usually takes its pieces times their minutes, of work and of loading
   );
   expect([...usual]).toEqual([
     [dayOf(0), 46],
+    [dayOf(day), 2],
+  ]);
+});
+
+test('hands are busy from tap to tap of their station, but not through an absence or from one day to the next', () => {
+  const minute = 60_000;
+  const at = (minutes: number, more: Partial<Tapped> = {}) =>
+    tap(8 * hour + minutes * minute, spot(0), spot(1), more);
+  const table = tableOf([
+    at(0),
+    // Five minutes for what takes two: so long it was.
+    at(5),
+    // A long absence; then three pieces at once after seven minutes.
+    at(5 + 33),
+    at(45, { pieces: 3 }),
+    // Somebody else begins, and one goes on the next day.
+    at(46, { person: 1 }),
+    tap(day + 8 * hour, spot(0), spot(1)),
+  ]);
+  expect([...busyByDay(table, () => 2)]).toEqual([
+    [dayOf(0), 2 + 5 + 2 + 7 + 2],
     [dayOf(day), 2],
   ]);
 });

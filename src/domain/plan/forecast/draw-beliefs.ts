@@ -5,11 +5,13 @@ import { bitsAt, keyOf, normalOf, secondNormalOf, shareOf, thirdNormalOf } from 
 
 /** What a stream of draws is for; a stage has one of each, and so has a step. */
 const [WORK, LOADING, LOST, LOWERED, BACK] = [0, 1, 2, 3, 4];
-const [PACE, STAGES, STEPS, STREAMS, FILLS] = [0, 1, 2, 3, 4];
+const [PACE, STAGES, STEPS, STREAMS, FILLS, ORDERLY, PICKS] = [0, 1, 2, 3, 4, 5, 6];
 /** What tells the stream of a step's times from that of its flaws. */
 const ofTimes = 0x5bd1e995;
 /** Nobody knows how full the clamps must get before a tray is torn apart for them: all from a quarter of it is as likely. */
 const leastFill = 0.25;
+/** Nor how often people go by the rule, where that is not said: all from half of the time to always is as likely. */
+const leastOrderly = 0.5;
 
 /**
  * Draws what is true in a replication from what is believed: the pace, minutes and chances of each step. Variants share a
@@ -21,6 +23,11 @@ const leastFill = 0.25;
 export function drawBeliefs(floor: Floor, key: number): void {
   const { plan, workMs, loadMs, gapScale, backPart, lostPart, flawKey, timeKey } = floor;
   floor.fills = leastFill + (1 - leastFill) * shareOf(keyOf(key, FILLS));
+  floor.orderly = plan.begin.isShuffled
+    ? leastOrderly + (1 - leastOrderly) * shareOf(keyOf(key, ORDERLY))
+    : 1;
+  floor.pickKey = keyOf(key, PICKS);
+  floor.picks = 0;
   const pace = plan.paceLog + plan.paceSd * normalOf(keyOf(key, PACE));
   const ofStage = keyOf(key, STAGES);
   const ofStep = keyOf(key, STEPS);
@@ -64,6 +71,16 @@ function timeLuck(
 function chance(of: ChanceColumns, step: number, shared: number, own: number): number {
   if (of.isNever[step] === 1) return 0;
   return chanceAt(of.tables, step * tableLength, (of.shared[step] ?? 0) * shared + (of.own[step] ?? 0) * own);
+}
+
+/**
+ * What a person takes who does not go by the rule this time: as a share of all lots that wait, from 0 to 1; −1 for one who
+ * does. It stays the same until somebody has taken something.
+ */
+export function whim(floor: Floor): number {
+  if (floor.orderly === 1) return -1;
+  const share = shareOf(bitsAt(floor.pickKey, floor.picks));
+  return share < floor.orderly ? -1 : (share - floor.orderly) / (1 - floor.orderly);
 }
 
 /** Pieces that pass before the next flaw of a step; Infinity where none comes. */

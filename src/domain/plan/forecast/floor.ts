@@ -68,6 +68,10 @@ export interface Floor {
   readonly timeKey: Int32Array;
   /** Drawn too: the part of a tray for which there must be places before it is loaded. */
   fills: number;
+  /** How often people go by the rule; where they did not, a stream says what they looked at. */
+  orderly: number;
+  pickKey: number;
+  picks: number;
   /** Pieces that are neither finished nor scrapped; visits of lots; good ones that are missing, over all variants. */
   left: number;
   totalVisits: number;
@@ -130,7 +134,17 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
     ...{ workMs: numbers(steps), loadMs: numbers(steps), gapScale: numbers(steps) },
     ...{ backPart: numbers(steps), lostPart: numbers(steps), gap: numbers(steps) },
     ...{ gaps: integers(steps), visits: integers(steps), flawKey: integers(steps), timeKey: integers(steps) },
-    ...{ fills: 0.5, left: 0, totalVisits: 0, shortOf: 0, doneAt: 0.5, enoughAt: 0.5 },
+    ...{
+      fills: 0.5,
+      orderly: 0.5,
+      pickKey: 0,
+      picks: 0,
+      left: 0,
+      totalVisits: 0,
+      shortOf: 0,
+      doneAt: 0.5,
+      enoughAt: 0.5,
+    },
     ...{
       missing: integers(plan.variants),
       asSeconds: integers(plan.variants),

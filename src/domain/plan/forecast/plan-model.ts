@@ -13,7 +13,7 @@ export interface PlanModel {
   readonly variants: readonly PlanVariant[];
   /** All that is in work, and what is to be started. */
   readonly lots: readonly PlanLot[];
-  /** Which of several lots at a stage is taken first: the one that stands first in the list, or nobody knows. */
+  /** Whether people take lots by the rule alone (see `replicate`), of several at a stage the first in the list, or nobody knows. */
   readonly takes: 'in-order' | 'any';
   /** Minutes of a person's hours that a minute of counted work takes: changing over, tidying and talk are in it. */
   readonly pace: Drawn;

@@ -1,10 +1,10 @@
-import { drawBeliefs } from './draw-beliefs.ts';
+import { drawBeliefs, whim } from './draw-beliefs.ts';
 import { clearFloor, type Floor, releaseReady } from './floor.ts';
 import { keyOf } from './keyed-random.ts';
 import { beginWork, canBegin, endWork } from './visit.ts';
 
 /** Names the stream of the order of lots; `drawBeliefs` names the others. */
-const ORDER = 16;
+export const ORDER = 16;
 
 /**
  * Works the plan off once, by discrete events, with the luck of this replication; what came of it stands on the floor
@@ -15,8 +15,10 @@ const ORDER = 16;
  * at a stage are ready in the order in which they were loaded, so the first one of each list is the next.
  *
  * The rule by which people choose: what is due first; of that what is nearest to its end, by the order of the stages;
- * there what has come first, or any that was there at the beginning where nobody knows its order. A hold is loaded when enough of a tray finds place in it, or as many of all its places are free;
- * who takes up a tray does all of it. It is no best schedule, but what a sensible shop does without one.
+ * there what has come first. A hold is loaded when enough of a tray finds place in it, or as many of all its places are
+ * free; who takes up a tray does all of it. It is no best schedule, but what a sensible shop does without one. Where the plan
+ * does not say that it holds (`takes`), people go by it more or less often, and which of the trays that wait now they take
+ * first nobody knows.
  */
 export function replicate(
   floor: Floor,
@@ -96,6 +98,8 @@ function comesIn(floor: Floor, person: number): boolean {
 function takeUp(floor: Floor, person: number): boolean {
   const { masks, listsOfClass } = floor;
   const words = listsOfClass >> 5;
+  const share = whim(floor);
+  if (share >= 0) return takeAny(floor, person, share);
   for (let first = 0; first < masks.length; first += words) {
     for (let word = first + words - 1; word >= first; word -= 1) {
       let lists = masks[word] ?? 0;
@@ -103,6 +107,7 @@ function takeUp(floor: Floor, person: number): boolean {
         const bit = 31 - Math.clz32(lists);
         const list = word * 32 + bit;
         if (canBegin(floor, list)) {
+          floor.picks += 1;
           beginWork(floor, person, list);
           return true;
         }
@@ -111,4 +116,33 @@ function takeUp(floor: Floor, person: number): boolean {
     }
   }
   return false;
+}
+
+/** The same where somebody takes what comes to hand, or, where that cannot be begun, what lies before it. */
+function takeAny(floor: Floor, person: number, share: number): boolean {
+  const { masks } = floor;
+  const lists = 32 * masks.length;
+  const first = listOfShare(floor, share);
+  for (let after = 0; after < lists; after += 1) {
+    const list = first < after ? first - after + lists : first - after;
+    if (((masks[list >> 5] ?? 0) & (1 << (list & 31))) === 0 || !canBegin(floor, list)) continue;
+    floor.picks += 1;
+    beginWork(floor, person, list);
+    return true;
+  }
+  return false;
+}
+
+/** The list in which the lot is that has this share of all that wait before it. */
+function listOfShare({ heads, next }: Floor, share: number): number {
+  let all = 0;
+  for (let list = 0; list < heads.length; list += 1)
+    for (let lot = heads[list] ?? -1; lot >= 0; lot = next[lot] ?? -1) all += 1;
+  let left = Math.floor(share * all);
+  for (let list = 0; list < heads.length; list += 1)
+    for (let lot = heads[list] ?? -1; lot >= 0; lot = next[lot] ?? -1) {
+      if (left === 0) return list;
+      left -= 1;
+    }
+  return 0;
 }

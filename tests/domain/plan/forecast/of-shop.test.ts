@@ -113,16 +113,20 @@ test('one piece tells something, and little', () => {
 
 test('the pace is hours over what was made in them, and the surer the more days there are', () => {
   const days = (count: number) =>
-    Array.from({ length: count }, (_, at) => ({ hours: 480, usual: at % 2 === 0 ? 380 : 420 }));
+    Array.from({ length: count }, (_, at) => ({ hours: 480, busy: 400, usual: at % 2 === 0 ? 380 : 420 }));
   const [few, many] = [paceOf(days(6), 10), paceOf(days(60), 10)];
   expect(many.median).toBeCloseTo(1.2, 2);
   expect(many.logSd).toBeLessThan(few.logSd);
   // Ten days to come differ as the days before did: 5 % a day.
   expect(many.logSd).toBeGreaterThan(0.05 / Math.sqrt(10));
   expect(paceOf([], 10).logSd).toBe(0.2);
-  expect(paceOf([{ hours: 480, usual: 0 }], 10)).toEqual(paceOf([], 10));
-  // A day off in the middle of work counts.
-  expect(paceOf([...days(6), { hours: 480, usual: 0 }], 10).median).toBeGreaterThan(few.median);
+  expect(paceOf([{ hours: 480, busy: 0, usual: 0 }], 10)).toEqual(paceOf([], 10));
+  // A day off in the middle of work counts, and one on which everything cured does not.
+  expect(paceOf([...days(6), { hours: 480, busy: 0, usual: 0 }], 10).median).toBeGreaterThan(few.median);
+  expect(paceOf([...days(6), { hours: 0, busy: 0, usual: 0 }], 10)).toEqual(few);
+  // Hands that were busy for longer than there seemed to be work were at work.
+  const busier = days(60).map((each) => ({ ...each, hours: 300, busy: 440 }));
+  expect(paceOf(busier, 10).median).toBeCloseTo(1.1, 2);
 });
 
 test('breaks lie in the middle of a day, and a day of breaks alone has no hours', () => {
