@@ -49,9 +49,9 @@ const countOf = (met: number, of: number): Count => {
 
 /**
  * Prior of something that goes wrong at one of `stages` stages: so rare at each that a piece comes through all of them
- * with even chances, as in `stageBeliefs`.
+ * with even chances, as in `stageBeliefs`. Where several things can go wrong each takes a part of that: `share`.
  */
-export const rareAt = (at: number, stages: number): Beta => ({
-  alpha: 1 / stages,
-  beta: 1 + (stages - at - 1) / stages,
+export const rareAt = (at: number, stages: number, share = 1): Beta => ({
+  alpha: share / stages,
+  beta: 1 + (stages - at - share) / stages,
 });

@@ -32,8 +32,10 @@ export interface Floor {
   readonly resourceOfList: Int32Array;
   /** `WORK`, `LOADING` or `UNLOADING`. */
   readonly kindOfList: Uint8Array;
-  /** A bit for each list with a lot in it. */
+  /** A bit for each list with a lot in it; lots in each list, and in all. */
   readonly masks: Int32Array;
+  readonly lengths: Int32Array;
+  waiting: number;
   /** Lots that are not ready yet, by stage where they cure; the last list is of those that are yet to come. */
   readonly laterHeads: Int32Array;
   readonly laterTails: Int32Array;
@@ -111,6 +113,7 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
     ...{ step: integers(lots), pieces: integers(lots), firsts: integers(lots), redo: integers(lots) },
     ...{ ready: numbers(lots), next: integers(lots), used: 0, spare: -1 },
     ...{ heads: integers(lists), tails: integers(lists), masks: integers(lists / 32), listsOfClass },
+    ...{ lengths: integers(lists), waiting: 0 },
     ...{ stageOfList, resourceOfList: stageOfList.map((stage) => plan.resourceOf[stage] ?? 0) },
     kindOfList: Uint8Array.from(stageOfList, (stage, list) =>
       (plan.cureMs[stage] ?? -1) < 0 ? WORK : list % 2 === 0 ? LOADING : UNLOADING,
@@ -168,7 +171,15 @@ export function clearFloor(floor: Floor, key: number): void {
   floor.spare = -1;
   for (const list of [floor.heads, floor.tails, floor.laterHeads, floor.laterTails, floor.lotOf])
     list.fill(-1);
-  for (const count of [floor.masks, floor.asSeconds, floor.scrapped, floor.goodAt, floor.gaps, floor.visits])
+  for (const count of [
+    floor.masks,
+    floor.lengths,
+    floor.asSeconds,
+    floor.scrapped,
+    floor.goodAt,
+    floor.gaps,
+    floor.visits,
+  ])
     count.fill(0);
   floor.gap.fill(-1);
   floor.free.set(plan.capacity);
@@ -184,6 +195,7 @@ export function clearFloor(floor: Floor, key: number): void {
   floor.doneAt = plan.pieces === 0 ? now : Number.POSITIVE_INFINITY;
   floor.enoughAt = floor.shortOf === 0 ? now : Number.POSITIVE_INFINITY;
   floor.mark = 0;
+  floor.waiting = 0;
   floor.soonest = Number.POSITIVE_INFINITY;
   const { order } = floor;
   order.set(begin.order);
@@ -232,10 +244,12 @@ export function dropLot(floor: Floor, lot: number): void {
 
 /** Puts a lot at the end of a list of its class: `of` is 2 × stage, and one more for what is to be unloaded. */
 export function putWaiting(floor: Floor, lot: number, of: number): void {
-  const { plan, heads, tails, next, masks } = floor;
+  const { plan, heads, tails, next, masks, lengths } = floor;
   const due = plan.classOf[plan.variantOf[floor.step[lot] ?? 0] ?? 0] ?? 0;
   const list = due * floor.listsOfClass + of;
   const tail = tails[list] ?? -1;
+  floor.waiting += 1;
+  lengths[list] = (lengths[list] ?? 0) + 1;
   next[lot] = -1;
   tails[list] = lot;
   if (tail >= 0) {
@@ -248,7 +262,9 @@ export function putWaiting(floor: Floor, lot: number, of: number): void {
 
 /** Takes the first lot off a list. */
 export function takeWaiting(floor: Floor, list: number): void {
-  const { heads, tails, next, masks } = floor;
+  const { heads, tails, next, masks, lengths } = floor;
+  floor.waiting -= 1;
+  lengths[list] = (lengths[list] ?? 0) - 1;
   const after = next[heads[list] ?? 0] ?? -1;
   heads[list] = after;
   if (after >= 0) return;

@@ -129,7 +129,7 @@ function stepsOf(shop: ShopToPlan): ((species: SpeciesId, on: OnRoute) => PlanSt
   const known = new Map<string, ReturnType<typeof beliefsAt>>();
   return (species, { stage, at, route }) => {
     const key = `${stage}|${at}|${route.length}`;
-    const beliefs = known.get(key) ?? beliefsAt(shop, stage, rareAt(at, route.length));
+    const beliefs = known.get(key) ?? beliefsAt(shop, { stage, at, route });
     known.set(key, beliefs);
     const backTo = backTargets(shop.back, { stage, at, route });
     return {
@@ -144,8 +144,10 @@ function stepsOf(shop: ShopToPlan): ((species: SpeciesId, on: OnRoute) => PlanSt
   };
 }
 
-function beliefsAt(shop: ShopToPlan, stage: StageId, prior: ReturnType<typeof rareAt>) {
+function beliefsAt(shop: ShopToPlan, { stage, at, route }: OnRoute) {
   const { lost, lowered, back } = metAt(shop, stage);
+  // A first that is lost, and one that is lowered, are both lost to firsts: together they are as rare as in `stageBeliefs`.
+  const prior = rareAt(at, route.length, shop.goal === 'firsts' ? 1 / 2 : 1);
   return {
     lost: chanceBeliefs(lost, prior),
     lowered: chanceBeliefs(lowered, prior),

@@ -121,28 +121,39 @@ function takeUp(floor: Floor, person: number): boolean {
 /** The same where somebody takes what comes to hand, or, where that cannot be begun, what lies before it. */
 function takeAny(floor: Floor, person: number, share: number): boolean {
   const { masks } = floor;
-  const lists = 32 * masks.length;
-  const first = listOfShare(floor, share);
-  for (let after = 0; after < lists; after += 1) {
-    const list = first < after ? first - after + lists : first - after;
-    if (((masks[list >> 5] ?? 0) & (1 << (list & 31))) === 0 || !canBegin(floor, list)) continue;
-    floor.picks += 1;
-    beginWork(floor, person, list);
-    return true;
+  const words = masks.length;
+  const from = listOfShare(floor, share);
+  const upTo = -1 >>> (31 - (from & 31));
+  // Round all lists: the word of the first one comes twice, for those up to it and for those behind it.
+  for (let turn = 0; turn <= words; turn += 1) {
+    const word = ((from >> 5) - turn + words) % words;
+    let lists = masks[word] ?? 0;
+    if (turn === 0) lists &= upTo;
+    if (turn === words) lists &= ~upTo;
+    while (lists !== 0) {
+      const bit = 31 - Math.clz32(lists);
+      if (canBegin(floor, word * 32 + bit)) {
+        floor.picks += 1;
+        beginWork(floor, person, word * 32 + bit);
+        return true;
+      }
+      lists &= ~(1 << bit);
+    }
   }
   return false;
 }
 
 /** The list in which the lot is that has this share of all that wait before it. */
-function listOfShare({ heads, next }: Floor, share: number): number {
-  let all = 0;
-  for (let list = 0; list < heads.length; list += 1)
-    for (let lot = heads[list] ?? -1; lot >= 0; lot = next[lot] ?? -1) all += 1;
-  let left = Math.floor(share * all);
-  for (let list = 0; list < heads.length; list += 1)
-    for (let lot = heads[list] ?? -1; lot >= 0; lot = next[lot] ?? -1) {
-      if (left === 0) return list;
-      left -= 1;
+function listOfShare({ masks, lengths, waiting }: Floor, share: number): number {
+  let left = Math.floor(share * waiting);
+  for (let word = 0; word < masks.length; word += 1) {
+    let lists = masks[word] ?? 0;
+    while (lists !== 0) {
+      const list = word * 32 + 31 - Math.clz32(lists & -lists);
+      left -= lengths[list] ?? 0;
+      if (left < 0) return list;
+      lists &= lists - 1;
     }
+  }
   return 0;
 }
