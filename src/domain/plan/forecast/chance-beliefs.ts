@@ -47,11 +47,18 @@ const countOf = (met: number, of: number): Count => {
   return { k: Math.min(Math.max(0, met), n), n };
 };
 
+/** Pieces that the prior of a stage is worth. */
+const priorPieces = 1.5;
+
 /**
- * Prior of something that goes wrong at one of `stages` stages: so rare at each that a piece comes through all of them
- * with even chances, as in `stageBeliefs`. Where several things can go wrong each takes a part of that: `share`.
+ * Prior of something that goes wrong at one of `stages` stages: a stage of which little is known is like the others. The mean
+ * is what all of them have seen, with a piece and a half more at each; among all of those together `share` of a piece met
+ * it. So before anything was seen a piece comes through the route as `stageBeliefs` has it, about, and a shop in which
+ * little goes wrong is soon believed.
  */
-export const rareAt = (at: number, stages: number, share = 1): Beta => ({
-  alpha: share / stages,
-  beta: 1 + (stages - at - share) / stages,
-});
+export function rareAs(atAll: readonly Met[], { stages, share }: { stages: number; share: number }): Beta {
+  const met = atAll.reduce((sum, each) => sum + each.met, share);
+  const of = atAll.reduce((sum, each) => sum + each.of, priorPieces * stages);
+  const mean = Math.min(met / of, 1 / 2);
+  return { alpha: priorPieces * mean, beta: priorPieces * (1 - mean) };
+}

@@ -3,7 +3,7 @@ import type { Grade, StagePlace } from '../../log/place.ts';
 import type { StageTime } from '../../study/piece-times.ts';
 import type { SentBack } from '../../study/sent-back.ts';
 import type { WoodTrials } from '../starts/stage-beliefs.ts';
-import { chanceBeliefs, type Met, rareAt } from './chance-beliefs.ts';
+import { chanceBeliefs, type Met, rareAs } from './chance-beliefs.ts';
 import { minutesBeliefs } from './minutes-beliefs.ts';
 import { paceOf, type WorkedDay } from './pace.ts';
 import type { PlanLot, PlanModel, PlanResource, PlanStage, PlanStep, PlanVariant } from './plan-model.ts';
@@ -111,7 +111,8 @@ function routeOf({ stages }: ShopToPlan, { route }: VariantToPlan): readonly Sta
   return route.filter((stage) => stages.some(({ id }) => id === stage));
 }
 
-interface Met3 {
+/** What pieces met at a stage, wood by wood. */
+interface MetAt {
   readonly lost: readonly Met[];
   readonly lowered: readonly Met[];
   readonly back: readonly Met[];
@@ -144,18 +145,20 @@ function stepsOf(shop: ShopToPlan): ((species: SpeciesId, on: OnRoute) => PlanSt
   };
 }
 
-function beliefsAt(shop: ShopToPlan, { stage, at, route }: OnRoute) {
+function beliefsAt(shop: ShopToPlan, { stage, route }: OnRoute) {
   const { lost, lowered, back } = metAt(shop, stage);
-  // A first that is lost, and one that is lowered, are both lost to firsts: together they are as rare as in `stageBeliefs`.
-  const prior = rareAt(at, route.length, shop.goal === 'firsts' ? 1 / 2 : 1);
+  const all = route.map((each) => metAt(shop, each));
+  // A first that is lost, and one that is lowered, are both lost to firsts: the two share a piece.
+  const share = shop.goal === 'firsts' ? 1 / 2 : 1;
+  const rare = (of: readonly Met[]) => rareAs(of, { stages: route.length, share });
   return {
-    lost: chanceBeliefs(lost, prior),
-    lowered: chanceBeliefs(lowered, prior),
-    back: chanceBeliefs(back, prior),
+    lost: chanceBeliefs(lost, rare(all.flatMap((each) => each.lost))),
+    lowered: chanceBeliefs(lowered, rare(all.flatMap((each) => each.lowered))),
+    back: chanceBeliefs(back, rare(all.flatMap((each) => each.back))),
   };
 }
 
-function metAt({ trials, back }: ShopToPlan, stage: StageId): Met3 {
+function metAt({ trials, back }: ShopToPlan, stage: StageId): MetAt {
   const tried = trials.flatMap(({ group, stages }) => {
     const here = stages.find((each) => each.stage === stage);
     return here ? [{ species: group, ...here }] : [];

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { SpeciesId, StageId, VariantId } from '../../../../src/domain/log/ids.ts';
-import { chanceBeliefs, rareAt } from '../../../../src/domain/plan/forecast/chance-beliefs.ts';
+import { chanceBeliefs, rareAs } from '../../../../src/domain/plan/forecast/chance-beliefs.ts';
 import { minutesBeliefs } from '../../../../src/domain/plan/forecast/minutes-beliefs.ts';
 import { modelOfShop, type ShopToPlan } from '../../../../src/domain/plan/forecast/model-of-shop.ts';
 import { paceOf } from '../../../../src/domain/plan/forecast/pace.ts';
@@ -65,10 +65,23 @@ test('what is lost is believed as the reject allowance believes it', () => {
         const step = stages.find((each) => each.stage === stage)?.finished;
         return step ? [{ species: group, met: step.lost, of: step.atRisk }] : [];
       });
-      const found = chanceBeliefs(met, rareAt(at, 3))(species);
+      // As `stageBeliefs` has it, before anything is known of other stages.
+      const prior = { alpha: 1 / 3, beta: 1 + (3 - at - 1) / 3 };
+      const found = chanceBeliefs(met, prior)(species);
       const of = believed(species)[at];
       expect(mean(found)).toBeCloseTo(1 - (of?.alpha ?? 0) / ((of?.alpha ?? 0) + (of?.beta ?? 0)), 9);
     }
+});
+
+test('a stage of which nothing is known is like the others, and before anything is known all are alike', () => {
+  const meanOf = ({ alpha, beta }: { alpha: number; beta: number }) => alpha / (alpha + beta);
+  const asked = { stages: 14, share: 1 };
+  // A piece comes through all of fourteen stages with about even chances.
+  expect((1 - meanOf(rareAs([], asked))) ** 14).toBeGreaterThan(0.45);
+  expect((1 - meanOf(rareAs([], asked))) ** 14).toBeLessThan(0.55);
+  const seen = Array.from({ length: 14 }, () => ({ species: ash, met: 2, of: 200 }));
+  expect(meanOf(rareAs(seen, asked))).toBeCloseTo(0.01, 3);
+  expect(meanOf(rareAs([{ species: ash, met: 9, of: 9 }], { stages: 1, share: 1 }))).toBe(0.5);
 });
 
 test('a wood that never was there shares its doubt with the others, one with many pieces has its own', () => {
@@ -77,7 +90,7 @@ test('a wood that never was there shares its doubt with the others, one with man
       { species: ash, met: 200, of: 4000 },
       { species: yew, met: 1, of: 4 },
     ],
-    rareAt(0, 3),
+    rareAs([], { stages: 3, share: 1 }),
   );
   const sharedOf = (species: SpeciesId) => {
     const chance = found(species);
