@@ -56,12 +56,6 @@ export function onHeap(
   const luck = newFloor(plan, marks);
   const { calendar, begin } = plan;
   const lists = plan.classes * 2 * plan.stages;
-  /** What is due first, of that what is nearest to its end. */
-  const byRule = Array.from(
-    { length: lists },
-    (_, at) =>
-      Math.floor(at / (2 * plan.stages)) * 2 * plan.stages + 2 * plan.stages - 1 - (at % (2 * plan.stages)),
-  );
   const events = new FlatQueue<number | Lot>();
   const waiting = Array.from({ length: lists }, () => new FlatQueue<Lot>());
   const people: Person[] = [];
@@ -94,17 +88,31 @@ export function onHeap(
     return places > 0 && places >= luck.fills * Math.min(count(lot), plan.capacity[resource] ?? 0);
   }
 
-  /** The list in which the lot is that has this share of all that wait before it. */
-  function listOfShare(share: number): number {
+  /** Any of the lists whose first lot can be begun on, each lot in them as likely; −1 where there is none. */
+  function anyList(share: number): number {
     let all = 0;
-    for (const { length } of waiting) all += length;
-    let left = Math.floor(share * all);
-    let list = 0;
-    while (list < lists - 1 && left >= (waiting[list]?.length ?? 0)) {
-      left -= waiting[list]?.length ?? 0;
-      list += 1;
+    for (const queue of waiting) {
+      const lot = queue.peek();
+      if (lot && canBegin(lot)) all += queue.length;
     }
-    return list;
+    let left = Math.floor(share * all);
+    for (const [list, queue] of waiting.entries()) {
+      const lot = queue.peek();
+      if (!lot || !canBegin(lot)) continue;
+      left -= queue.length;
+      if (left < 0) return list;
+    }
+    return -1;
+  }
+
+  /** The list by the rule. */
+  function firstList(): number {
+    for (let due = 0; due < plan.classes; due += 1)
+      for (let list = 2 * plan.stages - 1; list >= 0; list -= 1) {
+        const lot = waiting[due * 2 * plan.stages + list]?.peek();
+        if (lot && canBegin(lot)) return due * 2 * plan.stages + list;
+      }
+    return -1;
   }
 
   function findWork(who: number, time: number): void {
@@ -119,12 +127,9 @@ export function onHeap(
       return;
     }
     const share = whim(luck);
-    const hand = share < 0 ? 0 : listOfShare(share);
-    for (let at = 0; at < lists; at += 1) {
-      const list = share < 0 ? (byRule[at] ?? 0) : (hand - at + lists) % lists;
-      const queue = waiting[list];
-      const lot = queue?.peek();
-      if (!queue || !lot || !canBegin(lot)) continue;
+    const queue = waiting[share < 0 ? firstList() : anyList(share)];
+    const lot = queue?.peek();
+    if (queue && lot) {
       luck.picks += 1;
       beginWork(who, person, queue, lot, time);
       return;

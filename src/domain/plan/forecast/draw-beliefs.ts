@@ -74,7 +74,7 @@ function chance(of: ChanceColumns, step: number, shared: number, own: number): n
 }
 
 /**
- * What a person takes who does not go by the rule this time: as a share of all lots that wait, from 0 to 1; −1 for one who
+ * What a person takes who does not go by the rule this time: as a share of all lots that can be begun on, from 0 to 1; −1 for one who
  * does. It stays the same until somebody has taken something.
  */
 export function whim(floor: Floor): number {

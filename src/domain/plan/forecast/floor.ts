@@ -32,10 +32,9 @@ export interface Floor {
   readonly resourceOfList: Int32Array;
   /** `WORK`, `LOADING` or `UNLOADING`. */
   readonly kindOfList: Uint8Array;
-  /** A bit for each list with a lot in it; lots in each list, and in all. */
+  /** A bit for each list with a lot in it, and how many lots. */
   readonly masks: Int32Array;
   readonly lengths: Int32Array;
-  waiting: number;
   /** Lots that are not ready yet, by stage where they cure; the last list is of those that are yet to come. */
   readonly laterHeads: Int32Array;
   readonly laterTails: Int32Array;
@@ -113,7 +112,7 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
     ...{ step: integers(lots), pieces: integers(lots), firsts: integers(lots), redo: integers(lots) },
     ...{ ready: numbers(lots), next: integers(lots), used: 0, spare: -1 },
     ...{ heads: integers(lists), tails: integers(lists), masks: integers(lists / 32), listsOfClass },
-    ...{ lengths: integers(lists), waiting: 0 },
+    ...{ lengths: integers(lists) },
     ...{ stageOfList, resourceOfList: stageOfList.map((stage) => plan.resourceOf[stage] ?? 0) },
     kindOfList: Uint8Array.from(stageOfList, (stage, list) =>
       (plan.cureMs[stage] ?? -1) < 0 ? WORK : list % 2 === 0 ? LOADING : UNLOADING,
@@ -195,7 +194,6 @@ export function clearFloor(floor: Floor, key: number): void {
   floor.doneAt = plan.pieces === 0 ? now : Number.POSITIVE_INFINITY;
   floor.enoughAt = floor.shortOf === 0 ? now : Number.POSITIVE_INFINITY;
   floor.mark = 0;
-  floor.waiting = 0;
   floor.soonest = Number.POSITIVE_INFINITY;
   const { order } = floor;
   order.set(begin.order);
@@ -248,7 +246,6 @@ export function putWaiting(floor: Floor, lot: number, of: number): void {
   const due = plan.classOf[plan.variantOf[floor.step[lot] ?? 0] ?? 0] ?? 0;
   const list = due * floor.listsOfClass + of;
   const tail = tails[list] ?? -1;
-  floor.waiting += 1;
   lengths[list] = (lengths[list] ?? 0) + 1;
   next[lot] = -1;
   tails[list] = lot;
@@ -263,7 +260,6 @@ export function putWaiting(floor: Floor, lot: number, of: number): void {
 /** Takes the first lot off a list. */
 export function takeWaiting(floor: Floor, list: number): void {
   const { heads, tails, next, masks, lengths } = floor;
-  floor.waiting -= 1;
   lengths[list] = (lengths[list] ?? 0) - 1;
   const after = next[heads[list] ?? 0] ?? -1;
   heads[list] = after;

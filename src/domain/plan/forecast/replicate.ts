@@ -118,42 +118,27 @@ function takeUp(floor: Floor, person: number): boolean {
   return false;
 }
 
-/** The same where somebody takes what comes to hand, or, where that cannot be begun, what lies before it. */
+/** The same where somebody takes what comes to hand: each lot that can be begun on is as likely. */
 function takeAny(floor: Floor, person: number, share: number): boolean {
-  const { masks } = floor;
-  const words = masks.length;
-  const from = listOfShare(floor, share);
-  const upTo = -1 >>> (31 - (from & 31));
-  // Round all lists: the word of the first one comes twice, for those up to it and for those behind it.
-  for (let turn = 0; turn <= words; turn += 1) {
-    const word = ((from >> 5) - turn + words) % words;
-    let lists = masks[word] ?? 0;
-    if (turn === 0) lists &= upTo;
-    if (turn === words) lists &= ~upTo;
-    while (lists !== 0) {
-      const bit = 31 - Math.clz32(lists);
-      if (canBegin(floor, word * 32 + bit)) {
-        floor.picks += 1;
-        beginWork(floor, person, word * 32 + bit);
-        return true;
-      }
-      lists &= ~(1 << bit);
+  const { masks, lengths } = floor;
+  let lots = 0;
+  for (let word = 0; word < masks.length; word += 1)
+    for (let lists = masks[word] ?? 0; lists !== 0; lists &= lists - 1) {
+      const list = word * 32 + lowestBit(lists);
+      if (canBegin(floor, list)) lots += lengths[list] ?? 0;
     }
-  }
+  let left = Math.floor(share * lots);
+  for (let word = 0; word < masks.length; word += 1)
+    for (let lists = masks[word] ?? 0; lists !== 0; lists &= lists - 1) {
+      const list = word * 32 + lowestBit(lists);
+      if (!canBegin(floor, list)) continue;
+      left -= lengths[list] ?? 0;
+      if (left >= 0) continue;
+      floor.picks += 1;
+      beginWork(floor, person, list);
+      return true;
+    }
   return false;
 }
 
-/** The list in which the lot is that has this share of all that wait before it. */
-function listOfShare({ masks, lengths, waiting }: Floor, share: number): number {
-  let left = Math.floor(share * waiting);
-  for (let word = 0; word < masks.length; word += 1) {
-    let lists = masks[word] ?? 0;
-    while (lists !== 0) {
-      const list = word * 32 + 31 - Math.clz32(lists & -lists);
-      left -= lengths[list] ?? 0;
-      if (left < 0) return list;
-      lists &= lists - 1;
-    }
-  }
-  return 0;
-}
+const lowestBit = (bits: number): number => 31 - Math.clz32(bits & -bits);
