@@ -28,6 +28,8 @@ export interface TrueShop {
   readonly change: number;
   /** How often people choose what is nearest to its end; else they take what comes to hand. */
   readonly orderly: number;
+  /** Whether clamps and racks are seen to before anything else. */
+  readonly tends: boolean;
   /** The part of a tray for which clamps must be free before it is begun on. */
   readonly fills: number;
 }
@@ -65,6 +67,7 @@ export function trueShop(random: Random): TrueShop {
     away: between(5, 20),
     change: between(1, 5),
     orderly: between(0.5, 1),
+    tends: random() < 0.5,
     fills: between(0.3, 1),
   };
 }

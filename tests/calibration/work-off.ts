@@ -137,7 +137,9 @@ export function openShop(
   }
 
   function choose(at: number): Tray | undefined {
-    const can = floor.filter((tray) => canBegin(tray, at));
+    const able = floor.filter((tray) => canBegin(tray, at));
+    const held = able.filter((tray) => shop.stages[stageOf(tray) ?? 0]?.cureHours !== null);
+    const can = shop.tends && held.length > 0 ? held : able;
     const last = Math.max(...can.map((tray) => stageOf(tray) ?? 0));
     const wanted = random() < shop.orderly ? can.filter((tray) => stageOf(tray) === last) : can;
     return wanted[Math.floor(random() * wanted.length)];

@@ -76,7 +76,7 @@ export function onHeap(
   function wait(lot: Lot): void {
     const due = plan.classOf[plan.variantOf[lot.step] ?? 0] ?? 0;
     came += 1;
-    waiting[due * 2 * plan.stages + 2 * stageOf(lot) + (lot.isCured ? 1 : 0)]?.push(lot, came);
+    waiting[due * 2 * plan.stages + 2 * stageOf(lot) + (lot.isCured ? 0 : 1)]?.push(lot, came);
   }
 
   function canBegin(lot: Lot): boolean {
@@ -108,10 +108,13 @@ export function onHeap(
   /** The list by the rule. */
   function firstList(): number {
     for (let due = 0; due < plan.classes; due += 1)
-      for (let list = 2 * plan.stages - 1; list >= 0; list -= 1) {
-        const lot = waiting[due * 2 * plan.stages + list]?.peek();
-        if (lot && canBegin(lot)) return due * 2 * plan.stages + list;
-      }
+      for (const isAll of luck.tends ? [false, true] : [true])
+        for (let of = 2 * plan.stages - 1; of >= 0; of -= 1) {
+          if (!isAll && cureOf(of >> 1) < 0) continue;
+          const list = due * 2 * plan.stages + of;
+          const lot = waiting[list]?.peek();
+          if (lot && canBegin(lot)) return list;
+        }
     return -1;
   }
 

@@ -5,7 +5,7 @@ import { bitsAt, keyOf, normalOf, secondNormalOf, shareOf, thirdNormalOf } from 
 
 /** What a stream of draws is for; a stage has one of each, and so has a step. */
 const [WORK, LOADING, LOST, LOWERED, BACK] = [0, 1, 2, 3, 4];
-const [PACE, STAGES, STEPS, STREAMS, FILLS, ORDERLY, PICKS] = [0, 1, 2, 3, 4, 5, 6];
+const [PACE, STAGES, STEPS, STREAMS, FILLS, ORDERLY, PICKS, TENDS] = [0, 1, 2, 3, 4, 5, 6, 7];
 /** What tells the stream of a step's times from that of its flaws. */
 const ofTimes = 0x5bd1e995;
 /** Nobody knows how full the clamps must get before a tray is torn apart for them: all from a quarter of it is as likely. */
@@ -26,6 +26,7 @@ export function drawBeliefs(floor: Floor, key: number): void {
   floor.orderly = plan.begin.isShuffled
     ? leastOrderly + (1 - leastOrderly) * shareOf(keyOf(key, ORDERLY))
     : 1;
+  floor.tends = !plan.begin.isShuffled || shareOf(keyOf(key, TENDS)) < 1 / 2;
   floor.pickKey = keyOf(key, PICKS);
   floor.picks = 0;
   const pace = plan.paceLog + plan.paceSd * normalOf(keyOf(key, PACE));

@@ -22,8 +22,8 @@ export interface Floor {
   used: number;
   spare: number;
   /**
-   * Lists of lots that can be taken up: in each due class two for each stage, of what is to be worked on or loaded and, one
-   * more, of what is to be unloaded. A class has a multiple of 32 lists. −1 is nothing.
+   * Lists of lots that can be taken up: in each due class two for each stage, of what is to be unloaded and, one more, of
+   * what waits to be worked on or loaded. A class has a multiple of 32 lists. −1 is nothing.
    */
   readonly heads: Int32Array;
   readonly tails: Int32Array;
@@ -69,6 +69,10 @@ export interface Floor {
   readonly timeKey: Int32Array;
   /** Drawn too: the part of a tray for which there must be places before it is loaded. */
   fills: number;
+  /** The lists of a class that are of holds, and all, a bit for each; whether people see to the first before the others. */
+  readonly holdLists: Int32Array;
+  readonly allLists: Int32Array;
+  tends: boolean;
   /** How often people go by the rule; where they did not, a stream says what they looked at. */
   orderly: number;
   pickKey: number;
@@ -104,6 +108,7 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
   const listsOfClass = 32 * Math.max(1, Math.ceil((2 * plan.stages) / 32));
   const lists = plan.classes * listsOfClass;
   const stageOfList = Int32Array.from({ length: lists }, (_, list) => (list % listsOfClass) >> 1);
+  const isHold = (list: number) => (plan.cureMs[list >> 1] ?? -1) >= 0;
   const integers = (length: number) => new Int32Array(length);
   const numbers = (length: number) => new Float64Array(length);
   return {
@@ -115,7 +120,7 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
     ...{ lengths: integers(lists) },
     ...{ stageOfList, resourceOfList: stageOfList.map((stage) => plan.resourceOf[stage] ?? 0) },
     kindOfList: Uint8Array.from(stageOfList, (stage, list) =>
-      (plan.cureMs[stage] ?? -1) < 0 ? WORK : list % 2 === 0 ? LOADING : UNLOADING,
+      (plan.cureMs[stage] ?? -1) < 0 ? WORK : list % 2 === 0 ? UNLOADING : LOADING,
     ),
     ...{ laterHeads: integers(plan.stages + 1), laterTails: integers(plan.stages + 1), soonest: 0.5 },
     laterLists: Int32Array.from([
@@ -132,6 +137,7 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
       idlers: 0,
     },
     order: integers(plan.begin.order.length),
+    ...{ holdLists: bitsOf(listsOfClass, isHold), allLists: bitsOf(listsOfClass, () => true), tends: true },
     luck: numbers(plan.stages * kindsOfLuck),
     ...{ workMs: numbers(steps), loadMs: numbers(steps), gapScale: numbers(steps) },
     ...{ backPart: numbers(steps), lostPart: numbers(steps), gap: numbers(steps) },
@@ -155,6 +161,14 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
     ...{ marks: Float64Array.from(marks), goodAt: integers(plan.variants * (marks.length + 1)), mark: 0 },
     ...{ workedMs: numbers(plan.stages), pieceVisits: numbers(plan.stages) },
   };
+}
+
+/** A bit for each list of which it is so, in words of 32. */
+function bitsOf(lists: number, isSo: (list: number) => boolean): Int32Array {
+  const words = new Int32Array(lists / 32);
+  for (let list = 0; list < lists; list += 1)
+    if (isSo(list)) words[list >> 5] = (words[list >> 5] ?? 0) | (1 << (list & 31));
+  return words;
 }
 
 /** Sets everything back to how it is now; lots that nobody knows the order of are in one of the replication's own. */
@@ -219,7 +233,7 @@ function placeAtFirst(floor: Floor, lot: number): void {
     floor.free[resource] = (floor.free[resource] ?? 0) - piecesOf(floor, lot);
     putLater(floor, lot, stage);
   } else if ((floor.ready[lot] ?? 0) > plan.now) putLater(floor, lot, plan.stages);
-  else putWaiting(floor, lot, 2 * stage);
+  else putWaiting(floor, lot, 2 * stage + 1);
 }
 
 export const piecesOf = (floor: Floor, lot: number): number => floor.pieces[lot] ?? 0;
@@ -240,7 +254,7 @@ export function dropLot(floor: Floor, lot: number): void {
   floor.spare = lot;
 }
 
-/** Puts a lot at the end of a list of its class: `of` is 2 × stage, and one more for what is to be unloaded. */
+/** Puts a lot at the end of a list of its class: `of` is 2 × stage for what is to be unloaded, and one more for what waits. */
 export function putWaiting(floor: Floor, lot: number, of: number): void {
   const { plan, heads, tails, next, masks, lengths } = floor;
   const due = plan.classOf[plan.variantOf[floor.step[lot] ?? 0] ?? 0] ?? 0;
@@ -304,7 +318,7 @@ export function releaseReady(floor: Floor): void {
     while (lot >= 0 && (ready[lot] ?? 0) <= time) {
       const after = next[lot] ?? -1;
       const isCured = list < plan.stages;
-      putWaiting(floor, lot, isCured ? 2 * list + 1 : 2 * (plan.stageOf[floor.step[lot] ?? 0] ?? 0));
+      putWaiting(floor, lot, isCured ? 2 * list : 2 * (plan.stageOf[floor.step[lot] ?? 0] ?? 0) + 1);
       lot = after;
     }
     laterHeads[list] = lot;

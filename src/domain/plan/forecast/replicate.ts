@@ -14,11 +14,12 @@ export const ORDER = 16;
  * There is no list of events: people are few, so the next one to be free is found by looking at each; lots that cure
  * at a stage are ready in the order in which they were loaded, so the first one of each list is the next.
  *
- * The rule by which people choose: what is due first; of that what is nearest to its end, by the order of the stages;
- * there what has come first. A hold is loaded when enough of a tray finds place in it, or as many of all its places are
- * free; who takes up a tray does all of it. It is no best schedule, but what a sensible shop does without one. Where the plan
- * does not say that it holds (`takes`), people go by it more or less often, and which of the trays that wait now they take
- * first nobody knows.
+ * The rule by which people choose: what is due first; of that clamps and racks before benches, since a cure goes on while
+ * they do something else; then what is nearest to its end, by the order of the stages; there what has come first. A hold is
+ * loaded when enough of a tray finds place in it, or as many of all its places are free; who takes up a tray does all of it.
+ * It is no best schedule, but what a sensible shop does without one. Where the plan does not say that it holds (`takes`),
+ * people go by it more or less often, see to clamps first or do not, and which of the trays that wait now they take first
+ * nobody knows.
  */
 export function replicate(
   floor: Floor,
@@ -96,23 +97,29 @@ function comesIn(floor: Floor, person: number): boolean {
 }
 
 function takeUp(floor: Floor, person: number): boolean {
-  const { masks, listsOfClass } = floor;
-  const words = listsOfClass >> 5;
   const share = whim(floor);
   if (share >= 0) return takeAny(floor, person, share);
-  for (let first = 0; first < masks.length; first += words) {
-    for (let word = first + words - 1; word >= first; word -= 1) {
-      let lists = masks[word] ?? 0;
-      while (lists !== 0) {
-        const bit = 31 - Math.clz32(lists);
-        const list = word * 32 + bit;
-        if (canBegin(floor, list)) {
-          floor.picks += 1;
-          beginWork(floor, person, list);
-          return true;
-        }
-        lists &= ~(1 << bit);
+  for (let due = 0; due < floor.plan.classes; due += 1) {
+    if (floor.tends && takeLatest(floor, person, due, floor.holdLists)) return true;
+    if (takeLatest(floor, person, due, floor.allLists)) return true;
+  }
+  return false;
+}
+
+/** Begins on what is nearest to its end, of some of the lists of a class; false when nothing can be begun on. */
+function takeLatest(floor: Floor, person: number, due: number, among: Int32Array): boolean {
+  const first = due * among.length;
+  for (let word = among.length - 1; word >= 0; word -= 1) {
+    let lists = (floor.masks[first + word] ?? 0) & (among[word] ?? 0);
+    while (lists !== 0) {
+      const bit = 31 - Math.clz32(lists);
+      const list = (first + word) * 32 + bit;
+      if (canBegin(floor, list)) {
+        floor.picks += 1;
+        beginWork(floor, person, list);
+        return true;
       }
+      lists &= ~(1 << bit);
     }
   }
   return false;
