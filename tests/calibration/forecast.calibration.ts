@@ -46,20 +46,20 @@ export function calibrate({ seed, shops }: Simulation): readonly CalibrationRow[
     row('forecast-date-95', 'the same, by their 95 % date', inTime('at95'), [0.93, 0.97]),
     row(
       'forecast-promise-90',
-      'promises at 90 % of a number of good ones, on a day before the 85 % date: share that is kept',
-      looks.flatMap(({ promise }) => promise.map(({ kept }) => kept)),
+      'promises at 90 % of a number of one variant, on a day before the 85 % date: share that is kept',
+      promises.map(({ kept }) => kept),
       [0.88, 0.93],
     ),
     row(
-      'forecast-promise-variant',
-      'the same of one variant, which come by the tray: share that is kept less the chance that was stated',
+      'forecast-promise-stated',
+      'the same less the chance that was stated, which is more than 90 % as pieces come by the tray',
       promises.map(({ kept, chance }) => kept - chance),
       [-0.03, 0.03],
     ),
     row(
-      'forecast-promise-variant-90',
-      'the same: share that is kept',
-      promises.map(({ kept }) => kept),
+      'forecast-promise-all',
+      'promises at 90 % of a number of all variants together: share that is kept',
+      looks.flatMap(({ promise }) => promise.map(({ kept }) => kept)),
       null,
     ),
     row(
