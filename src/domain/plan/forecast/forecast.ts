@@ -1,5 +1,6 @@
 import { type PlanProblem, planProblem } from './plan-model.ts';
 import { type ForecastOrder, joinedRuns, type Runs } from './runs.ts';
+import { sortedGood } from './sorted-good.ts';
 
 /** A date by which something happens, in the stated share of the replications; null when it does not in so many. */
 interface FinishDates {
@@ -74,6 +75,7 @@ export function forecastOf(question: ForecastQuestion, parts: readonly Runs[]): 
   const runs = joinedRuns(parts);
   const done = finishDates(runs.doneAt);
   if (done.share === 0) return { kind: 'never-done' };
+  const sorted = sortedGood(runs, { variants: plan.variants.length, marks: marks.length });
   const each = (sums: Int32Array, of: number) => {
     let sum = 0;
     for (let at = of; at < sums.length; at += plan.variants.length) sum += sums[at] ?? 0;
@@ -84,7 +86,11 @@ export function forecastOf(question: ForecastQuestion, parts: readonly Runs[]): 
     replications: runs.count,
     done,
     enough: finishDates(runs.enoughAt),
-    marks: marks.map((at, mark) => markForecast(runs, { at, mark, marks: marks.length, confidence })),
+    marks: marks.map((at, mark) => ({
+      at,
+      all: goodOnes(sorted(plan.variants.length, mark), confidence),
+      variants: plan.variants.map((_, variant) => goodOnes(sorted(variant, mark), confidence)),
+    })),
     ends: plan.variants.map((_, at) => ({
       seconds: each(runs.seconds, at),
       scrapped: each(runs.scrapped, at),
@@ -106,32 +112,6 @@ function finishDates(moments: Float64Array): FinishDates {
   const never = sorted.indexOf(Number.POSITIVE_INFINITY);
   const share = never < 0 ? 1 : never / sorted.length;
   return { at50: by(0.5), at85: by(0.85), at95: by(0.95), share };
-}
-
-interface Mark {
-  readonly at: number;
-  readonly mark: number;
-  readonly marks: number;
-  readonly confidence: number;
-}
-
-function markForecast({ count, good }: Runs, { at, mark, marks, confidence }: Mark): MarkForecast {
-  const variants = count === 0 ? 0 : good.length / marks / count;
-  const all = new Int32Array(count);
-  const counts = Array.from({ length: variants }, (_, variant) => {
-    const of = new Int32Array(count);
-    for (let run = 0; run < count; run += 1) {
-      const pieces = good[(run * variants + variant) * marks + mark] ?? 0;
-      of[run] = pieces;
-      all[run] = (all[run] ?? 0) + pieces;
-    }
-    return of.sort();
-  });
-  return {
-    at,
-    all: goodOnes(all.sort(), confidence),
-    variants: counts.map((sorted) => goodOnes(sorted, confidence)),
-  };
 }
 
 function goodOnes(sorted: Int32Array, confidence: number): GoodOnes {
