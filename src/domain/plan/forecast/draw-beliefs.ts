@@ -79,9 +79,10 @@ function chance(of: ChanceColumns, step: number, shared: number, own: number): n
  * does. It stays the same until somebody has taken something.
  */
 export function whim(floor: Floor): number {
-  if (floor.orderly === 1) return -1;
+  const { orderly } = floor;
+  if (orderly === 1) return -1;
   const share = shareOf(bitsAt(floor.pickKey, floor.picks));
-  return share < floor.orderly ? -1 : (share - floor.orderly) / (1 - floor.orderly);
+  return share < orderly ? -1 : (share - orderly) / (1 - orderly);
 }
 
 /** Pieces that pass before the next flaw of a step; Infinity where none comes. */

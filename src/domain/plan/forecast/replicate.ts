@@ -127,25 +127,25 @@ function takeLatest(floor: Floor, person: number, due: number, among: Int32Array
 
 /** The same where somebody takes what comes to hand: each lot that can be begun on is as likely. */
 function takeAny(floor: Floor, person: number, share: number): boolean {
-  const { masks, lengths } = floor;
+  const { masks, lengths, able } = floor;
+  let found = 0;
   let lots = 0;
   for (let word = 0; word < masks.length; word += 1)
     for (let lists = masks[word] ?? 0; lists !== 0; lists &= lists - 1) {
-      const list = word * 32 + lowestBit(lists);
-      if (canBegin(floor, list)) lots += lengths[list] ?? 0;
-    }
-  let left = Math.floor(share * lots);
-  for (let word = 0; word < masks.length; word += 1)
-    for (let lists = masks[word] ?? 0; lists !== 0; lists &= lists - 1) {
-      const list = word * 32 + lowestBit(lists);
+      const list = word * 32 + 31 - Math.clz32(lists & -lists);
       if (!canBegin(floor, list)) continue;
-      left -= lengths[list] ?? 0;
-      if (left >= 0) continue;
-      floor.picks += 1;
-      beginWork(floor, person, list);
-      return true;
+      able[found] = list;
+      found += 1;
+      lots += lengths[list] ?? 0;
     }
-  return false;
+  if (found === 0) return false;
+  let left = Math.floor(share * lots);
+  let at = 0;
+  while (at < found - 1 && left >= (lengths[able[at] ?? 0] ?? 0)) {
+    left -= lengths[able[at] ?? 0] ?? 0;
+    at += 1;
+  }
+  floor.picks += 1;
+  beginWork(floor, person, able[at] ?? 0);
+  return true;
 }
-
-const lowestBit = (bits: number): number => 31 - Math.clz32(bits & -bits);
