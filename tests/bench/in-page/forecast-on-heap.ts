@@ -107,14 +107,22 @@ export function onHeap(
 
   /** The list by the rule. */
   function firstList(): number {
-    for (let due = 0; due < plan.classes; due += 1)
-      for (const isAll of luck.tends ? [false, true] : [true])
-        for (let of = 2 * plan.stages - 1; of >= 0; of -= 1) {
-          if (!isAll && cureOf(of >> 1) < 0) continue;
-          const list = due * 2 * plan.stages + of;
-          const lot = waiting[list]?.peek();
-          if (lot && canBegin(lot)) return list;
-        }
+    for (let due = 0; due < plan.classes; due += 1) {
+      const list = luck.tends ? latest(due, 'holds') : latest(due, 'all');
+      if (list >= 0) return list;
+      const bench = luck.tends ? latest(due, 'benches') : -1;
+      if (bench >= 0) return bench;
+    }
+    return -1;
+  }
+
+  function latest(due: number, among: 'holds' | 'benches' | 'all'): number {
+    for (let of = 2 * plan.stages - 1; of >= 0; of -= 1) {
+      const list = due * 2 * plan.stages + of;
+      const lot = waiting[list]?.peek();
+      if (!lot || (among !== 'all' && cureOf(of >> 1) >= 0 !== (among === 'holds'))) continue;
+      if (canBegin(lot)) return list;
+    }
     return -1;
   }
 

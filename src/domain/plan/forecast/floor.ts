@@ -29,6 +29,8 @@ export interface Floor {
   readonly tails: Int32Array;
   readonly listsOfClass: number;
   readonly stageOfList: Int32Array;
+  /** Where lots wait for a step; what is to be unloaded there stands in the list before. */
+  readonly listOfStep: Int32Array;
   readonly resourceOfList: Int32Array;
   /** `WORK`, `LOADING` or `UNLOADING`. */
   readonly kindOfList: Uint8Array;
@@ -71,8 +73,9 @@ export interface Floor {
   readonly timeKey: Int32Array;
   /** Drawn too: the part of a tray for which there must be places before it is loaded. */
   fills: number;
-  /** The lists of a class that are of holds, and all, a bit for each; whether people see to the first before the others. */
+  /** The lists of a class that are of holds, the others, and all, a bit for each; whether people see to the first first. */
   readonly holdLists: Int32Array;
+  readonly benchLists: Int32Array;
   readonly allLists: Int32Array;
   tends: boolean;
   /** How often people go by the rule; where they did not, a stream says what they looked at. */
@@ -152,8 +155,12 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
     idlers: 0,
     order: integers(plan.begin.order.length),
     holdLists: bitsOf(listsOfClass, isHold),
+    benchLists: bitsOf(listsOfClass, (list) => !isHold(list)),
     allLists: bitsOf(listsOfClass, () => true),
     tends: true,
+    listOfStep: plan.stageOf.map(
+      (stage, step) => (plan.classOf[plan.variantOf[step] ?? 0] ?? 0) * listsOfClass + 2 * stage + 1,
+    ),
     able: integers(lists),
     luck: numbers(plan.stages * kindsOfLuck),
     workMs: numbers(steps),
@@ -256,7 +263,7 @@ function placeAtFirst(floor: Floor, lot: number): void {
     floor.free[resource] = (floor.free[resource] ?? 0) - piecesOf(floor, lot);
     putLater(floor, lot, stage);
   } else if ((floor.ready[lot] ?? 0) > plan.now) putLater(floor, lot, plan.stages);
-  else putWaiting(floor, lot, 2 * stage + 1);
+  else putWaiting(floor, lot);
 }
 
 export const piecesOf = (floor: Floor, lot: number): number => floor.pieces[lot] ?? 0;
@@ -277,11 +284,13 @@ export function dropLot(floor: Floor, lot: number): void {
   floor.spare = lot;
 }
 
-/** Puts a lot at the end of a list of its class: `of` is 2 × stage for what is to be unloaded, and one more for what waits. */
-export function putWaiting(floor: Floor, lot: number, of: number): void {
-  const { plan, heads, tails, next, masks, lengths } = floor;
-  const due = plan.classOf[plan.variantOf[floor.step[lot] ?? 0] ?? 0] ?? 0;
-  const list = due * floor.listsOfClass + of;
+/** Lets a lot wait for its step, at the end of the list of it. */
+export function putWaiting(floor: Floor, lot: number): void {
+  append(floor, lot, floor.listOfStep[floor.step[lot] ?? 0] ?? 0);
+}
+
+/** Puts a lot at the end of a list. */
+function append({ heads, tails, next, masks, lengths }: Floor, lot: number, list: number): void {
   const tail = tails[list] ?? -1;
   lengths[list] = (lengths[list] ?? 0) + 1;
   next[lot] = -1;
@@ -340,8 +349,8 @@ export function releaseReady(floor: Floor): void {
     let lot = laterHeads[list] ?? -1;
     while (lot >= 0 && (ready[lot] ?? 0) <= time) {
       const after = next[lot] ?? -1;
-      const isCured = list < plan.stages;
-      putWaiting(floor, lot, isCured ? 2 * list : 2 * (plan.stageOf[floor.step[lot] ?? 0] ?? 0) + 1);
+      const waits = floor.listOfStep[floor.step[lot] ?? 0] ?? 0;
+      append(floor, lot, list < plan.stages ? waits - 1 : waits);
       lot = after;
     }
     laterHeads[list] = lot;

@@ -1,5 +1,5 @@
 import { type PlanProblem, planProblem } from './plan-model.ts';
-import { type ForecastOrder, joinedRuns, type Runs } from './runs.ts';
+import { type ForecastOrder, joinedSums, type Runs } from './runs.ts';
 import { sortedGood } from './sorted-good.ts';
 
 /** A date by which something happens, in the stated share of the replications; null when it does not in so many. */
@@ -72,10 +72,10 @@ export function forecastOf(question: ForecastQuestion, parts: readonly Runs[]): 
     throw new RangeError(`A confidence lies between 0 and 1: ${confidence}`);
   const problem = planProblem(plan);
   if (problem) return problem;
-  const runs = joinedRuns(parts);
+  const runs = joinedSums(parts);
   const done = finishDates(runs.doneAt);
   if (done.share === 0) return { kind: 'never-done' };
-  const sorted = sortedGood(runs, { variants: plan.variants.length, marks: marks.length });
+  const sorted = sortedGood(parts, { variants: plan.variants.length, marks: marks.length });
   const each = (sums: Int32Array, of: number) => {
     let sum = 0;
     for (let at = of; at < sums.length; at += plan.variants.length) sum += sums[at] ?? 0;

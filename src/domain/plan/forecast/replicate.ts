@@ -101,7 +101,7 @@ function takeUp(floor: Floor, person: number): boolean {
   if (share >= 0) return takeAny(floor, person, share);
   for (let due = 0; due < floor.plan.classes; due += 1) {
     if (floor.tends && takeLatest(floor, person, due, floor.holdLists)) return true;
-    if (takeLatest(floor, person, due, floor.allLists)) return true;
+    if (takeLatest(floor, person, due, floor.tends ? floor.benchLists : floor.allLists)) return true;
   }
   return false;
 }

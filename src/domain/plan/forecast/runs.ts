@@ -31,7 +31,19 @@ export interface Runs {
 
 /** Puts parts together in the order of their replications: however they were cut, they come to the same. */
 export function joinedRuns(parts: readonly Runs[]): Runs {
-  const sorted = parts.toSorted((a, b) => a.from - b.from);
+  const sorted = inTurn(parts);
+  return {
+    ...joinedSums(sorted),
+    good: joined(
+      sorted.map(({ good }) => good),
+      Int32Array,
+    ),
+  };
+}
+
+/** The same without the counts by mark, which are most of it. */
+export function joinedSums(parts: readonly Runs[]): Omit<Runs, 'good'> {
+  const sorted = inTurn(parts);
   const numbers = (of: (runs: Runs) => Float64Array<ArrayBuffer>) => joined(sorted.map(of), Float64Array);
   const integers = (of: (runs: Runs) => Int32Array<ArrayBuffer>) => joined(sorted.map(of), Int32Array);
   return {
@@ -40,13 +52,14 @@ export function joinedRuns(parts: readonly Runs[]): Runs {
     doneAt: numbers(({ doneAt }) => doneAt),
     enoughAt: numbers(({ enoughAt }) => enoughAt),
     handsMs: numbers(({ handsMs }) => handsMs),
-    good: integers(({ good }) => good),
     seconds: integers(({ seconds }) => seconds),
     scrapped: integers(({ scrapped }) => scrapped),
     workedMs: summed(sorted.map(({ workedMs }) => workedMs)),
     pieceVisits: summed(sorted.map(({ pieceVisits }) => pieceVisits)),
   };
 }
+
+const inTurn = (parts: readonly Runs[]) => parts.toSorted((a, b) => a.from - b.from);
 
 function joined<Column extends Float64Array | Int32Array>(
   columns: readonly Column[],

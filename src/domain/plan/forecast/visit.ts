@@ -162,7 +162,7 @@ function moveOn(floor: Floor, lot: number, person: number): void {
   }
   if (redo[lot] === here) redo[lot] = -1;
   step[lot] = here + 1;
-  putWaiting(floor, lot, 2 * (plan.stageOf[here + 1] ?? 0) + 1);
+  putWaiting(floor, lot);
 }
 
 /** The trial of each piece of a lot: the stream of the step says how many pass before the next flaw. */
@@ -207,7 +207,7 @@ function flaw(floor: Floor, lot: number, isFirst: boolean, lastBack: number): nu
     pieces[back] = 0;
     firsts[back] = 0;
     floor.redo[back] = here;
-    putWaiting(floor, back, 2 * (plan.stageOf[to] ?? 0) + 1);
+    putWaiting(floor, back);
   }
   pieces[back] = (pieces[back] ?? 0) + 1;
   if (isFirst) firsts[back] = (firsts[back] ?? 0) + 1;
