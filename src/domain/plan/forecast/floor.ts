@@ -76,6 +76,8 @@ export interface Floor {
   /** The lists of a class that are of holds, the others, and all, a bit for each; whether people see to the first first. */
   readonly holdLists: Int32Array;
   readonly benchLists: Int32Array;
+  /** Those that can always be begun on, since nothing has to be free for them but hands. */
+  readonly freeLists: Int32Array;
   readonly allLists: Int32Array;
   tends: boolean;
   /** How often people go by the rule; where they did not, a stream says what they looked at. */
@@ -114,6 +116,8 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
   const lists = plan.classes * listsOfClass;
   const stageOfList = Int32Array.from({ length: lists }, (_, list) => (list % listsOfClass) >> 1);
   const isHold = (list: number) => (plan.cureMs[list >> 1] ?? -1) >= 0;
+  const isFree = (list: number) =>
+    isHold(list) ? list % 2 === 0 : plan.resourceOf[list >> 1] === plan.resources - 1;
   const integers = (length: number) => new Int32Array(length);
   const numbers = (length: number) => new Float64Array(length);
   return {
@@ -156,6 +160,7 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
     order: integers(plan.begin.order.length),
     holdLists: bitsOf(listsOfClass, isHold),
     benchLists: bitsOf(listsOfClass, (list) => !isHold(list)),
+    freeLists: bitsOf(lists, (list) => isFree(list % listsOfClass)),
     allLists: bitsOf(listsOfClass, () => true),
     tends: true,
     listOfStep: plan.stageOf.map(

@@ -69,8 +69,8 @@ function workOn(floor: Floor, step: number, isLoading: boolean, pieces: number):
 
 /** Whether the first lot of a list can be begun on: a lathe is free, or as many places as make loading worth while. */
 export function canBegin(floor: Floor, list: number): boolean {
+  if (((floor.freeLists[list >> 5] ?? 0) & (1 << (list & 31))) !== 0) return true;
   const kind = floor.kindOfList[list] ?? 0;
-  if (kind === UNLOADING) return true;
   const resource = floor.resourceOfList[list] ?? 0;
   const places = floor.free[resource] ?? 0;
   if (kind === WORK) return places > 0;
