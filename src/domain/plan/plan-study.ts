@@ -10,8 +10,8 @@ import {
   studyConstraint,
 } from './constraint/constraint-study.ts';
 import { type CostQuestion, type CostStudy, studyCosts } from './cost/cost-study.ts';
-import { type BatchReview, type ReviewQuestion, studyReviews } from './review/review-study.ts';
 import { type ModelAsked, type PlannedModel, plannedModel } from './forecast/planned-model.ts';
+import { type BatchReview, type ReviewQuestion, studyReviews } from './review/review-study.ts';
 import { type HoursNeeded, hoursNeeded, type WorkAhead } from './starts/hours-needed.ts';
 import { type StartAnswer, type StartAsked, studyStarts } from './starts/start-study.ts';
 

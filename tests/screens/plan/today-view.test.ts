@@ -19,7 +19,16 @@ function aShopWithHours(): TestShop {
 
 const time = (median: number) => ({ median, low: median, high: median, mean: median, pieces: 20 });
 const study = (part: Partial<PlanStudy> = {}): PlanStudy => ({
-  ...{ starts: [], times: [], costs: null, constraint: null, planned: null, reviews: [], judged: 1, hours: [] },
+  ...{
+    starts: [],
+    times: [],
+    costs: null,
+    constraint: null,
+    planned: null,
+    reviews: [],
+    judged: 1,
+    hours: [],
+  },
   ...part,
 });
 

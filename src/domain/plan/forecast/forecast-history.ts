@@ -5,7 +5,7 @@ import { type SentBack, sentBack } from '../../study/sent-back.ts';
 import type { StudyRoutes } from '../../study/study-routes.ts';
 import { survivalBySpecies } from '../../study/survival.ts';
 import type { TapTable } from '../../study/tap-table.ts';
-import { usualByDay } from '../../study/usual-by-day.ts';
+import { busyByDay, type UsualMinutes, usualByDay } from '../../study/usual-by-day.ts';
 import type { WoodTrials } from '../starts/stage-beliefs.ts';
 import { minutesBeliefs } from './minutes-beliefs.ts';
 import type { WorkedDay } from './pace.ts';
@@ -45,7 +45,8 @@ export function forecastHistory(
   }: { readonly routes: StudyRoutes; readonly times: readonly StageTime[]; readonly asked: HistoryAsked },
 ): ForecastHistory {
   const minutes = minutesBeliefs(times);
-  const usual = usualByDay(table, (stage, species, of) => minutes?.(stage, species, of).median);
+  const usualOf: UsualMinutes = (stage, species, of) => minutes?.(stage, species, of).median;
+  const [usual, busy] = [usualByDay(table, usualOf), busyByDay(table, usualOf)];
   const [first] = usual.keys();
   const wanted = handsWanted(table, { ...hands, routes, bench: new Set(bench) });
   return {
@@ -57,6 +58,7 @@ export function forecastHistory(
       .filter(({ day }) => first !== undefined && day >= first)
       .map(({ day, minutes: all, ...stretch }) => ({
         hours: all * wanted(stretch),
+        busy: busy.get(day) ?? 0,
         usual: usual.get(day) ?? 0,
       })),
   };

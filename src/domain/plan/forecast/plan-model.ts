@@ -32,7 +32,7 @@ export interface PlanResource {
   readonly capacity: number | null;
 }
 
-interface PlanPerson {
+export interface PlanPerson {
   /** When this person is at work: in order, not overlapping. Beyond the last there is no work. */
   readonly hours: readonly { readonly from: number; readonly to: number }[];
 }
