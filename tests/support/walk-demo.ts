@@ -22,6 +22,7 @@ const places = [
   '#/yield/time',
   '#/yield/compare',
   '#/plan',
+  '#/plan/today',
   '#/plan/forecast',
   '#/plan/what-if',
   '#/plan/starts',
