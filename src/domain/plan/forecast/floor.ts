@@ -319,6 +319,17 @@ export function takeWaiting(floor: Floor, list: number): void {
   masks[list >> 5] = (masks[list >> 5] ?? 0) & ~(1 << (list & 31));
 }
 
+/** Puts a lot of a list, which comes after `before` there, at the head of it. */
+export function putFirst(
+  { heads, tails, next }: Floor,
+  { list, lot, before }: { readonly list: number; readonly lot: number; readonly before: number },
+): void {
+  next[before] = next[lot] ?? -1;
+  if (tails[list] === lot) tails[list] = before;
+  next[lot] = heads[list] ?? -1;
+  heads[list] = lot;
+}
+
 /** Puts a lot where it belongs by when it is ready, behind those that are ready as soon: nearly always at the end. */
 export function putLater(floor: Floor, lot: number, list: number): void {
   const { laterHeads, laterTails, ready, next } = floor;

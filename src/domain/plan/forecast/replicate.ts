@@ -125,19 +125,32 @@ function takeLatest(floor: Floor, person: number, due: number, among: Int32Array
   return false;
 }
 
-/** The same where somebody takes what comes to hand: each lot that can be begun on is as likely. */
+/** The same where somebody takes what comes to hand: each lot that can be begun on is as likely, at a hold first where people tend to it. */
 function takeAny(floor: Floor, person: number, share: number): boolean {
+  return (
+    (floor.tends && takeAnyOf(floor, person, { share, among: floor.holdLists })) ||
+    takeAnyOf(floor, person, { share, among: floor.allLists })
+  );
+}
+
+function takeAnyOf(
+  floor: Floor,
+  person: number,
+  { share, among }: { readonly share: number; readonly among: Int32Array },
+): boolean {
   const { masks, lengths, able } = floor;
   let found = 0;
   let lots = 0;
-  for (let word = 0; word < masks.length; word += 1)
-    for (let lists = masks[word] ?? 0; lists !== 0; lists &= lists - 1) {
+  for (let word = 0; word < masks.length; word += 1) {
+    const wanted = among[word % among.length] ?? 0;
+    for (let lists = (masks[word] ?? 0) & wanted; lists !== 0; lists &= lists - 1) {
       const list = word * 32 + 31 - Math.clz32(lists & -lists);
       if (!canBegin(floor, list)) continue;
       able[found] = list;
       found += 1;
       lots += lengths[list] ?? 0;
     }
+  }
   if (found === 0) return false;
   let left = Math.floor(share * lots);
   let at = 0;

@@ -6,6 +6,7 @@ import {
   LOADING,
   newLot,
   piecesOf,
+  putFirst,
   putLater,
   putWaiting,
   takeWaiting,
@@ -39,7 +40,13 @@ export function beginWork(floor: Floor, person: number, list: number): void {
 
   let inHand = lot;
   if (pieces === all) takeWaiting(floor, list);
-  else inHand = splitOff(floor, lot, pieces);
+  else {
+    inHand = splitOff(floor, lot, pieces);
+    if (isLoading && floor.plan.begin.isShuffled) {
+      takeWaiting(floor, list);
+      putWaiting(floor, lot);
+    }
+  }
   if (isLoading) free[resource] = (free[resource] ?? 0) - pieces;
   else if (kind === WORK) free[resource] = (free[resource] ?? 0) - 1;
   floor.lotOf[person] = inHand;
@@ -67,16 +74,27 @@ function workOn(floor: Floor, step: number, isLoading: boolean, pieces: number):
   return Math.floor(timeTogether(each * pieces, third * rootOver(pieces), bits) + 0.5);
 }
 
-/** Whether the first lot of a list can be begun on: a lathe is free, or as many places as make loading worth while. */
+/** Whether a lot of a list can be begun on, and is then the first: a lathe is free, or as many places as make loading worth while. */
 export function canBegin(floor: Floor, list: number): boolean {
   if (((floor.freeLists[list >> 5] ?? 0) & (1 << (list & 31))) !== 0) return true;
-  const kind = floor.kindOfList[list] ?? 0;
-  const resource = floor.resourceOfList[list] ?? 0;
-  const places = floor.free[resource] ?? 0;
-  if (kind === WORK) return places > 0;
-  const pieces = Math.min(piecesOf(floor, floor.heads[list] ?? 0), floor.plan.capacity[resource] ?? 0);
+  const places = floor.free[floor.resourceOfList[list] ?? 0] ?? 0;
+  if (places <= 0) return false;
+  return floor.kindOfList[list] === WORK || bringOneThatFits(floor, list, places);
+}
+
+/** Whoever has a few clamps free looks for a tray that goes into them, the longest waiting first. */
+function bringOneThatFits(floor: Floor, list: number, places: number): boolean {
+  const { heads, next, plan, fills } = floor;
+  const all = plan.capacity[floor.resourceOfList[list] ?? 0] ?? 0;
+  let before = -1;
+  let lot = heads[list] ?? -1;
   // A tray is not torn apart for the sake of a clamp or two.
-  return places > 0 && places >= floor.fills * pieces;
+  while (lot >= 0 && places < fills * Math.min(piecesOf(floor, lot), all)) {
+    before = lot;
+    lot = next[lot] ?? -1;
+  }
+  if (lot >= 0 && before >= 0) putFirst(floor, { list, lot, before });
+  return lot >= 0;
 }
 
 /** When the person has worked so long they are free again, by the calendar; never where it ends before. */
