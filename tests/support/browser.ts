@@ -91,7 +91,9 @@ export async function makeReadyOffline(page: Page): Promise<void> {
     await navigator.serviceWorker.ready;
   });
   await page.reload();
-  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  await page.waitForFunction(
+    () => navigator.serviceWorker.controller !== null && document.querySelector('main:not([aria-busy=true])'),
+  );
 }
 
 const wcag = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
