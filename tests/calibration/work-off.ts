@@ -25,6 +25,8 @@ export interface Tapped {
   readonly stage: number;
   readonly pieces: number;
   readonly elapsed: number;
+  /** ms of it that went into the pieces, without interruptions. */
+  readonly worked: number;
   readonly begins: boolean;
   /** null where pieces were put to their cure. */
   readonly from: Spot | null;
@@ -116,11 +118,13 @@ export function openShop(
     return person.mood.factor;
   }
 
-  function takes(stage: TrueStage, mean: number, person: Person, at: number): number {
+  /** Lets the person do one piece; gives the ms of work, without an interruption. */
+  function doOne(stage: TrueStage, mean: number, person: Person): number {
     const sd = Math.sqrt(Math.log1p(stage.cv ** 2));
-    const work = mean * Math.exp(sd * normal(random) - sd ** 2 / 2) * moodOn(person, at);
+    const work = mean * Math.exp(sd * normal(random) - sd ** 2 / 2) * moodOn(person, person.at);
     const pause = random() < shop.interrupted ? -Math.log(1 - random()) * shop.away : 0;
-    return (work + pause) * minute;
+    person.at = worked(person.at, (work + pause) * minute);
+    return work * minute;
   }
 
   function free(stage: number, at: number): number {
@@ -156,11 +160,11 @@ export function openShop(
     }
     let last = person.at;
     for (const [index, piece] of tray.pieces.entries()) {
-      person.at = worked(person.at, takes(here, here.minutes[tray.wood] ?? 1, person, person.at));
+      const ms = doOne(here, here.minutes[tray.wood] ?? 1, person);
       const to = outcome(here, stage, tray.wood, piece.now);
       taps.push({
         ...{ at: person.at, person: who, wood: tray.wood, tray: tray.name, stage, pieces: 1 },
-        ...{ elapsed: openBetween(last, person.at), begins: index === 0, from: piece.now, to },
+        ...{ elapsed: openBetween(last, person.at), worked: ms, begins: index === 0, from: piece.now, to },
       });
       last = person.at;
       piece.before = piece.now;
@@ -179,15 +183,16 @@ export function openShop(
       floor.push({ ...tray, pieces: tray.pieces.splice(fits) });
     }
     const began = person.at;
-    for (const _ of tray.pieces)
-      person.at = worked(person.at, takes(here, here.loading[tray.wood] ?? 1, person, person.at));
+    let ms = 0;
+    for (const _ of tray.pieces) ms += doOne(here, here.loading[tray.wood] ?? 1, person);
     const held = person.at + (here.cureHours ?? 0) * hour;
     const [first] = tray.pieces;
     if (!first) return;
     const to = { ...first.now, held };
     taps.push({
       ...{ at: person.at, person: people.indexOf(person), wood: tray.wood, tray: tray.name, stage },
-      ...{ pieces: tray.pieces.length, elapsed: openBetween(began, person.at), begins: true, from: null, to },
+      ...{ pieces: tray.pieces.length, elapsed: openBetween(began, person.at), worked: ms },
+      ...{ begins: true, from: null, to },
     });
     for (const piece of tray.pieces) {
       piece.before = piece.now;
