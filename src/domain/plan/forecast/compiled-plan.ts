@@ -34,6 +34,7 @@ export interface CompiledPlan {
   readonly countsSeconds: boolean;
   readonly paceLog: number;
   readonly paceSd: number;
+  readonly visitMs: number;
   readonly stages: number;
   readonly resources: number;
   readonly people: number;
@@ -103,6 +104,7 @@ export function compiledPlan(plan: PlanModel): CompiledPlan {
     countsSeconds: plan.goal === 'finished',
     paceLog: Math.log(plan.pace.median),
     paceSd: plan.pace.logSd,
+    visitMs: plan.visitMinutes * minute,
     stages: plan.stages.length,
     resources: noLimit + 1,
     people: plan.people.length,

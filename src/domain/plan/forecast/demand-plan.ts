@@ -4,6 +4,7 @@ import type { Chance, Drawn, PieceMinutesBelief, PlanLot, PlanModel, PlanVariant
 export function demandPlan(plan: PlanModel): void {
   demand(Number.isFinite(plan.now), 'A plan has a moment to begin at');
   demandDrawn(plan.pace);
+  demand(isQuantity(plan.visitMinutes), 'Not the minutes of a visit');
   for (const { resource } of plan.stages) demandPlace(resource, plan.resources.length, 'resource');
   for (const stage of plan.stages) {
     if (stage.kind === 'hold') demand(isQuantity(stage.cureMinutes), 'A cure takes no less than no time');

@@ -5,13 +5,18 @@ import { bitsAt, keyOf, normalOf, secondNormalOf, shareOf, thirdNormalOf } from 
 
 /** What a stream of draws is for; a stage has one of each, and so has a step. */
 const [WORK, LOADING, LOST, LOWERED, BACK] = [0, 1, 2, 3, 4];
-const [PACE, STAGES, STEPS, STREAMS, FILLS, ORDERLY, PICKS, TENDS] = [0, 1, 2, 3, 4, 5, 6, 7];
+const [PACE, STAGES, STEPS, STREAMS, FILLS, ORDERLY, PICKS, TENDS, CHANGES] = [0, 1, 2, 3, 4, 5, 6, 7, 8];
 /** What tells the stream of a step's times from that of its flaws. */
 const ofTimes = 0x5bd1e995;
 /** Nobody knows how full the clamps must get before a tray is torn apart for them: all from a quarter of it is as likely. */
 const leastFill = 0.25;
 /** Nor how often people go by the rule, where that is not said: all from half of the time to always is as likely. */
 const leastOrderly = 0.5;
+/**
+ * What goes into no piece is mostly the changing from one tray to the next, and then a tray of one costs as much as one of
+ * ten: any share of it from a half on is as likely.
+ */
+const leastChanges = 0.5;
 
 /**
  * Draws what is true in a replication from what is believed: the pace, minutes and chances of each step. Variants share a
@@ -29,7 +34,7 @@ export function drawBeliefs(floor: Floor, key: number): void {
   floor.tends = !plan.begin.isShuffled || shareOf(keyOf(key, TENDS)) < 1 / 2;
   floor.pickKey = keyOf(key, PICKS);
   floor.picks = 0;
-  const pace = plan.paceLog + plan.paceSd * normalOf(keyOf(key, PACE));
+  const pace = drawPace(floor, key);
   const ofStage = keyOf(key, STAGES);
   const ofStep = keyOf(key, STEPS);
   const streams = keyOf(key, STREAMS);
@@ -58,6 +63,16 @@ export function drawBeliefs(floor: Floor, key: number): void {
     flawKey[step] = stream;
     timeKey[step] = stream ^ ofTimes;
   }
+}
+
+/** Draws the pace: what comes once a visit stands on the floor, and of what comes with each piece it gives the logarithm. */
+function drawPace(floor: Floor, key: number): number {
+  const { plan } = floor;
+  const pace = Math.exp(plan.paceLog + plan.paceSd * normalOf(keyOf(key, PACE)));
+  const share = leastChanges + (1 - leastChanges) * shareOf(keyOf(key, CHANGES));
+  const changes = plan.visitMs > 0 ? share * Math.max(0, pace - 1) : 0;
+  floor.changeMs = changes * plan.visitMs;
+  return Math.log(pace - changes);
 }
 
 function timeLuck(

@@ -73,6 +73,8 @@ export interface Floor {
   readonly timeKey: Int32Array;
   /** Drawn too: the part of a tray for which there must be places before it is loaded. */
   fills: number;
+  /** What each visit takes beside the work on its pieces, ms. */
+  changeMs: number;
   /** The lists of a class that are of holds, the others, and all, a bit for each; whether people see to the first first. */
   readonly holdLists: Int32Array;
   readonly benchLists: Int32Array;
@@ -179,6 +181,7 @@ export function newFloor(plan: CompiledPlan, marks: readonly number[]): Floor {
     flawKey: integers(steps),
     timeKey: integers(steps),
     fills: 0.5,
+    changeMs: 0.5,
     orderly: 0.5,
     pickKey: 0,
     picks: 0,

@@ -96,6 +96,7 @@ export function modelOfShop(shop: ShopToPlan): ModelOfShop {
       stages: shop.stages.map(({ id, ...stage }) => stage),
       people: shop.people.map((shifts) => ({ hours: shifts.flatMap(hoursOf) })),
       pace: paceOf(shop.days, daysAhead(shop, variants, lots)),
+      visitMinutes: visitMinutes(shop, variants, lots),
     },
     notes: [
       ...notes,
@@ -240,18 +241,38 @@ function waitOf(
 
 /** Days of work that lie ahead, about: what all pieces still take, over what people have in a day. */
 function daysAhead(shop: ShopToPlan, variants: readonly PlanVariant[], lots: readonly PlanLot[]): number {
-  const minutes = lots.reduce((sum, { variant, step, firsts, seconds }) => {
-    const steps = variants[variant]?.steps.slice(step) ?? [];
-    const each = steps.reduce((of, next) => of + next.minutes.median + loadingOf(shop, next), 0);
-    return sum + each * (firsts + seconds);
-  }, 0);
+  const minutes = sumOf(visitsAhead(shop, variants, lots));
   const worked = shop.days.filter(({ usual }) => usual > 0);
   if (worked.length === 0) return 1;
   return minutes / (sumOf(worked.map(({ usual }) => usual)) / worked.length);
 }
 
+/** Of a visit of a lot to a stage, on average, those that lie ahead; 0 where none do. */
+function visitMinutes(
+  shop: ShopToPlan,
+  variants: readonly PlanVariant[],
+  lots: readonly PlanLot[],
+): number {
+  const visits = visitsAhead(shop, variants, lots);
+  return visits.length === 0 ? 0 : sumOf(visits) / visits.length;
+}
+
+/** Minutes of each visit of each lot on its way, if nothing fails; a hold is visited to load it and to unload it. */
+function visitsAhead(
+  shop: ShopToPlan,
+  variants: readonly PlanVariant[],
+  lots: readonly PlanLot[],
+): readonly number[] {
+  return lots.flatMap(({ variant, step, firsts, seconds }) =>
+    (variants[variant]?.steps.slice(step) ?? []).flatMap((next) => {
+      const each = [next.minutes.median, ...loadingOf(shop, next)];
+      return each.map((minutes) => minutes * (firsts + seconds));
+    }),
+  );
+}
+
 const loadingOf = ({ stages }: ShopToPlan, { stage, loading }: PlanStep) =>
-  stages[stage]?.kind === 'hold' ? loading.median : 0;
+  stages[stage]?.kind === 'hold' ? [loading.median] : [];
 
 function sumOf(values: Iterable<number>): number {
   let sum = 0;

@@ -17,6 +17,8 @@ export interface PlanModel {
   readonly takes: 'in-order' | 'any';
   /** Minutes of a person's hours that a minute of counted work takes: changing over, tidying and talk are in it. */
   readonly pace: Drawn;
+  /** Counted work of a visit of a tray to a stage, on average: much of what goes into no piece comes once a visit. */
+  readonly visitMinutes: number;
 }
 
 export type PlanStage =

@@ -71,7 +71,7 @@ function workOn(floor: Floor, step: number, isLoading: boolean, pieces: number):
   const each = (isLoading ? floor.loadMs[step] : floor.workMs[step]) ?? 0;
   const third = (isLoading ? plan.loading.third[step] : plan.work.third[step]) ?? 0;
   const bits = bitsAt(floor.timeKey[step] ?? 0, visit);
-  return Math.floor(timeTogether(each * pieces, third * rootOver(pieces), bits) + 0.5);
+  return Math.floor(floor.changeMs + timeTogether(each * pieces, third * rootOver(pieces), bits) + 0.5);
 }
 
 /** Whether a lot of a list can be begun on, and is then the first: a lathe is free, or as many places as make loading worth while. */

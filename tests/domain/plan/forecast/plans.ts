@@ -63,6 +63,7 @@ export function aPlan(steps: readonly PlanStep[], more: Partial<PlanModel> = {})
     lots: [],
     takes: 'in-order',
     pace: { median: 1, logSd: 0 },
+    visitMinutes: 30,
     ...more,
   };
 }

@@ -70,6 +70,7 @@ export const somePlan: fc.Arbitrary<PlanModel> = fc
           .map(({ pieces, ...lot }) => aLot(pieces, lot)),
         { maxLength: 8 },
       ),
+      visitMinutes: fc.constantFrom(0, 20),
       pace: fc.record({
         median: fc.double({ min: 0.5, max: 2, noNaN: true }),
         logSd: fc.constantFrom(0, 0.2),
