@@ -28,6 +28,7 @@ export async function measure(bench: Bench): Promise<readonly Measured[]> {
   }
   const bareProfile = bench.newProfile();
   const appPage = (context: BrowserContext, stage: string) => openStage(context, `${bench.appUrl()}${stage}`);
+  const forecasting = bench.copyOf((await shopProfile(bench, 0)).profile);
   const tapped: Record<string, number[]> = { bare: [] };
   const raw: Record<string, number[]> = { bare: [] };
   const note = (name: string | number, times: Times) => {
@@ -37,6 +38,17 @@ export async function measure(bench: Bench): Promise<readonly Measured[]> {
   for (let round = 0; round < bench.rounds; round += 1) {
     for (const [events, { profile, stage }] of round % 2 ? [...shops].reverse() : shops)
       note(events, await bench.inBrowser(profile, async (context) => tapOn(await appPage(context, stage))));
+    const { stage } = await shopProfile(bench, 0);
+    note(
+      'forecasting',
+      await bench.inBrowser(forecasting, async (context) => {
+        const page = await appPage(context, stage);
+        const { call } = await bench.openModule(context, 'forecast');
+        await call('keepForecasting');
+        await page.bringToFront();
+        return tapOn(page);
+      }),
+    );
     note(
       'bare',
       await bench.inBrowser(bareProfile, async (context) => tapOn(await barePage(bench, context))),
@@ -44,7 +56,7 @@ export async function measure(bench: Bench): Promise<readonly Measured[]> {
   }
   const work = 'pointer up on pass to the saved mark on screen, CPU 4 × slower, 95th percentile';
   const soon = { kind: 'at-most-more', more: 50, than: 'limit' } as const;
-  const figuresAt = (events: number) => ({
+  const figuresAt = (events: number | 'forecasting') => ({
     ours: tapped[events] ?? [],
     limit: raw[events] ?? [],
     'bare page': tapped.bare ?? [],
@@ -63,6 +75,13 @@ export async function measure(bench: Bench): Promise<readonly Measured[]> {
       unit: 'ms',
       figures: { ...figuresAt(1_000_000), 'empty log': tapped[0] ?? [] },
       bars: [soon, { kind: 'at-most-times', times: 1.1, of: 'empty log' }],
+    },
+    {
+      id: 'tap-screen-forecasting',
+      work: `${work}; while a worker beside it forecasts`,
+      unit: 'ms',
+      figures: { ...figuresAt('forecasting'), 'no forecast': tapped[0] ?? [] },
+      bars: [soon, { kind: 'at-most-times', times: 1.1, of: 'no forecast' }],
     },
   ];
 }

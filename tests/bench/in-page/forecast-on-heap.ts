@@ -10,6 +10,7 @@ import {
   flawKind,
   nextGap,
   timeTogether,
+  unloadsFirst,
   whim,
 } from '../../../src/domain/plan/forecast/draw-beliefs.ts';
 import { clearFloor, newFloor } from '../../../src/domain/plan/forecast/floor.ts';
@@ -60,7 +61,7 @@ export function onHeap(
   const waiting = Array.from({ length: lists }, () => new FlatQueue<Lot>());
   const people: Person[] = [];
   let free: number[] = [];
-  let [left, doneAt, came] = [0, 0, 0];
+  let [left, doneAt, came, broughtFirst] = [0, 0, 0, 0];
   let visits: number[] = [];
   let gaps: number[] = [];
   let good = new Int32Array();
@@ -79,30 +80,48 @@ export function onHeap(
     waiting[due * 2 * plan.stages + 2 * stageOf(lot) + (lot.isCured ? 0 : 1)]?.push(lot, came);
   }
 
-  function canBegin(lot: Lot): boolean {
+  /** Whether a lot of it can be begun on, which is then the first. */
+  function canBegin(queue: FlatQueue<Lot>): boolean {
+    const lot = queue.peek();
+    if (!lot || lot.isCured) return lot !== undefined;
     const stage = stageOf(lot);
-    if (lot.isCured) return true;
     const resource = plan.resourceOf[stage] ?? 0;
     const places = free[resource] ?? 0;
-    if (cureOf(stage) < 0) return places > 0;
-    return places > 0 && places >= luck.fills * Math.min(count(lot), plan.capacity[resource] ?? 0);
+    if (cureOf(stage) < 0 || places <= 0) return places > 0;
+    const passed: { readonly lot: Lot; readonly came: number }[] = [];
+    let isFound = false;
+    while (!isFound && queue.length > 0) {
+      const came = queue.peekValue() ?? 0;
+      const next = queue.pop();
+      if (!next) break;
+      isFound = places >= luck.fills * Math.min(count(next), plan.capacity[resource] ?? 0);
+      const isMoved = isFound && passed.length > 0;
+      if (isMoved) broughtFirst -= 1;
+      passed.push({ lot: next, came: isMoved ? broughtFirst : came });
+    }
+    for (const each of passed) queue.push(each.lot, each.came);
+    return isFound;
   }
 
+  const isAmong = (list: number, among: 'holds' | 'benches' | 'all') =>
+    among === 'all' || cureOf((list % (2 * plan.stages)) >> 1) >= 0 === (among === 'holds');
+
   /** Any of the lists whose first lot can be begun on, each lot in them as likely; −1 where there is none. */
-  function anyList(share: number): number {
-    let all = 0;
-    for (const queue of waiting) {
-      const lot = queue.peek();
-      if (lot && canBegin(lot)) all += queue.length;
-    }
-    let left = Math.floor(share * all);
-    for (const [list, queue] of waiting.entries()) {
-      const lot = queue.peek();
-      if (!lot || !canBegin(lot)) continue;
+  function anyList(share: number, among: 'holds' | 'all'): number {
+    const able = [...waiting.entries()].filter(([list, queue]) => isAmong(list, among) && canBegin(queue));
+    let left = Math.floor(share * able.reduce((all, [, queue]) => all + queue.length, 0));
+    for (const [list, queue] of able) {
       left -= queue.length;
       if (left < 0) return list;
     }
     return -1;
+  }
+
+  function chosenList(): number {
+    const share = whim(luck);
+    if (share < 0) return firstList();
+    const hold = luck.tends ? anyList(share, 'holds') : -1;
+    return hold >= 0 ? hold : anyList(share, 'all');
   }
 
   /** The list by the rule. */
@@ -119,9 +138,10 @@ export function onHeap(
   function latest(due: number, among: 'holds' | 'benches' | 'all'): number {
     for (let of = 2 * plan.stages - 1; of >= 0; of -= 1) {
       const list = due * 2 * plan.stages + of;
-      const lot = waiting[list]?.peek();
-      if (!lot || (among !== 'all' && cureOf(of >> 1) >= 0 !== (among === 'holds'))) continue;
-      if (canBegin(lot)) return list;
+      const queue = waiting[list];
+      if (!queue || !isAmong(list, among) || !canBegin(queue)) continue;
+      const unloading = cureOf(of >> 1) >= 0 && of % 2 === 1 ? (waiting[list - 1]?.length ?? 0) : 0;
+      return unloadsFirst(luck, unloading, queue.length) ? list - 1 : list;
     }
     return -1;
   }
@@ -137,8 +157,7 @@ export function onHeap(
       events.push(who, order(opens, who));
       return;
     }
-    const share = whim(luck);
-    const queue = waiting[share < 0 ? firstList() : anyList(share)];
+    const queue = waiting[chosenList()];
     const lot = queue?.peek();
     if (queue && lot) {
       luck.picks += 1;
@@ -158,7 +177,7 @@ export function onHeap(
     const each = (isLoading ? luck.loadMs[lot.step] : luck.workMs[lot.step]) ?? 0;
     const third = (isLoading ? plan.loading.third[lot.step] : plan.work.third[lot.step]) ?? 0;
     const bits = bitsAt(luck.timeKey[lot.step] ?? 0, visit);
-    const ms = Math.floor(timeTogether(each * fit, third / Math.sqrt(fit), bits) + 0.5);
+    const ms = Math.floor(luck.changeMs + timeTogether(each * fit, third / Math.sqrt(fit), bits) + 0.5);
     const before = (calendar.worked[person.stretch] ?? 0) + time - (calendar.from[person.stretch] ?? 0);
     const left = (calendar.untilAway[person.stretch] ?? 0) - before;
     const pieces = ms <= left || fit === 1 ? fit : Math.max(1, Math.floor((fit * left) / ms));
@@ -173,6 +192,10 @@ export function onHeap(
       person.lot = { ...lot, firsts, seconds: pieces - firsts };
       lot.firsts -= firsts;
       lot.seconds -= pieces - firsts;
+      if (isLoading && begin.isShuffled) {
+        queue.pop();
+        wait(lot);
+      }
     }
     if (isLoading) free[resource] = (free[resource] ?? 0) - pieces;
     else if (cureOf(stage) < 0) free[resource] = (free[resource] ?? 0) - 1;
@@ -283,6 +306,7 @@ export function onHeap(
     left = plan.pieces;
     doneAt = Number.POSITIVE_INFINITY;
     came = 0;
+    broughtFirst = 0;
     for (const at of luck.order) {
       const lot: Lot = {
         ...{

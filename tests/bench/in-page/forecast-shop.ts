@@ -44,6 +44,7 @@ export function benchShop(): PlanModel {
   }));
   return {
     ...{ now: 9 * hour, goal: 'firsts', takes: 'any', stages, pace: { median: 1.2, logSd: 0.05 } },
+    visitMinutes: 20,
     resources: [
       { name: 'clamps', capacity: 24 },
       { name: 'rack', capacity: 60 },

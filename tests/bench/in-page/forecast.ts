@@ -42,6 +42,14 @@ export function onOneThread({ rounds, replications }: { rounds: number; replicat
   return figures;
 }
 
+/** Works in one worker, as on a tablet of two cores, on one question after another until the page is closed. */
+export async function keepForecasting(): Promise<void> {
+  const door = openForecast({ workers: 1 });
+  const question = { plan: benchShop(), marks, seed, replications: 10_000, confidence: 0.9 };
+  const goOn = (): Promise<void> => door.ask(question).then(goOn);
+  void goOn();
+}
+
 /** The same with workers, from the question to its answer. */
 export async function inWorkers({ rounds, replications }: { rounds: number; replications: number }) {
   const question: ForecastQuestion = { plan: benchShop(), marks, seed, replications, confidence: 0.9 };

@@ -6,6 +6,8 @@ import { bitsAt, keyOf, normalOf, secondNormalOf, shareOf, thirdNormalOf } from 
 /** What a stream of draws is for; a stage has one of each, and so has a step. */
 const [WORK, LOADING, LOST, LOWERED, BACK] = [0, 1, 2, 3, 4];
 const [PACE, STAGES, STEPS, STREAMS, FILLS, ORDERLY, PICKS, TENDS, CHANGES] = [0, 1, 2, 3, 4, 5, 6, 7, 8];
+/** What tells the draws of loading or unloading from the others of a choice. */
+const ofTurns = 0x2545f491;
 /** What tells the stream of a step's times from that of its flaws. */
 const ofTimes = 0x5bd1e995;
 /** Nobody knows how full the clamps must get before a tray is torn apart for them: all from a quarter of it is as likely. */
@@ -98,6 +100,15 @@ export function whim(floor: Floor): number {
   if (orderly === 1) return -1;
   const share = shareOf(bitsAt(floor.pickKey, floor.picks));
   return share < orderly ? -1 : (share - orderly) / (1 - orderly);
+}
+
+/**
+ * Whether somebody unloads rather than loads, at a stage where this many lots are to be unloaded and loaded: each of them is
+ * as likely, where nobody says what comes first.
+ */
+export function unloadsFirst(floor: Floor, unloading: number, loading: number): boolean {
+  if (unloading === 0 || !floor.plan.begin.isShuffled) return false;
+  return shareOf(bitsAt(floor.pickKey ^ ofTurns, floor.picks)) * (unloading + loading) < unloading;
 }
 
 /** Pieces that pass before the next flaw of a step; Infinity where none comes. */

@@ -1,12 +1,10 @@
-import { drawBeliefs, whim } from './draw-beliefs.ts';
+import { drawBeliefs, unloadsFirst, whim } from './draw-beliefs.ts';
 import { clearFloor, type Floor, LOADING, releaseReady } from './floor.ts';
-import { bitsAt, keyOf, shareOf } from './keyed-random.ts';
+import { keyOf } from './keyed-random.ts';
 import { beginWork, canBegin, endWork } from './visit.ts';
 
 /** Names the stream of the order of lots; `drawBeliefs` names the others. */
 export const ORDER = 16;
-/** What tells the draws of loading or unloading from the others of a choice. */
-const ofTurns = 0x2545f491;
 
 /**
  * Works the plan off once, by discrete events, with the luck of this replication; what came of it stands on the floor
@@ -117,7 +115,8 @@ function takeLatest(floor: Floor, person: number, due: number, among: Int32Array
       const bit = 31 - Math.clz32(lists);
       const list = (first + word) * 32 + bit;
       if (canBegin(floor, list)) {
-        const chosen = unloadsInstead(floor, list) ? list - 1 : list;
+        const unloading = floor.kindOfList[list] === LOADING ? (floor.lengths[list - 1] ?? 0) : 0;
+        const chosen = unloadsFirst(floor, unloading, floor.lengths[list] ?? 0) ? list - 1 : list;
         floor.picks += 1;
         beginWork(floor, person, chosen);
         return true;
@@ -126,15 +125,6 @@ function takeLatest(floor: Floor, person: number, due: number, among: Int32Array
     }
   }
   return false;
-}
-
-/** Where nobody says what comes first, of all lots of a stage that are to be loaded or unloaded each is as likely. */
-function unloadsInstead(floor: Floor, list: number): boolean {
-  const { plan, kindOfList, lengths, pickKey, picks } = floor;
-  const unloading = lengths[list - 1] ?? 0;
-  if (kindOfList[list] !== LOADING || unloading === 0 || !plan.begin.isShuffled) return false;
-  const lots = unloading + (lengths[list] ?? 0);
-  return shareOf(bitsAt(pickKey ^ ofTurns, picks)) * lots < unloading;
 }
 
 /** The same where somebody takes what comes to hand: each lot that can be begun on is as likely, at a hold first where people tend to it. */
