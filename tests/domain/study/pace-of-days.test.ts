@@ -23,6 +23,7 @@ function tap(at: number, from: Spot | null, to: Spot, more: Partial<Tapped> = {}
     stage,
     pieces: 1,
     elapsed: 60_000,
+    worked: 60_000,
     begins: false,
     from,
     to,

@@ -248,11 +248,7 @@ function daysAhead(shop: ShopToPlan, variants: readonly PlanVariant[], lots: rea
 }
 
 /** Of a visit of a lot to a stage, on average, those that lie ahead; 0 where none do. */
-function visitMinutes(
-  shop: ShopToPlan,
-  variants: readonly PlanVariant[],
-  lots: readonly PlanLot[],
-): number {
+function visitMinutes(shop: ShopToPlan, variants: readonly PlanVariant[], lots: readonly PlanLot[]): number {
   const visits = visitsAhead(shop, variants, lots);
   return visits.length === 0 ? 0 : sumOf(visits) / visits.length;
 }

@@ -15,11 +15,12 @@ export const ORDER = 16;
  * at a stage are ready in the order in which they were loaded, so the first one of each list is the next.
  *
  * The rule by which people choose: what is due first; of that clamps and racks before benches, since a cure goes on while
- * they do something else; then what is nearest to its end, by the order of the stages; there what has come first. A hold is
- * loaded when enough of a tray finds place in it, or as many of all its places are free; who takes up a tray does all of it.
- * It is no best schedule, but what a sensible shop does without one. Where the plan does not say that it holds (`takes`),
- * people go by it more or less often, see to clamps first or do not, and which of the trays that wait now they take first
- * nobody knows.
+ * they do something else; then what is nearest to its end, by the order of the stages; there what has come first, and at
+ * a hold loading before unloading. A hold is loaded when enough of a tray finds place in it, or as many of all its places
+ * are free; who takes up a tray does all of it. It is no best schedule, but what a sensible shop does without one. Where
+ * the plan does not say that it holds (`takes`), people go by it more or less often, see to clamps first or do not, empty
+ * or fill them first, and put what is left of a torn tray behind the others; which of the trays that wait now they take
+ * first nobody knows.
  */
 export function replicate(
   floor: Floor,
