@@ -13,7 +13,8 @@ export const reviewWords = {
   print: 'Print on one page',
   printed: (batch: string, day: string) => `Review of ${batch}, ${dayWords(day)}`,
   atLeast: (text: string) => `at least ${text}`,
-  notRecorded: 'not recorded',
+  notRecorded: 'no plan kept',
+  beyond: 'not within two years',
   none: '–',
   notKnown: 'not known',
   money,
@@ -26,13 +27,15 @@ export const reviewWords = {
   plannedLead: (isDone: boolean) =>
     isDone ? 'Nothing of it is in work any more.' : 'Pieces are still in work: what follows is so far.',
   plannedMeans:
-    'Planned are the targets and the due day: what a batch was expected to start, take or cost is not written down anywhere, so it is not held against anything. What beliefs of before would have advised cannot be known afterwards either, since the batch itself has shaped them. Yield is what came out, of either grade, of all that has come out or was scrapped. Hours are those between taps on its pieces, without stretches of more than a quarter of an hour and without the rest after a last tap. The cost is of what came out, with what was scrapped and what seconds bring in less.',
+    'Firsts and the due day are held against the targets, all else against the forecast that was kept as the plan of the batch; where none was kept it cannot be known afterwards, since the batch itself has shaped what is believed. Yield is what came out, of either grade, of all that has come out or was scrapped. Hours are those between taps on its pieces, without stretches of more than a quarter of an hour and without the rest after a last tap. The cost is of what came out, with what was scrapped and what seconds bring in less.',
   what: 'What',
   plan: 'Planned',
   actual: 'Actual',
   rows: {
     started: 'Pieces made up',
-    firsts: 'Firsts',
+    firsts: 'Firsts wanted',
+    expected: 'Done, as forecast (85 %)',
+    expectedFirsts: 'Firsts, as forecast',
     seconds: 'Seconds',
     scrapped: 'Scrapped',
     flying: 'In work',
@@ -42,6 +45,7 @@ export const reviewWords = {
     begun: 'First worked on',
     done: 'Done',
   },
+  firstsOut: 'Firsts',
   stillIn: 'still in work',
   notBegun: 'not begun',
   doneOn: (last: string, late: number | null) =>

@@ -79,6 +79,26 @@ test('a forecast is stopped and asked again, and a tap at the bench counts while
   await page.context().close();
 });
 
+test('what a forecast comes to is kept as the plan of its batch, and the review holds it against what came', async () => {
+  const hands = await demoInHand();
+  const { page, at, tap, goTo, figure, troubles } = hands;
+  await goTo('#/plan/forecast');
+  const done = await dayOf(hands, 'at85');
+  const now = await figure('plan-now');
+  const [, made = '', firsts = ''] = /^([\d,]+) pieces made up, ([\d,]+) firsts/.exec(now) ?? [];
+  await tap('plan-keep');
+  await at('plan-kept').filter({ hasText: now }).waitFor();
+
+  await goTo('#/plan/review');
+  expect(await figure('planned-started-1')).toBe(made);
+  expect(await figure('planned-expectedFirsts-1')).toBe(firsts);
+  const days = (text: string) => Date.parse(`${text} UTC`) / 86_400_000;
+  expect(days(await figure('planned-expected-1'))).toBe(Date.parse(done) / 86_400_000);
+  expect(await figure('planned-hours-1')).toMatch(/\d h/);
+  expect(troubles).toEqual([]);
+  await page.context().close();
+});
+
 test('a helper on Saturdays is no later on average, and what is bought has a time to pay for itself', async () => {
   const hands = await demoInHand();
   const { page, at, tap, goTo, figure, troubles } = hands;

@@ -182,6 +182,23 @@ export const stageKinds = ['bench', 'hold', 'check', 'record'] as const;
 
 export const routeFact = v.object({ name: nameSchema, stages: v.pipe(v.array(stageId), v.maxLength(60)) });
 
+/** What a batch was expected to come to, by a forecast that the maker kept as its plan. */
+export const batchPlan = v.object({
+  /** When it was kept. */
+  day: shopDayText,
+  /** Pieces made up in all, and those that come out, as firsts or at all. */
+  started: whole(0, 9_999_999),
+  firsts: whole(0, 9_999_999),
+  comesOut: whole(0, 9_999_999),
+  /** Work on its pieces, from the first to the last. */
+  minutes: whole(0, 99_999_999),
+  /** Of all that comes out, with what is lost in it; minor units, null where something was not known. */
+  cost: money,
+  /** By which nothing was in work any more in 85 of 100 futures; null where that lay too far off. */
+  done: v.nullable(shopDayText),
+});
+export type BatchPlan = v.InferOutput<typeof batchPlan>;
+
 export const batchFact = v.object({
   name: nameSchema,
   route: routeId,
@@ -195,6 +212,8 @@ export const batchFact = v.object({
   retired,
   /** How sure one wants to be of enough good ones, whole per cent; left out while nobody has said, see `usualChance`. */
   chance: v.exactOptional(whole(50, 99)),
+  /** Left out while none was kept. */
+  plan: v.exactOptional(batchPlan),
 });
 /** Whole per cent. */
 export const usualChance = 90;

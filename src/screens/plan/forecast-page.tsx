@@ -13,6 +13,7 @@ import { ForecastBehind } from './forecast-behind.tsx';
 import { ForecastNotices } from './forecast-notices.tsx';
 import { CannotForecast, ForecastStanding } from './forecast-standing.tsx';
 import { type Counting, dayOf } from './forecast-view.ts';
+import { KeepPlanPanel } from './keep-plan-panel.tsx';
 import { PlanFrame } from './plan-frame.tsx';
 import type { PlanPageProps } from './plan-page-props.ts';
 import type { Goal } from './plan-question.ts';
@@ -95,7 +96,10 @@ export const ForecastPage = ({ rack }: PlanPageProps) => {
       {about && <ForecastNotices batch={batch} about={about} />}
       {question && last && found && found.kind !== 'forecast' && <CannotForecast why={found.kind} />}
       {about && last && found?.kind === 'forecast' && (
-        <div class="plan-page" data-old={last.question !== question || undefined}>
+        <div
+          class="plan-page"
+          data-old={last.question !== question || study.state.kind !== 'ready' || undefined}
+        >
           <DatesPanel forecast={found} batch={batch} />
           <PromisePanel
             {...{ forecast: found, batch, day }}
@@ -103,6 +107,12 @@ export const ForecastPage = ({ rack }: PlanPageProps) => {
             isWhole={at === 0}
             onDay={setUntil}
           />
+          {study.toKeep && counting === 'starts' && (
+            <KeepPlanPanel
+              {...{ batch, forecast: found, plan: last.question.plan, keys: about.keys }}
+              study={study.toKeep}
+            />
+          )}
           <FanPanel forecast={found} plan={last.question.plan} batch={batch} />
           <ForecastBehind
             plan={last.question.plan}

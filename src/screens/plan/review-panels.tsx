@@ -1,4 +1,5 @@
 import type { PlanStudy } from '../../domain/plan/plan-study.ts';
+import { factOf } from '../../domain/shop/registers.ts';
 import { Disclosure } from '../../ui/notice/disclosure.tsx';
 import { Means } from '../../ui/notice/means.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
@@ -32,11 +33,12 @@ export interface ReviewPanelsProps {
 
 /** The chosen batch, the one after it, and all of them; the same on paper. */
 export const ReviewPanels = ({ outcome, outcomes, study, names }: ReviewPanelsProps) => {
-  const today = useSession().today();
+  const session = useSession();
+  const { registers } = session.view.value.shop;
   const { target, review, flying, made } = outcome;
   const losses = largestLosses(review);
   const rows = nextRows(target, study);
-  const planned = plannedTable(outcome);
+  const planned = plannedTable(outcome, factOf(registers, { register: 'batch', id: target.batch })?.plan);
   const lost = lossesTable(losses, names);
   const next = nextTable(rows, names);
   const compared = compareTable(outcomes, names);
@@ -77,7 +79,7 @@ export const ReviewPanels = ({ outcome, outcomes, study, names }: ReviewPanelsPr
       </Panel>
       <PrintRoot page={paper} margin={margin}>
         <ReviewSheet
-          title={words.printed(names.batch(target.batch), today)}
+          title={words.printed(names.batch(target.batch), session.today())}
           tables={[planned, lost, next, compared]}
           notes={unknown}
         />

@@ -1,5 +1,6 @@
 import type { BatchId } from '../../domain/log/ids.ts';
 import { daysBetween } from '../../domain/plan/working-hours.ts';
+import type { BatchPlan } from '../../domain/set-up/facts.ts';
 import { reviewWords as words } from '../../words/review-words.ts';
 import type { LargestLosses, NextRow, Outcome } from './review-view.ts';
 
@@ -21,8 +22,12 @@ export interface ReviewNames {
   readonly reason: (id: string) => string;
 }
 
-export function plannedTable({ target, review, sums, ...of }: Outcome): WordTable {
-  const { count, none, notRecorded, rows: names } = words;
+export function plannedTable(
+  { target, review, sums, ...of }: Outcome,
+  plan: BatchPlan | undefined,
+): WordTable {
+  const { count, none, rows: names } = words;
+  const planned = (of: (plan: BatchPlan) => string) => (plan ? of(plan) : words.notRecorded);
   const { days } = review;
   const late = target.due === null || !days ? null : daysBetween(target.due, days.last);
   const isDone = of.flying === 0 && of.made > 0;
@@ -33,13 +38,19 @@ export function plannedTable({ target, review, sums, ...of }: Outcome): WordTabl
       target.due === null ? words.noDue : words.day(target.due),
       !days ? words.notBegun : isDone ? words.doneOn(days.last, late) : words.stillIn,
     ],
-    ['started', notRecorded, count(of.made)],
-    ['seconds', none, count(sums.seconds)],
-    ['scrapped', none, count(sums.scrapped)],
+    ['expected', planned(({ done }) => (done === null ? words.beyond : words.day(done))), none],
+    ['started', planned(({ started }) => count(started)), count(of.made)],
+    ['expectedFirsts', planned(({ firsts }) => count(firsts)), count(sums.firsts)],
+    ['seconds', planned(({ firsts, comesOut }) => count(comesOut - firsts)), count(sums.seconds)],
+    ['scrapped', planned(({ started, comesOut }) => count(started - comesOut)), count(sums.scrapped)],
     ['flying', none, count(of.flying)],
-    ['yield', notRecorded, of.yield === null ? words.notKnown : words.share(of.yield)],
-    ['hours', notRecorded, words.time(review.minutes)],
-    ['cost', notRecorded, costWords(of.cost)],
+    [
+      'yield',
+      planned(({ started, comesOut }) => (started > 0 ? words.share(comesOut / started) : words.notKnown)),
+      of.yield === null ? words.notKnown : words.share(of.yield),
+    ],
+    ['hours', planned(({ minutes }) => words.time(minutes)), words.time(review.minutes)],
+    ['cost', planned(({ cost }) => (cost === null ? words.notKnown : words.money(cost))), costWords(of.cost)],
     ['begun', none, days ? words.day(days.first) : words.notBegun],
   ];
   return {
@@ -128,7 +139,7 @@ export const compareTable = (outcomes: readonly Outcome[], names: ReviewNames): 
   heads: [
     words.batch,
     words.wanted,
-    words.rows.firsts,
+    words.firstsOut,
     words.rows.seconds,
     words.rows.scrapped,
     words.rows.yield,

@@ -52,7 +52,7 @@ function readWanted(typed: string) {
 export function readBatch(
   shop: Shop,
   { id, draft }: { id: BatchId; draft: BatchDraft },
-): Reading<Omit<BatchFact, 'retired'>, BatchDraft> {
+): Reading<Omit<BatchFact, 'retired' | 'plan'>, BatchDraft> {
   const { route } = draft;
   const wanted = [...draft.wanted].map(([variant, typed]) => ({ variant, read: readWanted(typed) }));
   const due = readDay(draft.due);

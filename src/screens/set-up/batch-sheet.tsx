@@ -31,7 +31,10 @@ export const BatchSheet = ({ id, now, onClose }: FactSheetProps<'batch'>) => {
     kept: keptBatches,
     start: batchDraftOf(now, registers),
     read: (draft) => readBatch(shop, { id, draft }),
-    toSet: (batch) => ({ register: 'batch', id, value: { ...batch, retired: now?.retired ?? false } }),
+    toSet: (batch) => ({
+      ...{ register: 'batch', id },
+      value: { ...batch, retired: now?.retired ?? false, ...(now?.plan && { plan: now.plan }) },
+    }),
   });
   const { draft, change, errorAt } = form;
   const pieces = inWork(shop, id);

@@ -45,7 +45,7 @@ async function worked(): Promise<Mounted> {
 test('planned is held against actual, and what nobody has planned is said to be so', async () => {
   await worked();
   await openReview();
-  expect([cell('planned-started-1'), cell('planned-started-2')]).toEqual(['not recorded', '20']);
+  expect([cell('planned-started-1'), cell('planned-started-2')]).toEqual(['no plan kept', '20']);
   expect([cell('planned-firsts-1'), cell('planned-firsts-2')]).toEqual(['12', '19']);
   expect(cell('planned-scrapped-2')).toBe('1');
   expect(cell('planned-yield-2')).toBe('95%');
@@ -59,6 +59,29 @@ test('planned is held against actual, and what nobody has planned is said to be 
   expect(within(screen.getByTestId('losses')).getByRole('row', { name: /Sand/ }).textContent).toContain(
     'not known',
   );
+});
+
+test('a plan that was kept is held against what came of it', async () => {
+  const { session } = await worked();
+  const plan = {
+    ...{ day: '2026-03-02' as never, started: 16, firsts: 13, comesOut: 15, minutes: 50, cost: 12_345 },
+    done: '2026-03-27' as never,
+  };
+  await session.act({
+    kind: 'set',
+    set: { register: 'batch', id: batch.spring, value: { ...spring, plan } },
+  });
+  await openReview();
+  const planned = (row: string) => [cell(`planned-${row}-1`), cell(`planned-${row}-2`)];
+  expect(planned('started')).toEqual(['16', '20']);
+  expect(planned('expectedFirsts')).toEqual(['13', '19']);
+  expect(planned('seconds')).toEqual(['2', '0']);
+  expect(planned('scrapped')).toEqual(['1', '1']);
+  // 15 of 16.
+  expect(planned('yield')).toEqual(['93.8%', '95%']);
+  expect(planned('hours')).toEqual(['50 min', '40 min']);
+  expect(planned('cost')[0]).toBe('123.45');
+  expect(cell('planned-expected-1')).toBe('Fri, 27 Mar 2026');
 });
 
 test('the next plan takes over rates and times, and how large it may be follows from the hours', async () => {

@@ -372,3 +372,22 @@ describe('a wood', () => {
     expect(typed('wood-name')).toBe('Laburnum');
   });
 });
+
+test('a batch that is set up anew keeps the plan that was kept of it', async () => {
+  const { session } = await mount(<Batches />);
+  const id = batch.spring;
+  const fact = factOf(registersOf(session), { register: 'batch', id });
+  if (!fact) throw new Error('no batch');
+  const plan = {
+    ...{ day: '2026-03-02' as never, started: 16, firsts: 13, comesOut: 15, minutes: 50, cost: null },
+    done: null,
+  };
+  await session.act({ kind: 'set', set: { register: 'batch', id, value: { ...fact, plan } } });
+  await press(`batch-${id}`);
+  type('batch-name', 'Spring, anew');
+  await press('batch-save');
+  expect(factOf(registersOf(session), { register: 'batch', id })).toEqual({
+    ...fact,
+    ...{ name: 'Spring, anew', plan },
+  });
+});
