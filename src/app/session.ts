@@ -231,13 +231,19 @@ export async function openSession(parts: SessionParts): Promise<Session> {
   const takeBack = (found: RecentAct | undefined): Command | undefined =>
     found && { kind: 'undo', events: inForce(found, shop.voids) };
 
-  await open();
-  judgeAhead();
-  watch.look();
-  if (!kept.isWhole.value) timer.after(untilPages, () => void wholeShop().catch(() => undefined));
+  const reading = open();
+  queue = reading.catch(() => undefined);
+  // What another window tells while this one still reads may have come behind what it reads.
   const stopListening = feed.onNews(() => {
     queue = queue.then(refresh).catch(() => undefined);
   });
+  await reading.catch((error: unknown) => {
+    stopListening();
+    throw error;
+  });
+  judgeAhead();
+  watch.look();
+  if (!kept.isWhole.value) timer.after(untilPages, () => void wholeShop().catch(() => undefined));
 
   const session: Session = {
     view,

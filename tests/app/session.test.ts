@@ -207,6 +207,31 @@ test('a second window shows what the first has tapped, and a tap on a piece that
   }
 });
 
+test('a window that is being opened while another one taps shows that tap', async () => {
+  const name = freshName();
+  const [hereFeed, thereFeed] = pairOfFeeds();
+  const here = await openTestSession({ log: await openTestLog(name), feed: hereFeed });
+  const { tray, pass } = await oneTray(here.session);
+  const log = await openTestLog(name);
+  let tapped: Promise<unknown> | undefined;
+  const there = await openTestSession({
+    log: {
+      ...log,
+      async since(seen) {
+        const read = await log.since(seen);
+        tapped ??= here.session.act(pass());
+        await tapped;
+        return read;
+      },
+    },
+    feed: thereFeed,
+  });
+  const atBore = () =>
+    stagesOfTray(there.session.view.value.shop, tray).find((each) => each.stage === stage.bore)?.waiting
+      .first;
+  await expect.poll(atBore).toBe(11);
+});
+
 test('the person who taps and the shop day go into every entry', async () => {
   const { pass } = await oneTray(opened.session);
   opened.session.person.value = null;
