@@ -13,7 +13,7 @@ import type { OpenedTwin } from '../store/open-twin.ts';
 import { busyHere } from './busy-here.ts';
 import { systemClock } from './clock.ts';
 import { type Copies, openCopies } from './copies.ts';
-import { windowFeed } from './feed.ts';
+import { tellWindows, windowFeed } from './feed.ts';
 import { type Forgets, whatIsForgotten } from './forgetting.ts';
 import { newId } from './new-id.ts';
 import type { Preferences, ShopChoice } from './preferences.ts';
@@ -85,10 +85,13 @@ export function openApp(parts: AppParts): App {
 
   /** What was put back is still to be told when the shop is opened anew for it. */
   let putBackBefore = 0;
+  /** Something was put back before the shop was open. */
+  let healed = false;
   let shelf: Promise<FileShelf | null> = Promise.resolve(null);
 
   async function openWhich(which: ShopChoice): Promise<void> {
     opening.value = { kind: 'opening', waitsForOtherWindow: false };
+    healed = false;
     try {
       const name = storeNames[which];
       const { store, onlyLooking } = await openStore(name);
@@ -105,6 +108,7 @@ export function openApp(parts: AppParts): App {
       await nameIfNew(session, naming);
       opening.value = { kind: 'open', session, which, twoCopies, onlyLooking };
       preferences.shop.value = which;
+      if (healed) showHealed();
     } catch (error) {
       opening.value = { kind: 'failed', why: isNewerStore(error) ? 'newer-store' : 'cannot-read', error };
     }
@@ -152,13 +156,20 @@ export function openApp(parts: AppParts): App {
       now: systemClock.now,
       later: (run) => void systemTimer.after(untilSeen, run),
       putBack,
-      onHealed: ({ renewed }) => {
-        // While the shop is still being opened, it will read what was put back anyway.
-        if (opening.value.kind !== 'open') return;
-        if (renewed) void openAnew();
-        else void opening.value.session.refresh();
+      onHealed: () => {
+        tellWindows(name);
+        showHealed();
       },
     });
+  }
+
+  /** What was put back may have come while the shop was still being read. */
+  function showHealed(): void {
+    healed = opening.value.kind !== 'open';
+    if (opening.value.kind !== 'open') return;
+    const { session, twoCopies } = opening.value;
+    if (twoCopies && twoCopies.log.station() !== session.station) void openAnew();
+    else void session.refresh();
   }
 
   /** Opens the same shop again, under the station that its store has now. */

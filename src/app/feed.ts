@@ -19,3 +19,10 @@ export function windowFeed(name: string): Feed {
     close: () => channel.close(),
   };
 }
+
+/** Tells every window that has the store of this name open, this one too. */
+export function tellWindows(name: string): void {
+  const feed = windowFeed(name);
+  feed.tell();
+  feed.close();
+}

@@ -229,7 +229,7 @@ test('a window that is being opened while another one taps shows that tap', asyn
   const atBore = () =>
     stagesOfTray(there.session.view.value.shop, tray).find((each) => each.stage === stage.bore)?.waiting
       .first;
-  await expect.poll(atBore).toBe(11);
+  await expect.poll(atBore, { timeout: 10_000 }).toBe(11);
 });
 
 test('the person who taps and the shop day go into every entry', async () => {

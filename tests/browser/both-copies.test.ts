@@ -43,6 +43,33 @@ async function bystander(context: BrowserContext): Promise<Page> {
   return page;
 }
 
+/** Keeps the store busy from the page of a bystander, so that it takes no tap; the call that comes back lets go of it. */
+async function holdStore(aside: Page): Promise<() => Promise<void>> {
+  const flag = 'letGo';
+  await aside.evaluate(
+    ({ name, flag }) =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open(name);
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const db = opening.result;
+          const heads = db.transaction(['events', 'heads'], 'readwrite').objectStore('heads');
+          // A transaction lasts for as long as it is asked for something.
+          const ask = () => {
+            heads.get('head').onsuccess = () => {
+              resolve();
+              if (flag in globalThis) db.close();
+              else ask();
+            };
+          };
+          ask();
+        };
+      }),
+    { name: store, flag },
+  );
+  return () => aside.evaluate((name) => void Object.assign(globalThis, { [name]: true }), flag);
+}
+
 /** The links of all records of the database. */
 function linksInStore(page: Page): Promise<string[]> {
   return page.evaluate(
@@ -151,6 +178,30 @@ test('a database that went while the app was shut is there again at the next sta
   await saved(again);
   const now = await linksInStore(page);
   await expect.poll(() => linksOnDisk(page)).toEqual(now);
+  expect(troubles).toEqual([]);
+  await context.close();
+});
+
+test('a tap that its window could not store before it went is put back at the next start, and a window that was open shows it', async () => {
+  const { here, context, trays } = await aTablet();
+  const open = await context.newPage();
+  await open.goto(inject('appUrl'));
+  const watching = maker(open);
+  await watching.workOn('kit-parts', trays.beech[0]);
+  expect(await watching.left()).toBe(5);
+  const letGo = await holdStore(await bystander(context));
+  await here.tap('pass');
+  await here.at('not-saved').waitFor();
+  await here.page.close();
+  await letGo();
+  const page = await context.newPage();
+  const troubles = watchTroubles(page, new URL(inject('appUrl')).origin);
+  await page.goto(inject('appUrl'));
+  const again = maker(page);
+  await again.at('healed').waitFor();
+  await again.workOn('kit-parts', trays.beech[0]);
+  await expect.poll(again.left, { timeout: 10_000 }).toBe(4);
+  await expect.poll(watching.left, { timeout: 10_000 }).toBe(4);
   expect(troubles).toEqual([]);
   await context.close();
 });
