@@ -11,6 +11,7 @@ export function compareTaps({ before, now, taps }: { before: Look; now: Look; ta
     acknowledged: taps.filter((tap) => tap.acknowledged).length,
     lost: lost + Math.max(0, off),
     doubled: doubled + Math.max(0, -off),
+    countOff: off,
   };
 }
 

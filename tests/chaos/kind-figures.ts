@@ -11,6 +11,8 @@ export interface Round {
   readonly acknowledged: number;
   readonly lost: number;
   readonly doubled: number;
+  /** How much of that is only a count on the screen that is off from the log: above 0 lost, below 0 doubled. */
+  readonly countOff?: number;
   /** The screen said what had happened. */
   readonly said?: boolean;
   /** The shop put back what one of its copies had lost. */
@@ -76,7 +78,7 @@ export async function runKind(
       sums.said += done.said ? 1 : 0;
       sums.healed += done.healed ? 1 : 0;
       for (const text of done.notes ?? []) note(run, text);
-      if (done.lost + done.doubled > 0) note(run, `${done.lost} lost, ${done.doubled} doubled`);
+      if (done.lost + done.doubled > 0) note(run, harm(done));
     } catch (error) {
       sums.broken += 1;
       note(run, `broken: ${String(error).split('\n').slice(0, 3).join(' ')}`);
@@ -94,6 +96,11 @@ export async function runKind(
     acknowledgedAny: sums.acknowledged > 0,
     notes: notes.slice(0, mostNotes),
   };
+}
+
+function harm({ lost, doubled, countOff = 0 }: Round): string {
+  const where = countOff === 0 ? '' : `: the count on the screen is off by ${countOff} from the log`;
+  return `${lost} lost, ${doubled} doubled${where}`;
 }
 
 function write(figures: KindFigures): void {

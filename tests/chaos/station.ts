@@ -16,11 +16,18 @@ import {
 } from '../support/persistent-browser.ts';
 import { deltaOf, type Held, type Tap, type TapKind } from '../support/tap-ledger.ts';
 import { heldOf } from './held-events.ts';
+import { actsWaiting } from './kept-acts.ts';
 import { piecesOnTray } from './prepared-shop.ts';
 import { readStore } from './read-store.ts';
 
 /** A start that takes longer (ms) has failed. */
 const longestStart = 20_000;
+
+/**
+ * For so long (ms) a look waits for what is to be put back. A tap that came back between a look at the screen and one at
+ * the log seemed lost on the screen; one that came back after both seemed doubled in the next run.
+ */
+const longestHealing = 10_000;
 
 /** What a shop shows once it has made up its mind: its places, the welcome, or why it does not open. */
 type Standing = 'open' | 'welcome' | 'shut';
@@ -135,15 +142,19 @@ export async function openStation(
     return windowOn(free);
   }
 
+  /** What the app holds once it has put back what waits for that, and shows it. */
   async function look(): Promise<Look> {
     const page = await context.newPage();
     await page.goto(`${url}${hash}`);
-    // An emptied shop has no such tray: then the log alone is judged.
-    const left = await leftOn(page).catch(() => null);
-    const held = heldOf(await readStore(page));
-    await page.close();
-    const onTray = held.reduce((sum, { tap }) => sum + (tap ? deltaOf[tap] : 0), piecesOnTray);
-    return { held, countOff: left === null ? 0 : left - onTray, tray: left !== null };
+    for (const began = performance.now(); ; await pause(100)) {
+      const waiting = await actsWaiting(page);
+      const seen = await lookAt(page);
+      const isSettled = waiting === 0 && seen.countOff === 0;
+      if (isSettled || performance.now() - began > longestHealing) {
+        await page.close();
+        return seen;
+      }
+    }
   }
 
   async function close(): Promise<void> {
@@ -186,6 +197,14 @@ function windowOn(page: Page): ChaosWindow {
     left: () => leftOn(page),
     made: () => page.evaluate(() => tapper.made()),
   };
+}
+
+async function lookAt(page: Page): Promise<Look> {
+  // An emptied shop has no such tray: then the log alone is judged.
+  const left = await leftOn(page).catch(() => null);
+  const held = heldOf(await readStore(page));
+  const onTray = held.reduce((sum, { tap }) => sum + (tap ? deltaOf[tap] : 0), piecesOnTray);
+  return { held, countOff: left === null ? 0 : left - onTray, tray: left !== null };
 }
 
 async function leftOn(page: Page): Promise<number> {
