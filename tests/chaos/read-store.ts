@@ -15,7 +15,7 @@ interface Raw {
  * young and sealed, comes twice; those of a sealed run that is damaged do not come.
  */
 export async function readStore(page: Page): Promise<readonly EventSketch[]> {
-  const { young, runs } = await page.evaluate(readRaw);
+  const { young, runs }: Raw = JSON.parse(await page.evaluate(readRaw));
   const sealed = runs.flatMap(({ record, pack, bytes }) => {
     const run = openSealed({ record, pack: { ...pack, bytes: new Uint8Array(bytes).buffer } });
     return run ? entriesOf(run) : [];
@@ -26,12 +26,15 @@ export async function readStore(page: Page): Promise<readonly EventSketch[]> {
   ];
 }
 
-/** Runs in the page, in one transaction: sealing may go on meanwhile. */
-function readRaw(): Promise<Raw> {
+/**
+ * Runs in the page, in one transaction: sealing may go on meanwhile. What it has read comes as JSON of a `Raw`: ten thousand
+ * records one by one would take the devtools some ten times as long.
+ */
+function readRaw(): Promise<string> {
   return new Promise((resolve, reject) => {
     const opening = indexedDB.open('tallywright');
     opening.onupgradeneeded = () => opening.transaction?.abort();
-    opening.onerror = () => resolve({ young: [], runs: [] });
+    opening.onerror = () => resolve(JSON.stringify({ young: [], runs: [] } satisfies Raw));
     opening.onsuccess = () => {
       const db = opening.result;
       const tx = db.transaction(['events', 'runs', 'packs']);
@@ -45,7 +48,7 @@ function readRaw(): Promise<Raw> {
           const { bytes, ...pack } = packs.result[at];
           return { record, pack, bytes: [...new Uint8Array(bytes)] };
         });
-        resolve({ young: young.result, runs });
+        resolve(JSON.stringify({ young: young.result, runs } satisfies Raw));
       };
     };
   });

@@ -31,10 +31,8 @@ export async function addYoungYears({ context }: Station): Promise<void> {
   const entries = youngEntries();
   const head = v.parse(headSchema, await page.evaluate(readHead));
   const holding = joined(head.holding, holdingOf(entries.map(({ link }) => link)));
-  await page.evaluate(writeRecords, {
-    head: { ...head, holding },
-    records: entries.map((entry) => recordOf(entry)),
-  });
+  const written = { head: { ...head, holding }, records: entries.map((entry) => recordOf(entry)) };
+  await page.evaluate(writeRecords, JSON.stringify(written));
 }
 
 /** Runs in the page. */
@@ -53,8 +51,9 @@ function readHead(): Promise<unknown> {
   });
 }
 
-/** Runs in the page. */
-function writeRecords({ head, records }: { head: object; records: readonly object[] }): Promise<void> {
+/** Runs in the page. @param json the head and the records: so many go over much sooner as one text */
+function writeRecords(json: string): Promise<void> {
+  const { head, records }: { head: object; records: readonly object[] } = JSON.parse(json);
   return new Promise((resolve, reject) => {
     const opening = indexedDB.open('tallywright');
     opening.onerror = () => reject(opening.error);
