@@ -85,13 +85,10 @@ export function openApp(parts: AppParts): App {
 
   /** What was put back is still to be told when the shop is opened anew for it. */
   let putBackBefore = 0;
-  /** Something was put back before the shop was open. */
-  let healed = false;
   let shelf: Promise<FileShelf | null> = Promise.resolve(null);
 
   async function openWhich(which: ShopChoice): Promise<void> {
     opening.value = { kind: 'opening', waitsForOtherWindow: false };
-    healed = false;
     try {
       const name = storeNames[which];
       const { store, onlyLooking } = await openStore(name);
@@ -108,7 +105,6 @@ export function openApp(parts: AppParts): App {
       await nameIfNew(session, naming);
       opening.value = { kind: 'open', session, which, twoCopies, onlyLooking };
       preferences.shop.value = which;
-      if (healed) showHealed();
     } catch (error) {
       opening.value = { kind: 'failed', why: isNewerStore(error) ? 'newer-store' : 'cannot-read', error };
     }
@@ -156,20 +152,14 @@ export function openApp(parts: AppParts): App {
       now: systemClock.now,
       later: (run) => void systemTimer.after(untilSeen, run),
       putBack,
-      onHealed: () => {
+      onHealed: ({ renewed }) => {
+        // A shop that is still being read here hears it, too.
         tellWindows(name);
-        showHealed();
+        if (opening.value.kind !== 'open') return;
+        if (renewed) void openAnew();
+        else void opening.value.session.refresh();
       },
     });
-  }
-
-  /** What was put back may have come while the shop was still being read. */
-  function showHealed(): void {
-    healed = opening.value.kind !== 'open';
-    if (opening.value.kind !== 'open') return;
-    const { session, twoCopies } = opening.value;
-    if (twoCopies && twoCopies.log.station() !== session.station) void openAnew();
-    else void session.refresh();
   }
 
   /** Opens the same shop again, under the station that its store has now. */
