@@ -16,9 +16,6 @@ import { PlaceBoundary } from './place-boundary.tsx';
 import { StandingMessage } from './standing-message.tsx';
 
 const { Screen: Welcome } = onDemand(async () => (await import('../welcome/welcome.tsx')).Welcome);
-const { Screen: StandingTrouble } = onDemand(
-  async () => (await import('./standing-trouble.tsx')).StandingTrouble,
-);
 const places = {
   trays: onDemand(async () => (await import('../trays/trays-place.tsx')).TraysPlace),
   stores: onDemand(async () => (await import('../stores/stores-place.tsx')).StoresPlace),
@@ -41,14 +38,7 @@ const RestoredNotice = late(async () => (await import('./restored-notice.tsx')).
 /** The whole page: what stands in the way of the shop, or the shop's places. */
 export const Shell = () => {
   const opening = useApp().opening.value;
-  if (opening.kind === 'opening')
-    return <StandingMessage waitsForOtherWindow={opening.waitsForOtherWindow} />;
-  if (opening.kind !== 'open')
-    return (
-      <PlaceBoundary>
-        <StandingTrouble opening={opening} />
-      </PlaceBoundary>
-    );
+  if (opening.kind !== 'open') return <StandingMessage opening={opening} />;
   return (
     <SessionContext.Provider value={opening.session}>
       <StandingWatch key={`watch of ${opening.which}`} />
