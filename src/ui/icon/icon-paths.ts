@@ -1,6 +1,9 @@
+import type { lateIcons } from './late-icons.ts';
+
 /**
  * Our own marks, cut as if with a chisel: a 32 × 32 field, strokes 3 wide, straight ends. A subpath in `solid` is
- * filled instead of stroked. Marks that point along the reading direction are listed in `turning`.
+ * filled instead of stroked. Marks that point along the reading direction are listed in `turning`. Those that no first
+ * screen shows stand in `late-icons.ts`.
  */
 export const iconPaths = {
   // Places
@@ -23,26 +26,15 @@ export const iconPaths = {
   next: { line: 'M4 16H27M18 6L28 16L18 26' },
   back: { line: 'M28 16H5M14 6L4 16L14 26' },
   pause: { line: '', solid: 'M6 5H13V27H6ZM19 5H26V27H19Z' },
-  split: { line: 'M3 16H12L20 8H27M12 16L20 24H27M22 3L28 8L22 13M22 19L28 24L22 29' },
-  join: { line: 'M4 8H12L20 16H27M4 24H12L20 16M22 10L28 16L22 22' },
-  recount: { line: 'M6 5V27M13 5V27M20 5V27M27 5V27M2 23L30 9' },
   search: { line: 'M4 13A9 9 0 1 0 22 13A9 9 0 1 0 4 13M19.5 19.5L29 29' },
   scan: { line: 'M4 12V4H12M20 4H28V12M28 20V28H20M12 28H4V20M9 16H23' },
   plus: { line: 'M16 4V28M4 16H28' },
   minus: { line: 'M4 16H28' },
-  pencil: { line: 'M5 27L7 19L22 4L28 10L13 25ZM18 8L24 14' },
   retry: { line: 'M26 6V14H18M25.5 13A11 11 0 1 0 27 19' },
   export: { line: 'M16 3V20M8 12L16 20L24 12M4 20V28H28V20' },
-  import: { line: 'M16 20V4M8 12L16 4L24 12M4 20V28H28V20' },
   wipe: { line: 'M16 4C20 10 25 14 25 20A9 9 0 0 1 7 20C7 14 12 10 16 4Z' },
-  erase: { line: 'M11 6H29V26H11L3 16ZM15 11L24 21M24 11L15 21' },
-  enter: { line: 'M27 5V17H6M14 8L5 17L14 26' },
-  camera: { line: 'M3 9H10L12 5H20L22 9H29V27H3ZM10 18A6 6 0 1 0 22 18A6 6 0 1 0 10 18' },
-  label: { line: 'M4 4H16L29 17L17 29L4 16ZM10 8A2 2 0 1 0 10 12A2 2 0 1 0 10 8' },
   more: { line: '', solid: 'M3 13H9V19H3ZM13 13H19V19H13ZM23 13H29V19H23Z' },
   cross: { line: 'M5 5L27 27M27 5L5 27' },
-  up: { line: 'M5 22L16 10L27 22' },
-  down: { line: 'M5 10L16 22L27 10' },
 
   // States
   check: { line: 'M4 17L12 25L28 7' },
@@ -51,10 +43,15 @@ export const iconPaths = {
   hold: { line: 'M23 4H7V28H23M23 4V12M18 12H28M23 28V20M18 20H28' },
   person: { line: 'M10.5 10A5.5 5.5 0 1 0 21.5 10A5.5 5.5 0 1 0 10.5 10M4 29C4 21 9 19 16 19S28 21 28 29' },
   lock: { line: 'M5 14H27V28H5ZM10 14V10A6 6 0 0 1 22 10V14M16 19V23' },
-} as const satisfies Record<string, { line: string; solid?: string }>;
+} as const satisfies Record<string, IconPath>;
+
+export interface IconPath {
+  readonly line: string;
+  readonly solid?: string;
+}
 
 /** The name of a mark. */
-export type IconName = keyof typeof iconPaths;
+export type IconName = keyof typeof iconPaths | keyof typeof lateIcons;
 
 /** Marks that point along the reading direction and turn round where people read from right to left. */
 export const turning: ReadonlySet<IconName> = new Set([

@@ -1,5 +1,6 @@
 import './icon.css';
-import { type IconName, iconPaths, turning } from './icon-paths.ts';
+import { signal } from '@preact/signals';
+import { type IconName, type IconPath, iconPaths, turning } from './icon-paths.ts';
 
 export interface IconProps {
   name: IconName;
@@ -7,9 +8,19 @@ export interface IconProps {
   size?: 24 | 32 | 48 | 64 | undefined;
 }
 
+type Paths = Readonly<Partial<Record<IconName, IconPath>>>;
+const late = signal<Paths>({});
+// Without them a button still has its word.
+import('./late-icons.ts').then(
+  ({ lateIcons }) => {
+    late.value = lateIcons;
+  },
+  () => undefined,
+);
+
 /** One mark. Always beside a word, never alone, so it is hidden from screen readers. */
 export const Icon = ({ name, size = 32 }: IconProps) => {
-  const path: { line: string; solid?: string } = iconPaths[name];
+  const path = (iconPaths as Paths)[name] ?? late.value[name];
   return (
     <svg
       class={turning.has(name) ? 'icon icon-turning' : 'icon'}
@@ -19,8 +30,8 @@ export const Icon = ({ name, size = 32 }: IconProps) => {
       aria-hidden="true"
       focusable="false"
     >
-      {path.line && <path d={path.line} />}
-      {path.solid && <path class="icon-solid" d={path.solid} />}
+      {path?.line && <path d={path.line} />}
+      {path?.solid && <path class="icon-solid" d={path.solid} />}
     </svg>
   );
 };

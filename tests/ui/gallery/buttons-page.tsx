@@ -1,5 +1,6 @@
 import { Icon } from '../../../src/ui/icon/icon.tsx';
 import { type IconName, iconPaths } from '../../../src/ui/icon/icon-paths.ts';
+import { lateIcons } from '../../../src/ui/icon/late-icons.ts';
 import { Panel } from '../../../src/ui/panel/panel.tsx';
 import { PressButton, type PressTone } from '../../../src/ui/press/press-button.tsx';
 
@@ -63,7 +64,7 @@ export const ButtonsPage = () => (
     </Panel>
     <Panel title="Marks">
       <div class="gallery-row">
-        {Object.keys(iconPaths).map((name) => (
+        {Object.keys({ ...iconPaths, ...lateIcons }).map((name) => (
           <span class="gallery-icon" key={name}>
             <Icon name={name as IconName} size={48} />
             {name}

@@ -1,8 +1,9 @@
 // @vitest-environment happy-dom
-import { render, screen } from '@testing-library/preact';
+import { render, screen, waitFor } from '@testing-library/preact';
 import { describe, expect, test } from 'vitest';
 import { Icon } from '../../../src/ui/icon/icon.tsx';
 import { type IconName, iconPaths, turning } from '../../../src/ui/icon/icon-paths.ts';
+import { lateIcons } from '../../../src/ui/icon/late-icons.ts';
 import { Disclosure } from '../../../src/ui/notice/disclosure.tsx';
 import { EmptyState } from '../../../src/ui/notice/empty-state.tsx';
 import { Notice, type NoticeTone } from '../../../src/ui/notice/notice.tsx';
@@ -79,11 +80,14 @@ test('a disclosure tells of each opening, not of a closing', () => {
 });
 
 describe('marks', () => {
-  test.each(Object.keys(iconPaths))('%s is drawn and hidden from screen readers', (name) => {
-    const { container } = render(<Icon name={name as IconName} />);
-    expect(container.querySelector('svg')?.getAttribute('aria-hidden')).toBe('true');
-    expect(container.querySelectorAll('path').length).toBeGreaterThan(0);
-  });
+  test.each(Object.keys({ ...iconPaths, ...lateIcons }))(
+    '%s is drawn and hidden from screen readers',
+    async (name) => {
+      const { container } = render(<Icon name={name as IconName} />);
+      expect(container.querySelector('svg')?.getAttribute('aria-hidden')).toBe('true');
+      await waitFor(() => expect(container.querySelectorAll('path').length).toBeGreaterThan(0));
+    },
+  );
 
   test('those that point along the line of reading turn with it, the others do not', () => {
     expect(turning.has('next')).toBe(true);
