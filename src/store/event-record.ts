@@ -55,6 +55,7 @@ export function subjectsOf(entry: LogEvent): readonly Subject[] {
   if ('part' in event) return [`part/${event.part}`];
   if (event.kind === 'moisture-read') return [`lot/${event.lot}`];
   if (event.kind === 'photo-taken') return [subjectOfPhoto(event.shows)];
+  if (event.kind === 'raised') return [event.of.tray, `variant/${event.of.variant}`];
   if (event.kind === 'shelf-moved') return [`variant/${event.variant}`];
   if (!('of' in event)) return [];
   return 'into' in event ? [event.of.tray, event.into.tray] : [event.of.tray];

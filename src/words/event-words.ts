@@ -4,7 +4,7 @@ import type { RegisterSet } from '../domain/set-up/register.ts';
 import type { Registers } from '../domain/shop/registers.ts';
 import { nameOf } from './names.ts';
 import { pieces, roundNumber } from './number-words.ts';
-import { gradesWords, outcomeWords, recountWords } from './outcome-words.ts';
+import { gradesWords, ofGrade, outcomeWords, recountWords } from './outcome-words.ts';
 import { cleanedWords, countedWords, receivedWords } from './parts-words.ts';
 import { shelfPlaceWords } from './shelf-place-words.ts';
 import { duration } from './time-words.ts';
@@ -41,6 +41,8 @@ export function eventWords(event: ShopEvent, registers: Registers): string {
       return event.reasons.length === 0
         ? `Photo taken at ${stage(event.stage)}`
         : `Photo taken at ${stage(event.stage)}: ${reasonNames(event.reasons, registers)}`;
+    case 'raised':
+      return raisedWords(event, registers);
     case 'photo-taken':
       return event.shows.kind === 'variant'
         ? `Photo of ${nameOf(registers, { register: 'variant', id: event.shows.variant })} taken`
@@ -100,6 +102,19 @@ function recountSentence(event: Extract<ShopEvent, { kind: 'recounted' }>, regis
     place && atStage(place) ? ` at ${nameOf(registers, { register: 'stage', id: place.stage })}` : '';
   const signed = change > 0 ? `+${change}` : `${change}`.replace('-', '−');
   return `${event.of.code} recounted${where}: ${signed} (${recountWords[event.why].toLowerCase()})`;
+}
+
+function raisedWords(
+  { of, pieces: n, reasons, moves }: Extract<ShopEvent, { kind: 'raised' }>,
+  registers: Registers,
+): string {
+  const place = moves.map(({ to }) => to).find((each) => each !== null);
+  const where =
+    place && atStage(place)
+      ? ` at ${nameOf(registers, { register: 'stage', id: place.stage })}`
+      : ' that were finished';
+  const gone = reasons.length === 0 ? '' : `, gone: ${reasonNames(reasons, registers)}`;
+  return `${ofGrade(n, 'second')} of ${of.code}${where} raised to ${gradesWords.first}${gone}`;
 }
 
 function shelfMoveWords(

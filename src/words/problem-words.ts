@@ -29,6 +29,8 @@ export function problemWords(problem: Problem, registers: Registers): string {
       return 'Nothing is left here. If you hold a piece, recount the tray.';
     case 'too-many':
       return `Only ${pieces(problem.there)} here.`;
+    case 'no-seconds':
+      return 'No seconds stand here. What is listed comes off the list first.';
     case 'no-reason':
       return 'Choose what is wrong.';
     case 'not-an-earlier-stage':

@@ -146,6 +146,7 @@ const kindWords: Readonly<Record<EventKind | 'put-back', string>> = {
   'parts-cleaned': 'Parts cleaned',
   'moisture-read': 'Moisture read',
   'piece-photographed': 'Photo of a piece',
+  raised: 'Raised to a first',
   'photo-taken': 'Photo taken',
   'photo-let-go': 'Photo let go',
   'shelf-moved': 'Moved on the shelf',

@@ -37,6 +37,7 @@ const acts = {
   make: 2,
   pass: 9,
   flaw: 6,
+  raise: 3,
   load: 3,
   split: 2,
   join: 3,
@@ -166,6 +167,7 @@ function commandOf(tablet: TestShop, step: Step): Command | undefined {
     const tray = pick([...tablet.shop.trays.keys()], a);
     return tray && { kind: 'recode', tray };
   }
+  if (act === 'raise') return raisedBack(tablet, step);
   if (act === 'read') return meterRead(step);
   if (act === 'photo') return photographed(tablet, step);
   if (act === 'shelf') return onShelf(step);
@@ -205,6 +207,25 @@ function atSpot(tablet: TestShop, { act, a, b, c }: Step): Command | undefined {
       return { kind: 'flaw', spot, pieces, reasons, outcome: pick(outcomes, c) ?? mended };
     }
   }
+}
+
+/** Seconds at a stage, or finished ones of a variant or of one tray, are firsts again; some screens are behind. */
+function raisedBack(tablet: TestShop, { a, b, c }: Step): Command | undefined {
+  const gone = [reason.catch, reason.gap].slice(c % 3);
+  if (c % 2) {
+    const of = pick([...tablet.shop.trays.values()], a);
+    const tray = of && c % 4 === 1 ? of.tray : null;
+    return of && { kind: 'raise-finished', variant: of.variant, tray, pieces: 1 + (b % 2), gone };
+  }
+  const standing = pick(
+    standings(tablet).filter(({ place }) => place.grade === 'second'),
+    a,
+  );
+  if (!standing) return undefined;
+  const { tray, place, pieces: there } = standing;
+  const shown = Math.max(0, there) + (c % 4 === 0 ? 2 : 0);
+  const spot = { tray, stage: place.stage, at: place.at, shown };
+  return { kind: 'raise', spot, pieces: 1 + (b % Math.max(1, shown)), gone };
 }
 
 /** The meter shows something of a lot; every third time the air of the room is read too. */

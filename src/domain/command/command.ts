@@ -64,6 +64,21 @@ export type Command =
       readonly outcome: Outcome;
     }
   | { readonly kind: 'load'; readonly spot: Spot; readonly pieces: number }
+  /** Seconds at a stage were reworked and are firsts again; `gone` are the blemishes that can be seen no longer. */
+  | {
+      readonly kind: 'raise';
+      readonly spot: Omit<Spot, 'grade'>;
+      readonly pieces: number;
+      readonly gone: readonly ReasonId[];
+    }
+  /** The same of finished ones on the shelf; those of one tray where it is named. */
+  | {
+      readonly kind: 'raise-finished';
+      readonly variant: VariantId;
+      readonly tray: TrayId | null;
+      readonly pieces: number;
+      readonly gone: readonly ReasonId[];
+    }
   | { readonly kind: 'split'; readonly spot: Spot; readonly pieces: number }
   | { readonly kind: 'join'; readonly tray: TrayId; readonly into: TrayId }
   /** A new code for a tray that shares its own with another. */

@@ -4,6 +4,7 @@ import { decideAtBench, isBenchCommand } from './decide-at-bench.ts';
 import { decideCard } from './decide-card.ts';
 import { decideMoisture } from './decide-moisture.ts';
 import { decideLetPhotosGo, decidePhotograph, decidePhotographPiece } from './decide-photos.ts';
+import { decideRaise, decideRaiseFinished } from './decide-raise.ts';
 import { decideRecount } from './decide-recount.ts';
 import { decideChangeRoute, decideSet } from './decide-set-up.ts';
 import { decideMoveOnShelf } from './decide-shelf.ts';
@@ -28,6 +29,10 @@ export function decide(shop: Shop, command: Command, at: Circumstances): Decisio
       return decideRecode(shop, command, at);
     case 'recount':
       return decideRecount(shop, command, at);
+    case 'raise':
+      return decideRaise(shop, command, at);
+    case 'raise-finished':
+      return decideRaiseFinished(shop, command, at);
     case 'enter-card':
       return decideCard(shop, command, at);
     case 'receive-parts':

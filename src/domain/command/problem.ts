@@ -18,6 +18,8 @@ export type Problem =
   | { readonly kind: 'stage-off-route'; readonly stage: StageId }
   | { readonly kind: 'nothing-there' }
   | { readonly kind: 'too-many'; readonly there: number }
+  /** No seconds stand there that could be raised. */
+  | { readonly kind: 'no-seconds' }
   | { readonly kind: 'no-reason' }
   | { readonly kind: 'not-an-earlier-stage' }
   /** With the clamps or rack, where several stages share them. */

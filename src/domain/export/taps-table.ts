@@ -159,6 +159,14 @@ function detailsOf(event: ShopEvent, nameOf: Naming): Partial<TapRow> {
         reasons: event.reasons.map((id) => nameOf({ register: 'reason', id })).join('; '),
         note: event.photo.hash,
       };
+    case 'raised':
+      return {
+        ...trayOf(event, nameOf),
+        stage: stageOf(event.moves, nameOf),
+        pieces: event.pieces,
+        grade: 'first',
+        reasons: event.reasons.map((id) => nameOf({ register: 'reason', id })).join('; '),
+      };
     case 'photo-taken':
       return {
         ...(event.shows.kind === 'variant'

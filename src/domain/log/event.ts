@@ -112,6 +112,14 @@ const trayKinds = [
   v.object({ ...envelope, kind: v.literal('recounted'), ...about, why: recountReason, note: noteSchema }),
   v.object({ ...envelope, kind: v.literal('rerouted'), ...about }),
   v.object({ ...envelope, ...piecePhotographed, ...about }),
+  v.object({
+    ...envelope,
+    kind: v.literal('raised'),
+    ...about,
+    pieces: piecesSchema,
+    /** Seconds were reworked and are firsts again; `reasons` are the blemishes that are gone. */
+    reasons: v.array(reasonId),
+  }),
 ] as const;
 /** About no tray: what comes into the stores and is counted there, photos, and what becomes of finished pieces. */
 const shopKinds = [
@@ -190,6 +198,7 @@ export const eventKinds = [
   'recounted',
   'rerouted',
   'piece-photographed',
+  'raised',
   'parts-received',
   'parts-counted',
   'parts-cleaned',

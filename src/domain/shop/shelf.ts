@@ -9,7 +9,7 @@ import type { Projection } from './projection.ts';
 export interface Shelf {
   /** What moves brought to a place less what they took from it: below 0 on the shelf, from which all moves begin. */
   readonly moved: Counter<`${VariantId}|${Grade}|${ShelfPlace}`>;
-  /** Pieces that were lowered to seconds, by what is to be seen on them. */
+  /** Pieces that were lowered to seconds and not raised again, by what is to be seen on them. */
   readonly blemishes: Counter<`${VariantId}|${ReasonId}`>;
   /** Pieces sold at a price that is known, and what they brought, in minor units. */
   readonly priced: Counter<`${VariantId}|${Grade}`>;
@@ -23,6 +23,11 @@ export const shelf: Projection<Shelf> = {
       const { variant } = event.of;
       for (const reason of event.reasons) {
         addTo(state.blemishes, { key: keyOf(variant, reason), by: times * event.pieces });
+      }
+    }
+    if (event.kind === 'raised') {
+      for (const reason of event.reasons) {
+        addTo(state.blemishes, { key: keyOf(event.of.variant, reason), by: -times * event.pieces });
       }
     }
     if (event.kind !== 'shelf-moved') return;

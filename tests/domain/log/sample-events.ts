@@ -150,6 +150,13 @@ export function sampleLog(): readonly ShopEvent[] {
     shows: { kind: 'criterion', reason: reason.scratch, verdict: 'bad' },
     photo: aPhoto('d'),
   });
+  shop.flaw(tray, 'turn', { why: 'scratch', outcome: lowered });
+  shop.act({
+    kind: 'raise',
+    spot: { tray, stage: stage.sand, at: 'waiting', shown: 1 },
+    pieces: 1,
+    gone: [reason.scratch],
+  });
   shop.act({ kind: 'let-photos-go', photos: [photo.hash] });
   shop.set({
     register: 'resource',
