@@ -4,7 +4,7 @@ import type { RegisterSet } from '../domain/set-up/register.ts';
 import type { Registers } from '../domain/shop/registers.ts';
 import { nameOf } from './names.ts';
 import { pieces, roundNumber } from './number-words.ts';
-import { gradesWords, ofGrade, outcomeWords, recountWords } from './outcome-words.ts';
+import { gradesWords, outcomeWords, recountWords } from './outcome-words.ts';
 import { cleanedWords, countedWords, receivedWords } from './parts-words.ts';
 import { shelfPlaceWords } from './shelf-place-words.ts';
 import { duration } from './time-words.ts';
@@ -105,16 +105,11 @@ function recountSentence(event: Extract<ShopEvent, { kind: 'recounted' }>, regis
 }
 
 function raisedWords(
-  { of, pieces: n, reasons, moves }: Extract<ShopEvent, { kind: 'raised' }>,
+  { of, pieces: n, reasons }: Extract<ShopEvent, { kind: 'raised' }>,
   registers: Registers,
 ): string {
-  const place = moves.map(({ to }) => to).find((each) => each !== null);
-  const where =
-    place && atStage(place)
-      ? ` at ${nameOf(registers, { register: 'stage', id: place.stage })}`
-      : ' that were finished';
   const gone = reasons.length === 0 ? '' : `, gone: ${reasonNames(reasons, registers)}`;
-  return `${ofGrade(n, 'second')} of ${of.code}${where} raised to ${gradesWords.first}${gone}`;
+  return `${pieces(n)} of ${of.code} raised to ${gradesWords.first}${gone}`;
 }
 
 function shelfMoveWords(

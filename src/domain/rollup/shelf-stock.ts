@@ -1,4 +1,4 @@
-import type { VariantId } from '../log/ids.ts';
+import type { ReasonId, VariantId } from '../log/ids.ts';
 import type { Grade } from '../log/place.ts';
 import { type ShelfPlace, shelfPlaces } from '../log/shelf-facts.ts';
 import { countOf } from '../shop/counter.ts';
@@ -50,10 +50,10 @@ function hasAny({ finished, at }: ShelfRow): boolean {
 export function blemishesOf(
   { shelf }: Shop,
   variant: VariantId,
-): readonly { readonly reason: string; readonly pieces: number }[] {
+): readonly { readonly reason: ReasonId; readonly pieces: number }[] {
   return [...shelf.blemishes]
     .filter(([key, pieces]) => key.startsWith(`${variant}|`) && pieces > 0)
-    .map(([key, pieces]) => ({ reason: key.slice(variant.length + 1), pieces }))
+    .map(([key, pieces]) => ({ reason: key.slice(variant.length + 1) as ReasonId, pieces }))
     .sort((a, b) => b.pieces - a.pieces);
 }
 

@@ -19,15 +19,10 @@ export interface Shelf {
 export const shelf: Projection<Shelf> = {
   empty: () => ({ moved: new Map(), blemishes: new Map(), priced: new Map(), takings: new Map() }),
   add(state, { event, times }) {
-    if (event.kind === 'flawed' && event.outcome.kind === 'second') {
-      const { variant } = event.of;
+    if (event.kind === 'raised' || (event.kind === 'flawed' && event.outcome.kind === 'second')) {
+      const by = (event.kind === 'raised' ? -times : times) * event.pieces;
       for (const reason of event.reasons) {
-        addTo(state.blemishes, { key: keyOf(variant, reason), by: times * event.pieces });
-      }
-    }
-    if (event.kind === 'raised') {
-      for (const reason of event.reasons) {
-        addTo(state.blemishes, { key: keyOf(event.of.variant, reason), by: -times * event.pieces });
+        addTo(state.blemishes, { key: keyOf(event.of.variant, reason), by });
       }
     }
     if (event.kind !== 'shelf-moved') return;

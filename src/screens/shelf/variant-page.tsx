@@ -16,6 +16,8 @@ import { priceText } from '../parts/money.ts';
 import { namedShots } from '../parts/photos/named-shots.ts';
 import { PhotoStrip } from '../parts/photos/photo-strip.tsx';
 import { TakePhoto } from '../parts/photos/take-photo.tsx';
+import { RaiseButton } from '../parts/raise/raise-button.tsx';
+import { secondsOnShelf } from '../parts/raise/raise-view.ts';
 import { WoodName } from '../parts/wood-name.tsx';
 import { KindFigures } from './kind-figures.tsx';
 import { placesWithPieces } from './move-view.ts';
@@ -57,16 +59,19 @@ export const VariantPage = ({ variant }: { variant: VariantId }) => {
       <Panel
         title={words.whereTitle}
         actions={
-          <PressButton
-            tone="go"
-            icon="next"
-            label={words.move}
-            disabledReason={
-              rows.every((row) => placesWithPieces(row).length === 0) ? words.noneOfGrade : undefined
-            }
-            onAct={() => open(variant)}
-            testId="variant-move"
-          />
+          <>
+            <RaiseButton what={fact.name} seconds={secondsOnShelf(shop, variant)} testId="shelf-raise" />
+            <PressButton
+              tone="go"
+              icon="next"
+              label={words.move}
+              disabledReason={
+                rows.every((row) => placesWithPieces(row).length === 0) ? words.noneOfGrade : undefined
+              }
+              onAct={() => open(variant)}
+              testId="variant-move"
+            />
+          </>
         }
       >
         <div class="shelf-grades">

@@ -12,6 +12,8 @@ import { traysWords as words } from '../../words/trays-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
 import { EventHistory } from '../parts/event-history.tsx';
+import { RaiseButton } from '../parts/raise/raise-button.tsx';
+import { secondsOfTray } from '../parts/raise/raise-view.ts';
 import { WoodName } from '../parts/wood-name.tsx';
 import { JoinSheet } from './join-sheet.tsx';
 import { RecountSheet } from './recount-sheet.tsx';
@@ -107,25 +109,37 @@ interface CountsProps {
 }
 
 const Counts = ({ row, out, onOpen }: CountsProps) => {
-  const { registers } = useShop();
+  const shop = useShop();
   const spots = spotsOf(row);
   const inWork = spots.length > 0;
   return (
     <Panel
       title={words.counts}
       actions={
-        inWork && (
-          <>
-            <PressButton icon="split" label={words.split} onAct={() => onOpen('split')} testId="split-open" />
-            <PressButton icon="join" label={words.join} onAct={() => onOpen('join')} testId="join-open" />
-            <PressButton
-              icon="recount"
-              label={words.recount}
-              onAct={() => onOpen('recount')}
-              testId="recount-open"
-            />
-          </>
-        )
+        <>
+          {inWork && (
+            <>
+              <PressButton
+                icon="split"
+                label={words.split}
+                onAct={() => onOpen('split')}
+                testId="split-open"
+              />
+              <PressButton icon="join" label={words.join} onAct={() => onOpen('join')} testId="join-open" />
+              <PressButton
+                icon="recount"
+                label={words.recount}
+                onAct={() => onOpen('recount')}
+                testId="recount-open"
+              />
+            </>
+          )}
+          <RaiseButton
+            what={row.tray.code}
+            seconds={secondsOfTray(shop, row.tray.tray)}
+            testId="raise-open"
+          />
+        </>
       }
     >
       {!inWork && <p>{words.nowhere}</p>}
@@ -135,7 +149,7 @@ const Counts = ({ row, out, onOpen }: CountsProps) => {
             <PressButton
               size="bench-small"
               icon={spot.at === 'held' ? 'hold' : 'bench'}
-              label={spotWords(spot, registers)}
+              label={spotWords(spot, shop.registers)}
               detail={spot.shown < 0 ? words.toCheck : words.workHere}
               tone={spot.shown < 0 ? 'flaw' : 'plain'}
               onAct={() => (spot.shown < 0 ? onOpen('recount') : goTo('bench', spot.stage, spot.tray))}

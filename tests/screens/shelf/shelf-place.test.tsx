@@ -50,6 +50,42 @@ async function say(from: string, to: string, pieces: string): Promise<void> {
   await settle();
 }
 
+describe('seconds on the shelf that were reworked', () => {
+  test('are raised with the blemish that is gone, and lowered again when that is taken back', async () => {
+    await shelf();
+    goTo(`#/shelf/${ash}`);
+    await settle();
+    expect(screen.getByTestId('variant-blemishes').textContent).toContain('scratch');
+    await press('shelf-raise');
+    expect(text('raise-where')).toBe('Finished: 1 second-grade on the shelf');
+    expect(screen.getByTestId(`raise-gone-${reason.scratch}`).getAttribute('aria-pressed')).toBe('true');
+    await press('raise-save');
+    expect([at('first')[0], at('second')[0]]).toEqual(['6', '0']);
+    expect(screen.getByTestId('variant-blemishes').textContent).not.toContain('scratch');
+    expect(screen.queryByTestId('shelf-raise')).toBeNull();
+    expect(text('shelf-last')).toMatch(/^1 piece of \S+ raised to firsts, gone: scratch$/);
+    await press('shelf-take-back');
+    expect([at('first')[0], at('second')[0]]).toEqual(['5', '1']);
+  });
+
+  test('are raised neither beyond their number nor without a word of what is gone', async () => {
+    await shelf();
+    goTo(`#/shelf/${ash}`);
+    await settle();
+    await press('shelf-raise');
+    type('raise-pieces', '2');
+    await press(`raise-gone-${reason.scratch}`);
+    await press('raise-save');
+    expect(errorAt('raise-pieces')).toBe('At most 1.');
+    expect(screen.getByText('Choose what is gone, or that none of these is.')).toBeTruthy();
+    type('raise-pieces', '1');
+    await press('raise-gone-none');
+    await press('raise-save');
+    expect(at('first')[0]).toBe('6');
+    expect(screen.getByTestId('variant-blemishes').textContent).toContain('scratch');
+  });
+});
+
 describe('the shelf', () => {
   test('without a finished piece says how one comes there, and which variants have no photo', async () => {
     await mount(<ShelfPlace />);
