@@ -16,7 +16,7 @@ export const leastModule = 0.4;
 const largestModule = 0.9;
 const gap = 1.2;
 
-interface Box {
+export interface Box {
   readonly x: number;
   readonly y: number;
   readonly width: number;
@@ -33,7 +33,7 @@ export interface LabelFrame {
 }
 
 /** What keeps clear of the label's edge, where a printer may be off and a sheet is cut. */
-function padOf({ width, height }: SizeInMm): number {
+export function padOf({ width, height }: SizeInMm): number {
   return Math.min(3, Math.max(1.5, 0.09 * Math.min(width, height)));
 }
 
@@ -118,15 +118,25 @@ const shrinkings = [1, 0.9, 0.8, 0.7, 0.6, 0.5];
 
 /** Sets texts into a box from the top: all of them smaller where they do not fit, and cut where that does not help. */
 export function setTexts(texts: readonly LabelText[], box: Box): readonly SetLine[] {
-  const wrapped = (share: number) =>
-    texts.map((each) => {
-      const size = Math.max(each.least, each.largest * share);
-      return { size, lines: wrapText(each.text, { width: box.width / size, measure: each.measure }) };
-    });
-  const blocks = shrinkings.map(wrapped);
+  const blocks = shrunk(texts, box);
   const fitting = blocks.find((block) => heightOf(block) <= box.height);
   const last = blocks.at(-1) ?? [];
   return placed(fitting ?? cutToFit(last, { texts, box }), box);
+}
+
+/** Whether texts fit into a box whole, none of them cut. */
+export function textsFit(texts: readonly LabelText[], box: Box): boolean {
+  return shrunk(texts, box).some((block) => heightOf(block) <= box.height);
+}
+
+/** The texts at each size that they may be set in, the largest first. */
+function shrunk(texts: readonly LabelText[], box: Box): readonly (readonly Block[])[] {
+  return shrinkings.map((share) =>
+    texts.map((each) => {
+      const size = Math.max(each.least, each.largest * share);
+      return { size, lines: wrapText(each.text, { width: box.width / size, measure: each.measure }) };
+    }),
+  );
 }
 
 interface Block {

@@ -81,6 +81,9 @@ const billLine = v.object({
   stage: stageId,
 });
 
+/** What the sheet for the box says besides wood, batch and tray; an empty text says nothing. */
+const boxTexts = { finish: noteSchema, care: noteSchema, caution: noteSchema };
+
 export const variantFact = v.object({
   name: nameSchema,
   species: speciesId,
@@ -89,6 +92,8 @@ export const variantFact = v.object({
   firstPrice: money,
   secondPrice: money,
   retired,
+  /** Its own sheet for the box: an empty text is the shop's. Left out, or by older versions, it has the shop's sheet. */
+  box: v.exactOptional(v.object({ printed: v.boolean(), ...boxTexts })),
 });
 
 /**
@@ -323,6 +328,8 @@ export const shopFact = v.object({
   celsius: v.exactOptional(v.nullable(celsius)),
   /** What an hour of work costs where the person has no rate of their own, in minor units; null, or left out, is not known. */
   hourCost: v.exactOptional(money),
+  /** What the sheet for the box says of every variant that says nothing else. */
+  box: v.exactOptional(v.object(boxTexts)),
 });
 
 /** Acts of the stage screen that a key can do, in the order of the keys 1 to 8 and on. */

@@ -15,7 +15,7 @@ export const TraysPlace = () => {
   const [what, which] = address.value.rest;
   if (what === 'new') return <MakeUp />;
   if (what === 'scan') return <ScanPlace stage={readId(stageId, which)} />;
-  if (what === 'labels' || what === 'cards') return <PrintPage />;
+  if (what === 'labels' || what === 'cards' || what === 'boxes') return <PrintPage />;
   const carded = what === 'card' ? readId(trayId, which) : null;
   if (carded !== null) return <EnterCard key={carded} id={carded} />;
   const tray = readId(trayId, what);

@@ -1,27 +1,41 @@
+import type { ComponentChildren } from 'preact';
 import { useMemo } from 'preact/hooks';
-import { labelFrame, setTexts } from '../../../domain/label/label-layout.ts';
 import { type PlacedLabel, pageInMm, type SizeInMm } from '../../../domain/label/label-size.ts';
 import { qrSymbol, symbolPath } from '../../../domain/label/qr-symbol.ts';
 import type { LabelSizeFact } from '../../../domain/set-up/facts.ts';
-import { labelWords as words } from '../../../words/label-words.ts';
-import { labelTexts, type TrayLabel } from './label-view.ts';
-import type { TextMeasures } from './text-measures.ts';
 
 /** Modules of the blank margin around a symbol (ISO/IEC 18004). */
 const quiet = 4;
 
-export interface LabelSheetProps {
+/** Anything that a label can be printed of. */
+export interface LabelThing {
+  /** Another for each label. */
+  readonly key: string;
+  /** For those who cannot see the label. */
+  readonly name: string;
+}
+
+/** What stands on a label; a unit of the drawing is a millimetre. */
+export type LabelFace<Thing> = (thing: Thing, size: SizeInMm) => ComponentChildren;
+
+export interface LabelSheetProps<Thing extends LabelThing> {
   readonly size: LabelSizeFact;
-  readonly labels: readonly PlacedLabel<TrayLabel>[];
-  readonly measures: TextMeasures;
+  readonly labels: readonly PlacedLabel<Thing>[];
+  readonly face: LabelFace<Thing>;
   /** Shows where each label ends; never printed. */
   readonly outlines?: boolean;
 }
 
-/** One page of labels at its true size: a unit of the drawing is a millimetre. */
-export const LabelSheet = ({ size, labels, measures, outlines = false }: LabelSheetProps) => {
+export const sizeOf = ({ width, height }: LabelSizeFact): SizeInMm => ({
+  width: width / 100,
+  height: height / 100,
+});
+
+/** One page of labels at its true size. */
+export const LabelSheet = <Thing extends LabelThing>(props: LabelSheetProps<Thing>) => {
+  const { size, labels, face, outlines = false } = props;
   const page = pageInMm(size);
-  const label = { width: size.width / 100, height: size.height / 100 };
+  const label = sizeOf(size);
   return (
     <svg
       class="label-page"
@@ -29,11 +43,11 @@ export const LabelSheet = ({ size, labels, measures, outlines = false }: LabelSh
       height={`${page.height}mm`}
       viewBox={`0 0 ${page.width} ${page.height}`}
       role="img"
-      aria-label={labels.map(({ thing }) => words.label(thing.code)).join(', ')}
+      aria-label={[...new Set(labels.map(({ thing }) => thing.name))].join(', ')}
     >
       {labels.map(({ thing, x, y }) => (
         <svg
-          key={thing.tray}
+          key={thing.key}
           class="label"
           aria-hidden="true"
           x={x}
@@ -42,42 +56,10 @@ export const LabelSheet = ({ size, labels, measures, outlines = false }: LabelSh
           viewBox={`0 0 ${label.width} ${label.height}`}
         >
           {outlines && <rect class="label-outline" {...label} />}
-          <LabelFace label={thing} size={label} measures={measures} />
+          {face(thing, label)}
         </svg>
       ))}
     </svg>
-  );
-};
-
-const LabelFace = ({
-  label,
-  size,
-  measures,
-}: {
-  label: TrayLabel;
-  size: SizeInMm;
-  measures: TextMeasures;
-}) => {
-  const frame = labelFrame(size, label.code.length);
-  const lines = setTexts(labelTexts(label, measures), frame.texts);
-  return (
-    <>
-      <text class="label-code" x={frame.code.x} y={frame.code.baseline} font-size={frame.code.size}>
-        {label.code}
-      </text>
-      {label.symbol !== null && <QrSymbol text={label.symbol} {...frame.symbol} />}
-      {lines.map(({ text, baseline, size: type, of }) => (
-        <text
-          key={`${of} ${baseline}`}
-          class={of < 2 ? 'label-heavy' : 'label-plain'}
-          x={frame.texts.x}
-          y={baseline}
-          font-size={type}
-        >
-          {text}
-        </text>
-      ))}
-    </>
   );
 };
 

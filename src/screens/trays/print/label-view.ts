@@ -9,10 +9,11 @@ import type { TrayRecord } from '../../../domain/shop/trays.ts';
 import { parseTrayCode } from '../../../domain/tray/tray-code.ts';
 import { shortCaution, labelWords as words } from '../../../words/label-words.ts';
 import { nameOf } from '../../../words/names.ts';
+import type { LabelThing } from './label-sheet.tsx';
 import type { TextMeasures } from './text-measures.ts';
 
 /** What stands on the label of a tray. */
-export interface TrayLabel {
+export interface TrayLabel extends LabelThing {
   readonly tray: TrayId;
   readonly code: string;
   /** Of its symbol; null where the shop has no sign, or the code is not one of ours. */
@@ -28,6 +29,8 @@ export function trayLabel(shop: Shop, tray: TrayRecord): TrayLabel {
   const code = parseTrayCode(tray.code);
   const caution = factOf(registers, { register: 'species', id: tray.species })?.caution ?? '';
   return {
+    key: tray.tray,
+    name: words.label(tray.code),
     tray: tray.tray,
     code: tray.code,
     symbol: sign && code ? symbolText({ code, sign }) : null,

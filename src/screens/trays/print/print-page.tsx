@@ -7,20 +7,22 @@ import { EmptyState } from '../../../ui/notice/empty-state.tsx';
 import { Notice } from '../../../ui/notice/notice.tsx';
 import { Panel } from '../../../ui/panel/panel.tsx';
 import { PressButton } from '../../../ui/press/press-button.tsx';
+import { boxWords } from '../../../words/box-words.ts';
 import { labelWords as words } from '../../../words/label-words.ts';
 import { traysWords } from '../../../words/trays-words.ts';
 import { address, goTo } from '../../parts/address.ts';
 import { useSession } from '../../parts/app-context.ts';
+import { BoxesToPrint } from './boxes-to-print.tsx';
 import { CardsToPrint } from './cards-to-print.tsx';
 import { ChooseTrays } from './choose-trays.tsx';
 import { LabelsToPrint } from './labels-to-print.tsx';
 
-type What = 'labels' | 'cards';
+type What = 'labels' | 'cards' | 'boxes';
 
-/** Labels and route cards: which trays, how, and what the paper will look like. */
+/** Labels, route cards and sheets for the box: which trays, how, and what the paper will look like. */
 export const PrintPage = () => {
   const [what, ...ids] = address.value.rest;
-  const shown: What = what === 'cards' ? 'cards' : 'labels';
+  const shown: What = what === 'cards' || what === 'boxes' ? what : 'labels';
   const asked = ids.map((id) => readId(trayId, id)).filter((id) => id !== null);
   return <Print key={asked.join()} what={shown} asked={asked} />;
 };
@@ -65,6 +67,7 @@ const Print = ({ what, asked }: { what: What; asked: readonly TrayId[] }) => {
               choices={[
                 { value: 'labels', label: words.labels, detail: words.whatLabels },
                 { value: 'cards', label: words.cards, detail: words.whatCards },
+                { value: 'boxes', label: boxWords.short, detail: boxWords.whatBoxes },
               ]}
               value={what}
               onChoose={(next) => goTo('trays', next, ...asked)}
@@ -72,7 +75,9 @@ const Print = ({ what, asked }: { what: What; asked: readonly TrayId[] }) => {
             />
           </Panel>
           <ChooseTrays chosen={chosen} onChoose={setChosen} />
-          {what === 'cards' ? <CardsToPrint trays={trays} /> : <LabelsToPrint trays={trays} />}
+          {what === 'labels' && <LabelsToPrint trays={trays} />}
+          {what === 'cards' && <CardsToPrint trays={trays} />}
+          {what === 'boxes' && <BoxesToPrint trays={trays} />}
         </>
       )}
     </main>
