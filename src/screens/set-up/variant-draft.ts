@@ -8,6 +8,7 @@ import { numberProblemWords } from '../../words/problem-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { nameProblem, type Reading, readingOf } from '../parts/form/reading.ts';
 import { priceText, readPrice } from '../parts/money.ts';
+import { boxOf, problemsOf, type VariantBoxDraft, variantBoxDraftOf } from './box-draft.ts';
 
 /** One part of the bill as it is typed. */
 export interface BillLine {
@@ -25,6 +26,10 @@ export interface VariantDraft {
   readonly bill: readonly BillLine[];
   readonly firstPrice: string;
   readonly secondPrice: string;
+  readonly printed: VariantBoxDraft['printed'];
+  readonly finish: string;
+  readonly care: string;
+  readonly caution: string;
 }
 
 export const eachBounds: Bounds = { least: 1, most: 999 };
@@ -37,6 +42,7 @@ export function variantDraftOf(variant: VariantFact | undefined): VariantDraft {
     bill: variant?.bill.map((line) => ({ ...line, each: String(line.each) })) ?? [],
     firstPrice: priceText(variant?.firstPrice ?? null),
     secondPrice: priceText(variant?.secondPrice ?? null),
+    ...variantBoxDraftOf(variant),
   };
 }
 
@@ -66,6 +72,7 @@ export function readVariant(
     bill: bill.length < draft.bill.length ? words.badEach : undefined,
     firstPrice: firstPrice === undefined ? words.badPrice : undefined,
     secondPrice: secondPrice === undefined ? words.badPrice : undefined,
+    ...problemsOf(draft),
   };
   if (!species) return { ok: false, problems };
   return readingOf(problems, () => ({
@@ -75,6 +82,7 @@ export function readVariant(
     bill,
     firstPrice: firstPrice ?? null,
     secondPrice: secondPrice ?? null,
+    ...boxOf(draft),
   }));
 }
 

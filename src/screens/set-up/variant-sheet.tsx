@@ -1,8 +1,12 @@
-import { factsOf } from '../../domain/shop/registers.ts';
+import { noBoxTexts } from '../../domain/set-up/box-texts.ts';
+import { factOf, factsOf } from '../../domain/shop/registers.ts';
+import { ChoiceRow } from '../../ui/field/choice-row.tsx';
 import { Field } from '../../ui/field/field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
+import { Disclosure } from '../../ui/notice/disclosure.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
+import { boxWords } from '../../words/box-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
@@ -11,6 +15,8 @@ import { type KeptDrafts, keptDrafts } from '../parts/form/kept-drafts.ts';
 import { NameField } from '../parts/form/name-field.tsx';
 import { type Form, useForm } from '../parts/form/use-form.ts';
 import { BillEdit } from './bill-edit.tsx';
+import { boxOf } from './box-draft.ts';
+import { BoxFields } from './box-fields.tsx';
 import type { FactSheetProps } from './fact-page.tsx';
 import { hasFerrule } from './set-up-view.ts';
 import { nameInForm, readVariant, type VariantDraft, variantDraftOf, withFerrule } from './variant-draft.ts';
@@ -61,6 +67,7 @@ export const VariantSheet = ({ id, now, onClose }: FactSheetProps<'variant'>) =>
         <PriceField form={form} price="secondPrice" testId="variant-second-price" />
       </div>
       <BillEdit bill={draft.bill} ferrule={draft.ferrule} onBill={(bill) => change({ bill })} />
+      <BoxOf {...form} />
     </EditSheet>
   );
 };
@@ -107,6 +114,41 @@ const FerruleChoice = ({ draft, change }: VariantForm) => {
     </>
   );
 };
+
+/** What goes into the box with its pieces, where that is not as with every variant. */
+const BoxOf = ({ draft, change, errorAt }: VariantForm) => {
+  const shop = factOf(useShop().registers, { register: 'shop', id: 'shop' });
+  return (
+    <Disclosure
+      summary={boxWords.setUpTitle}
+      open={boxOf(draft).box !== undefined || boxTextFields.some((field) => errorAt(field) !== undefined)}
+      testId="variant-box"
+    >
+      <p>{boxWords.variantLead}</p>
+      <ChoiceRow
+        label={boxWords.printed}
+        choices={[
+          { value: 'yes', label: boxWords.isPrinted },
+          { value: 'no', label: boxWords.isNotPrinted },
+        ]}
+        value={draft.printed}
+        onChoose={(printed) => change({ printed })}
+        testId="variant-box-printed"
+      />
+      {draft.printed === 'yes' && (
+        <BoxFields
+          texts={draft}
+          onTexts={change}
+          errorAt={errorAt}
+          ofShop={shop?.box ?? noBoxTexts}
+          testId="variant-box"
+        />
+      )}
+    </Disclosure>
+  );
+};
+
+const boxTextFields = ['finish', 'care', 'caution'] as const;
 
 interface PriceFieldProps {
   readonly form: VariantForm;

@@ -137,6 +137,16 @@ export function sampleLog(): readonly ShopEvent[] {
     id: reason.scratch,
     value: { name: 'Scratch', retired: false, passes: 'None across the grain' },
   });
+  const ofAsh = factOf(shop.shop.registers, { register: 'variant', id: variant['ash-copper'] });
+  const ofShop = factOf(shop.shop.registers, { register: 'shop', id: 'shop' });
+  if (!ofAsh || !ofShop) throw new Error('the workshop has ash and a name');
+  const box = { finish: 'Shellac under wax', care: 'Keep it dry', caution: '' };
+  shop.set({ register: 'shop', id: 'shop', value: { ...ofShop, box } });
+  shop.set({
+    register: 'variant',
+    id: variant['ash-copper'],
+    value: { ...ofAsh, box: { printed: true, ...box, caution: 'A sharp edge' } },
+  });
   const photo = aPhoto('a');
   shop.act({ kind: 'photograph-piece', tray, stage: stage.grade, reasons: [reason.scratch], photo });
   shop.act({ kind: 'photograph-piece', tray, stage: stage.photo, reasons: [], photo: aPhoto('b') });
