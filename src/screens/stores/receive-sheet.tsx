@@ -4,14 +4,17 @@ import { mostParts } from '../../domain/log/stores-facts.ts';
 import { longestNote } from '../../domain/set-up/text-schema.ts';
 import { NumberPad } from '../../ui/entry/number-pad.tsx';
 import { Field } from '../../ui/field/field.tsx';
+import { Disclosure } from '../../ui/notice/disclosure.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { nameOf } from '../../words/names.ts';
 import { numberProblemWords, problemWords } from '../../words/problem-words.ts';
+import { samplingWords } from '../../words/sampling-words.ts';
 import { storesWords as words } from '../../words/stores-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 import { readPrice } from '../parts/money.ts';
 import { Unsaved } from '../parts/unsaved.tsx';
+import { HowManyToCheck } from './how-many-to-check.tsx';
 import type { PartSheetProps } from './part-sheet-props.ts';
 
 const bounds = { least: 1, most: mostParts };
@@ -25,11 +28,11 @@ export const ReceiveSheet = ({ part, onClose }: PartSheetProps) => {
   const [note, setNote] = useState('');
   const [refusal, setRefusal] = useState<string | undefined>();
   const price = readPrice(cost);
+  const came = readWholeNumber(typed, bounds);
   const save = async () => {
-    const read = readWholeNumber(typed, bounds);
-    if (!read.ok) return setRefusal(numberProblemWords(read.problem));
+    if (!came.ok) return setRefusal(numberProblemWords(came.problem));
     if (price === undefined) return;
-    const parts = [{ part, pieces: read.value, cost: price }];
+    const parts = [{ part, pieces: came.value, cost: price }];
     const result = await session.act({ kind: 'receive-parts', parts, note });
     if (result.kind === 'refused') return setRefusal(problemWords(result.problem, registers));
     onClose();
@@ -85,6 +88,9 @@ export const ReceiveSheet = ({ part, onClose }: PartSheetProps) => {
             tooLong={(length) => words.tooLong(length, longestNote)}
             testId="receive-note"
           />
+          <Disclosure summary={samplingWords.title} testId="receive-check">
+            <HowManyToCheck came={came.ok ? came.value : undefined} />
+          </Disclosure>
         </div>
       </div>
       <Unsaved />

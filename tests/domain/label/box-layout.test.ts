@@ -32,7 +32,7 @@ describe('the sheet for the box', () => {
     fc.assert(
       fc.property(fc.array(words, { minLength: 1, maxLength: 4 }), (all) => {
         const its = texts(...all.map((each) => each.join(' ')));
-        const { texts: box } = boxFrame({ width: 99.1, height: 67.7 });
+        const { texts: box } = boxFrame({ width: 66.68, height: 25.4 });
         const set = setTexts(its, box);
         const whole = its.every(
           ({ text }, of) =>

@@ -1,0 +1,30 @@
+import { pieces, wholeNumber } from './number-words.ts';
+
+/** How many of a delivery to check. */
+export const samplingWords = {
+  title: 'How many to check',
+  lead: 'For small parts that are too many to look at one by one. Take them from all over the delivery, not from the top.',
+  limit: 'How many bad ones are bearable, on average of many deliveries?',
+  limitOf: (percent: string) => `${percent} in 100`,
+  enterCount: 'Enter how many came.',
+  check: (sample: number, of: number) => `Check ${wholeNumber(sample)} of these ${wholeNumber(of)}`,
+  accept: (accept: number) =>
+    accept === 0
+      ? 'Accept the delivery if none of them is bad. With a single bad one send it back, or check every one.'
+      : `Accept the delivery with at most ${pieces(accept)} bad. With ${wholeNumber(accept + 1)} or more send it back, or check every one.`,
+  all: (of: number) => `Check all ${wholeNumber(of)}`,
+  allHelp: 'So few came that a sample would be no smaller.',
+  chances: 'What the sample lets through',
+  chanceOf: (badIn100: string, times: number) =>
+    `Of deliveries with ${badIn100} bad in 100, ${timesIn100(times)} are accepted.`,
+  never: 'Where hands or eyes depend on a part, check every one: a sample lets bad ones through.',
+  source:
+    'Single sampling, normal inspection, level II of MIL-STD-105E (1989, public), to which ISO 2859-1 goes back. Chances are of a long run of deliveries.',
+} as const;
+
+/** "96 in 100"; what is nearly all or nearly none is said so. */
+function timesIn100(share: number): string {
+  const times = Math.round(share * 100);
+  if (times >= 100) return 'nearly all';
+  return times <= 0 ? 'nearly none' : `${times} in 100`;
+}
