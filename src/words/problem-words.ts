@@ -27,6 +27,8 @@ export function problemWords(problem: Problem, registers: Registers): string {
       return `${stageName(problem.stage)} is not on this route any more. Move the pieces first.`;
     case 'nothing-there':
       return 'Nothing is left here. If you hold a piece, recount the tray.';
+    case 'nothing-on-shelf':
+      return 'None of these are there any more. If you hold one, look which move took it away.';
     case 'too-many':
       return `Only ${pieces(problem.there)} here.`;
     case 'no-seconds':

@@ -16,7 +16,7 @@ export function decideMoveOnShelf(
   { lines, to }: CommandOf<'move-on-shelf'>,
   at: Circumstances,
 ): Decision {
-  if (lines.length === 0) return refuse({ kind: 'nothing-there' });
+  if (lines.length === 0) return refuse({ kind: 'nothing-on-shelf' });
   const problem = lines.map((line) => problemOf(shop, line)).find((each) => each !== undefined);
   if (problem) return refuse(problem);
   return happens(
@@ -43,6 +43,6 @@ function problemOf(
   const money = judgeWholeNumber(price ?? 0, { least: 0, most: Number.MAX_SAFE_INTEGER });
   if (!money.ok) return { kind: 'number', problem: money.problem };
   const there = Math.max(shown, shelfRow(shop, { variant, grade }).at[from]);
-  if (there <= 0) return { kind: 'nothing-there' };
+  if (there <= 0) return { kind: 'nothing-on-shelf' };
   return pieces > there ? { kind: 'too-many', there } : undefined;
 }

@@ -17,6 +17,8 @@ export type Problem =
   | { readonly kind: 'route-is-empty' }
   | { readonly kind: 'stage-off-route'; readonly stage: StageId }
   | { readonly kind: 'nothing-there' }
+  /** No finished pieces of the kind are where they would be taken from. */
+  | { readonly kind: 'nothing-on-shelf' }
   | { readonly kind: 'too-many'; readonly there: number }
   /** No seconds stand there that could be raised. */
   | { readonly kind: 'no-seconds' }

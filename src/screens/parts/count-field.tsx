@@ -11,6 +11,8 @@ export interface CountFieldProps {
   readonly error: string | undefined;
   readonly fewer: string;
   readonly more: string;
+  /** What is counted, where several stand on one page: a screen reader then tells them apart. */
+  readonly of?: string | undefined;
   readonly testId: string;
 }
 
@@ -23,6 +25,7 @@ export const CountField = ({
   error,
   fewer,
   more,
+  of,
   testId,
 }: CountFieldProps) => {
   const step = (by: number) => {
@@ -30,12 +33,33 @@ export const CountField = ({
     const next = (read.ok ? read.value : 0) + by;
     onTyped(String(Math.min(bounds.most, Math.max(bounds.least, next))));
   };
+  const named = (words: string) => of && `${words}: ${of}`;
   return (
     <div class="count-field">
-      <Field label={label} value={typed} onText={onTyped} kind="number" error={error} testId={testId} />
+      <Field
+        label={label}
+        name={named(label)}
+        value={typed}
+        onText={onTyped}
+        kind="number"
+        error={error}
+        testId={testId}
+      />
       <div class="count-steps">
-        <PressButton icon="minus" label={fewer} onAct={() => step(-1)} testId={`${testId}-fewer`} />
-        <PressButton icon="plus" label={more} onAct={() => step(1)} testId={`${testId}-more`} />
+        <PressButton
+          icon="minus"
+          label={fewer}
+          name={named(fewer)}
+          onAct={() => step(-1)}
+          testId={`${testId}-fewer`}
+        />
+        <PressButton
+          icon="plus"
+          label={more}
+          name={named(more)}
+          onAct={() => step(1)}
+          testId={`${testId}-more`}
+        />
       </div>
     </div>
   );

@@ -99,6 +99,7 @@ const Line = ({ line, isFerrule, free, stages, onChange, onRemove }: LineProps) 
         error={eachProblem(line)}
         fewer={words.fewer}
         more={words.more}
+        of={partName(part)}
         testId={`bill-each-${part}`}
       />
       {!isFerrule && (

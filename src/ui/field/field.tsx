@@ -19,6 +19,8 @@ export interface FieldProps extends FieldWords {
   optional?: string | undefined;
   /** Signs of equal width, for codes. */
   code?: boolean | undefined;
+  /** For a screen reader, where several fields have the same label. Must contain the label. */
+  name?: string | undefined;
   /** The person leaves the slot. */
   onLeave?: (() => void) | undefined;
   /** Enter in the slot. */
@@ -67,6 +69,7 @@ export const Field = (props: FieldProps) => {
     dir: 'auto' as const,
     autoComplete: 'off' as const,
     'data-testid': props.testId,
+    'aria-label': props.name,
     'aria-invalid': words.error ? (true as const) : undefined,
     'aria-describedby': describedBy(ids, words),
     onBlur: props.onLeave,

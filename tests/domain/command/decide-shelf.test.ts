@@ -31,7 +31,7 @@ describe('finished pieces', () => {
     const shop = aFullShelf();
     move(shop, 'listed', line(10));
     expect(shop.refusal({ kind: 'move-on-shelf', to: 'listed', lines: [line(1)] })).toEqual({
-      kind: 'nothing-there',
+      kind: 'nothing-on-shelf',
     });
     expect(
       shop.refusal({ kind: 'move-on-shelf', to: 'sold', lines: [line(11, { from: 'listed' })] }),
@@ -60,10 +60,10 @@ describe('finished pieces', () => {
     const shop = aFullShelf();
     const bad = line(1, { variant: variant['plum-copper'] });
     expect(shop.refusal({ kind: 'move-on-shelf', to: 'listed', lines: [line(3), bad] })).toEqual({
-      kind: 'nothing-there',
+      kind: 'nothing-on-shelf',
     });
     expect(shop.refusal({ kind: 'move-on-shelf', to: 'listed', lines: [] })).toEqual({
-      kind: 'nothing-there',
+      kind: 'nothing-on-shelf',
     });
     expect(firsts(shop).listed).toBe(0);
   });

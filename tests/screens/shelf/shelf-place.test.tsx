@@ -220,6 +220,15 @@ describe('the listing', () => {
     expect(text('list-now')).toContain('List 6 pieces');
   });
 
+  test('tells the counts of its kinds apart for those who cannot see them', async () => {
+    await listing();
+    const fields = [...document.querySelectorAll('.listing-line input[type=text], .listing-line button')];
+    const names = fields.map((field) => field.getAttribute('aria-label'));
+    expect(names).toContain('Pieces: ash with copper, seconds');
+    expect(names).toContain('Fewer: ash with copper, firsts');
+    expect(new Set(names).size).toBe(6);
+  });
+
   test('lists what is chosen, and nothing while a count is wrong', async () => {
     await listing();
     screen.getByTestId(`list-${ash}-second`).click();

@@ -86,6 +86,7 @@ const Line = ({ line: { row, chosen, typed }, onSay }: LineProps) => {
   const { registers } = useShop();
   const { variant, grade, at } = row;
   const name = nameOf(registers, { register: 'variant', id: variant });
+  const kind = words.kind(name, shelfWords.grades[grade].toLowerCase());
   const bounds = { least: 1, most: at.shelf };
   const read = readWholeNumber(typed, bounds);
   const id = `${variant}-${grade}`;
@@ -99,7 +100,7 @@ const Line = ({ line: { row, chosen, typed }, onSay }: LineProps) => {
           data-testid={`list-${id}`}
         />
         <span>
-          <b dir="auto">{words.kind(name, shelfWords.grades[grade].toLowerCase())}</b>
+          <b dir="auto">{kind}</b>
           <span class="shelf-detail">{words.onShelf(at.shelf)}</span>
         </span>
       </label>
@@ -112,6 +113,7 @@ const Line = ({ line: { row, chosen, typed }, onSay }: LineProps) => {
           error={read.ok ? undefined : numberProblemWords(read.problem)}
           fewer={words.fewer}
           more={words.more}
+          of={kind}
           testId={`list-${id}-pieces`}
         />
       )}

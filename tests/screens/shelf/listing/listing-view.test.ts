@@ -46,7 +46,9 @@ describe('what is to be listed', () => {
     const shop = aFullShelf();
     const lines = chosenLines(linesToList(rowsToList(shop.shop), new Map())) ?? [];
     shop.act({ kind: 'move-on-shelf', to: 'listed', lines });
-    expect(shop.refusal({ kind: 'move-on-shelf', to: 'listed', lines })).toEqual({ kind: 'nothing-there' });
+    expect(shop.refusal({ kind: 'move-on-shelf', to: 'listed', lines })).toEqual({
+      kind: 'nothing-on-shelf',
+    });
     expect(rowsToList(shop.shop)).toEqual([]);
   });
 });
