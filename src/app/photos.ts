@@ -43,6 +43,8 @@ export interface Photos {
   readonly small: (photo: PhotoHash) => Promise<Blob | undefined>;
   readonly letGo: (photos: Iterable<PhotoHash>) => Promise<void>;
   readonly notes: () => Promise<PhotoNotes>;
+  /** Notes that these are in a file that a person has saved. */
+  readonly wentOut: (photos: PhotoNotes) => Promise<void>;
 }
 
 type PhotoWorker = Pick<Worker, 'postMessage' | 'addEventListener' | 'terminate'>;
@@ -103,11 +105,14 @@ export function openPhotos({ store, start, now }: PhotosParts): Photos {
       if (!found) return undefined;
       const held = new Set((await store.notes()).map(({ hash }) => hash));
       const counts = { added: 0, here: 0, refused: found.others };
+      const fromFile: PhotoHash[] = [];
       for (const [hash, bytes] of found.photos) {
+        fromFile.push(hash);
         if (held.has(hash)) counts.here += 1;
         else if (await takeInOne({ hash, bytes })) counts.added += 1;
         else counts.refused += 1;
       }
+      await store.wentOut(fromFile, now());
       return counts;
     },
     volumes: (photos) => volumesOf(photos),
@@ -132,6 +137,11 @@ export function openPhotos({ store, start, now }: PhotosParts): Photos {
     small: async (photo) => asJpeg(await store.small(photo)),
     letGo: store.letGo,
     notes: store.notes,
+    wentOut: (photos) =>
+      store.wentOut(
+        photos.map(({ hash }) => hash),
+        now(),
+      ),
   };
 }
 

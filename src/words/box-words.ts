@@ -22,7 +22,7 @@ export const boxWords = {
   tooSmallHelp: (codes: string) =>
     `The texts of ${codes} do not fit whole, and a caution is never cut. Choose a larger label, or shorten the texts.`,
   notCured: (count: number, codes: string) =>
-    `${pieces(count)} of ${codes} not finished: glue or finish may not have cured. Pack what has passed its last stage.`,
+    `${pieces(count)} of ${codes} ${count === 1 ? 'is' : 'are'} not finished: glue or finish may not have cured. Pack what has passed its last stage.`,
   noSheet: (codes: string) => `No sheet for ${codes}: its variant says so in Set-up, Variants.`,
   nothing:
     'These sheets say no more than wood, batch and tray: write finish, care and caution in Set-up, Labels.',

@@ -27,7 +27,7 @@ export const labelWords = {
   badLength: (least: number, most: number) =>
     `A length in mm from ${roundNumber(least)} to ${roundNumber(most)}, such as 38.1.`,
 
-  title: 'Labels and route cards',
+  title: 'Labels, cards and sheets',
   back: 'Back',
   labels: 'Labels',
   cards: 'Route cards',

@@ -35,6 +35,12 @@ export const photoWords = {
   onTablet: 'Photos on this tablet',
   onTabletLead:
     'Photos are no part of the copies of the records: save them here. A full file never changes, so only the last one has to be saved again. They are not sealed.',
+  inNoFile: (count: number) =>
+    count === 1
+      ? '1 photo is in no file yet: with this tablet it would be gone.'
+      : `${wholeNumber(count)} photos are in no file yet: with this tablet they would be gone.`,
+  reminder: (count: number) =>
+    `Photos are no part of these copies: ${photos(count)} ${count === 1 ? 'is' : 'are'} in no file yet. Save them under All copies.`,
   held: (count: number, bytes: number) =>
     count === 0 ? 'None is kept here.' : `${photos(count)}, ${megabytes(bytes)}.`,
   saveVolume: (number: number, all: number) => (all === 1 ? 'Save photos' : `Save ${number} of ${all}`),

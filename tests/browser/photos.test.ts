@@ -174,7 +174,9 @@ test('photos go out of one tablet as a file and into another, which then shows t
   await choose(hands, file('a.jpg', await turnedJpeg(page, 6)));
   await hands.goTo('#/set-up/files');
   await hands.at('photos-held').filter({ hasText: '1 photo' }).waitFor();
+  await hands.at('photos-in-no-file').filter({ hasText: '1 photo is in no file yet' }).waitFor();
   const [download] = await Promise.all([page.waitForEvent('download'), hands.tap('save-photos-1')]);
+  await hands.at('photos-in-no-file').waitFor({ state: 'detached' });
   const saved = await readFile(await download.path());
   const [kept] = await keptPhotos(page);
   const [zipped] = await filesInZip(saved);

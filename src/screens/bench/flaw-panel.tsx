@@ -62,7 +62,10 @@ export const FlawPanel = ({ view, reason, act, onDone }: FlawPanelProps) => {
         {step === 'outcome' && <FlawPhoto taken={photo !== null} onFile={setPhoto} />}
       </div>
       {step === 'outcome' ? (
-        <Outcomes view={view} reason={reason} onChoose={choose} />
+        <div class="flaw-judging">
+          <Outcomes view={view} reason={reason} onChoose={choose} />
+          {view.stage.kind === 'check' && <CriterionStandard reason={reason} />}
+        </div>
       ) : (
         <BenchGrid>
           {step === 'send-back' &&
@@ -113,7 +116,6 @@ export const FlawPanel = ({ view, reason, act, onDone }: FlawPanelProps) => {
           />
         )}
       </div>
-      {step === 'outcome' && view.stage.kind === 'check' && <CriterionStandard reason={reason} />}
     </section>
   );
 };

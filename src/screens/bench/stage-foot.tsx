@@ -4,6 +4,7 @@ import { stageWords as words } from '../../words/stage-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useSession } from '../parts/app-context.ts';
 import type { BenchView } from './bench-view.ts';
+import { RaiseDoor } from './raise-door.tsx';
 import { useKeyOf } from './use-bench-keys.ts';
 
 export interface StageFootProps {
@@ -16,7 +17,7 @@ export interface StageFootProps {
 /** Undo at one end; at the other what leaves the tray. */
 export const StageFoot = ({ view, onUndo, onPutBack, onNext }: StageFootProps) => {
   const session = useSession();
-  const { next, stage } = view;
+  const { next, stage, tray, grade } = view;
   const nothing = session.canUndo.value ? undefined : words.nothingToUndo;
   const undoKey = useKeyOf('undo', () => nothing === undefined && void onUndo());
   const nextKey = useKeyOf('next', () => next !== null && onNext(next), { closing: true });
@@ -43,6 +44,7 @@ export const StageFoot = ({ view, onUndo, onPutBack, onNext }: StageFootProps) =
             testId="put-back"
           />
         )}
+        {grade === 'second' && <RaiseDoor tray={tray.tray} stage={stage.id} />}
       </div>
       <div class="stage-leave bench-row">
         <PressButton

@@ -8,7 +8,6 @@ import { stageWords as words } from '../../words/stage-words.ts';
 import { useShop } from '../parts/app-context.ts';
 import { WoodName } from '../parts/wood-name.tsx';
 import type { BenchView } from './bench-view.ts';
-import { RaiseDoor } from './raise-door.tsx';
 
 /** The tray's code and running count, readable from two metres, with what the pieces are. */
 export const StageHead = ({ view, onGrade }: { view: BenchView; onGrade: (grade: Grade) => void }) => {
@@ -52,7 +51,6 @@ export const StageHead = ({ view, onGrade }: { view: BenchView; onGrade: (grade:
             testId="stage-grade"
           />
         )}
-        {grade === 'second' && <RaiseDoor tray={tray.tray} stage={stage.id} />}
       </div>
     </>
   );

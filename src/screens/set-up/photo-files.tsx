@@ -10,8 +10,14 @@ import { handOver } from '../parts/hand-over.ts';
 
 type Volume = ReturnType<Photos['volumes']>[number];
 
+export interface PhotoFilesProps {
+  readonly photos: Photos;
+  readonly notes: PhotoNotes;
+  readonly onSaved: () => void;
+}
+
 /** A button for each file that the photos go into. */
-export const PhotoFiles = ({ photos, notes }: { photos: Photos; notes: PhotoNotes }) => {
+export const PhotoFiles = ({ photos, notes, onSaved }: PhotoFilesProps) => {
   const { registers } = useShop();
   const [said, setSaid] = useState('');
   const [waiting, setWaiting] = useState<{ readonly number: number; readonly file: File }>();
@@ -27,6 +33,10 @@ export const PhotoFiles = ({ photos, notes }: { photos: Photos; notes: PhotoNote
       const file = waiting?.number === volume.number ? waiting.file : await fileOf(volume);
       const became = await handOver(file);
       setWaiting(became === 'tap-again' ? { number: volume.number, file } : undefined);
+      if (became !== 'tap-again' && became !== 'called-off') {
+        await photos.wentOut(volume.photos);
+        onSaved();
+      }
       setSaid(became === 'tap-again' ? filesWords.ready : became === 'called-off' ? '' : words.packed);
     } catch {
       setSaid(words.packFailed);

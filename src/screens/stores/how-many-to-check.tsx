@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { type QualityLimit, qualityLimits } from '../../domain/sampling/sampling-plan.ts';
-import { ChoiceRow } from '../../ui/field/choice-row.tsx';
+import { SelectField } from '../../ui/field/select-field.tsx';
 import { roundNumber } from '../../words/number-words.ts';
 import { samplingWords as words } from '../../words/sampling-words.ts';
 import { toCheck } from './sampling-view.ts';
@@ -14,9 +14,9 @@ export const HowManyToCheck = ({ came }: { readonly came: number | undefined }) 
   return (
     <div class="stores-check">
       <p>{words.lead}</p>
-      <ChoiceRow
+      <SelectField
         label={words.limit}
-        choices={qualityLimits.map((value) => ({ value, label: words.limitOf(value) }))}
+        options={qualityLimits.map((value) => ({ value, label: words.limitOf(value) }))}
         value={limit}
         onChoose={(next) => {
           lastLimit = next;

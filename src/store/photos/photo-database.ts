@@ -6,6 +6,8 @@ import { photoDatabaseOf } from './photo-database-name.ts';
 export interface PhotoNote extends PhotoFacts {
   /** When it came to this tablet, ms UTC. */
   readonly kept: number;
+  /** When it went out in a file, or came in from one, ms UTC; left out where it is in none. */
+  readonly out?: number;
 }
 
 /**

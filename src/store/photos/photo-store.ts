@@ -18,6 +18,8 @@ export interface PhotoStore {
   readonly small: (photo: PhotoHash) => Promise<Bytes | undefined>;
   /** Takes the bytes away; what is not there is no fault. */
   readonly letGo: (photos: Iterable<PhotoHash>) => Promise<void>;
+  /** Notes that photos are in a file outside of the tablet; what is not there is no fault. */
+  readonly wentOut: (photos: Iterable<PhotoHash>, now: number) => Promise<void>;
   /** What is known of all photos that are kept, in no order. */
   readonly notes: () => Promise<readonly PhotoNote[]>;
   readonly close: () => void;
@@ -58,6 +60,14 @@ export function openPhotoStore(shop: string): PhotoStore {
         void tx.objectStore('notes').delete(photo);
       }
       await tx.done;
+    },
+    async wentOut(photos, now) {
+      const notes = (await database()).transaction('notes', 'readwrite');
+      for (const photo of photos) {
+        const note = await notes.store.get(photo);
+        if (note) void notes.store.put({ ...note, out: now });
+      }
+      await notes.done;
     },
     notes: async () => (await database()).getAll('notes'),
     close() {

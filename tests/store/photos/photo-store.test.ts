@@ -39,6 +39,20 @@ test('what is let go is gone, and the others stay', async () => {
   expect((await store.notes()).map(({ hash }): PhotoHash => hash)).toEqual([aPhoto('b').hash]);
 });
 
+test('that photos went out in a file is kept with them, and says nothing of others', async () => {
+  const name = freshName();
+  const store = openPhotoStore(name);
+  await store.keep(photo('a'), 1);
+  await store.keep(photo('b'), 2);
+  await store.wentOut([aPhoto('a').hash, aPhoto('c').hash], 70);
+  store.close();
+  const notes = await openPhotoStore(name).notes();
+  expect(notes.toSorted((a, b) => a.kept - b.kept)).toEqual([
+    { ...aPhoto('a'), kept: 1, out: 70 },
+    { ...aPhoto('b'), kept: 2 },
+  ]);
+});
+
 test('two shops on one tablet have photos of their own', async () => {
   const [own, demo] = [openPhotoStore(freshName()), openPhotoStore(freshName())];
   await own.keep(photo('a'), 1);

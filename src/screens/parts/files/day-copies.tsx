@@ -4,6 +4,7 @@ import { PressButton } from '../../../ui/press/press-button.tsx';
 import { filesWords as words } from '../../../words/files-words.ts';
 import { goTo } from '../address.ts';
 import { useApp } from '../app-context.ts';
+import { PhotosReminder } from '../photos/photos-reminder.tsx';
 import { KeepButton, KeptState, OutsideState } from './copy-state.tsx';
 import { HandOutButton } from './hand-out-button.tsx';
 
@@ -25,6 +26,7 @@ export const DayCopies = () => {
           {desk.hasShelf && <KeepButton desk={desk} />}
         </div>
       </div>
+      <PhotosReminder />
       <div>
         <PressButton
           tone="quiet"

@@ -17,7 +17,8 @@ export const RaiseButton = ({ what, seconds, size, testId }: RaiseButtonProps): 
     <>
       <PressButton
         size={size}
-        icon="up"
+        // At the bench the words need the room.
+        icon={size === undefined ? 'up' : undefined}
         label={words.open}
         detail={words.openDetail}
         name={words.openName}

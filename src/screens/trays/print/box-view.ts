@@ -86,8 +86,8 @@ export function boxLabelTexts(
   { plain, heavy }: TextMeasures,
 ): LabelText[] {
   return [
-    { text: variant, largest: 4.6, least: 2.6, measure: heavy },
-    ...says.map((text) => ({ text, largest: 3.2, least: leastType, measure: plain })),
+    { text: variant, largest: 6, least: 2.6, measure: heavy },
+    ...says.map((text) => ({ text, largest: 4.4, least: leastType, measure: plain })),
   ];
 }
 
