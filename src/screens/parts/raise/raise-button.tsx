@@ -17,10 +17,10 @@ export const RaiseButton = ({ what, seconds, size, testId }: RaiseButtonProps): 
     <>
       <PressButton
         size={size}
-        // At the bench the words need the room.
+        // The foot of the stage screen has room for one word; the grade that is chosen says the rest.
         icon={size === undefined ? 'up' : undefined}
         label={words.open}
-        detail={words.openDetail}
+        detail={size === undefined ? words.openDetail : undefined}
         name={words.openName}
         onAct={() => setOpen(true)}
         testId={testId}
