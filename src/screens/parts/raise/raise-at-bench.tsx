@@ -8,11 +8,13 @@ export const RaiseAtBench = ({ tray, stage }: { readonly tray: TrayId; readonly 
   const shop = useShop();
   const code = shop.trays.get(tray)?.code ?? '';
   return (
-    <RaiseButton
-      what={code}
-      seconds={secondsOfTray(shop, tray, stage)}
-      size="bench-small"
-      testId="bench-raise"
-    />
+    <div class="stage-raise">
+      <RaiseButton
+        what={code}
+        seconds={secondsOfTray(shop, tray, stage)}
+        size="bench-small"
+        testId="bench-raise"
+      />
+    </div>
   );
 };

@@ -17,10 +17,10 @@ export const RaiseButton = ({ what, seconds, size, testId }: RaiseButtonProps): 
     <>
       <PressButton
         size={size}
-        // The foot of the stage screen has room for one word; the grade that is chosen says the rest.
+        // At the foot of the stage screen the words need the room.
         icon={size === undefined ? 'up' : undefined}
         label={words.open}
-        detail={size === undefined ? words.openDetail : undefined}
+        detail={words.openDetail}
         name={words.openName}
         onAct={() => setOpen(true)}
         testId={testId}
