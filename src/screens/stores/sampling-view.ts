@@ -6,7 +6,7 @@ import {
 } from '../../domain/sampling/sampling-plan.ts';
 
 /** What a plan lets through: of deliveries with `percent` bad the share (0 to 1) that is accepted. */
-export interface LetThrough {
+interface LetThrough {
   readonly percent: number;
   readonly share: number;
 }

@@ -29,7 +29,7 @@ export interface KeptSize {
 }
 
 /** What is to be said of a size, and why nothing may be printed on it. */
-export interface SizeJudgement {
+interface SizeJudgement {
   readonly notice: ComponentChildren;
   readonly refused?: string | undefined;
 }
