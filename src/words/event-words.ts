@@ -22,7 +22,7 @@ export function eventWords(event: ShopEvent, registers: Registers): string {
     case 'passed':
       return `${pieces(event.pieces)} passed ${stage(event.stage)}${earlyWords(event.early)}`;
     case 'flawed':
-      return `${flawWords(event, registers)} at ${stage(event.stage)}`;
+      return `${flawWords(event, registers)} at ${stage(event.stage)}${earlyWords(event.early)}`;
     case 'hold-begun':
       return `${pieces(total(event.moves))} loaded at ${stage(event.stage)}${warmthWords(event.celsius)}`;
     case 'recounted':

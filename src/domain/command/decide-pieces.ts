@@ -112,6 +112,7 @@ export function decideFlaw(
       parts,
       ...(toClean.length > 0 ? { toClean } : {}),
       elapsed: at.elapsed,
+      ...earlyBy(drawn, at.now),
     },
   ]);
 }

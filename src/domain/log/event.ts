@@ -51,6 +51,10 @@ const partDelta = v.object({ part: partId, pieces: v.pipe(v.number(), v.safeInte
 const about = { of: trayFactsSchema, moves: v.array(moveSchema) };
 /** Milliseconds since the last tap of the same spell, by a clock that cannot be set; null at a break. */
 const elapsed = v.nullable(v.pipe(v.number(), v.safeInteger(), v.minValue(0)));
+/** A clock that was wrong by decades may make a cure seem that short. */
+export const mostEarly = 100_000_000;
+/** Whole minutes by which pieces came out of a hold before its least time; left out where none did. */
+const early = v.exactOptional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(mostEarly)));
 const visit = {
   ...about,
   stage: stageId,
@@ -74,9 +78,6 @@ export type OutcomeKind = Outcome['kind'];
 const recountReason = v.picklist(['miscounted', 'found', 'lost', 'two-tablets']);
 export type RecountReason = v.InferOutput<typeof recountReason>;
 
-/** A clock that was wrong by decades may make a cure seem that short. */
-export const mostEarly = 100_000_000;
-
 const trayKinds = [
   v.object({ ...envelope, kind: v.literal('tray-made'), ...about }),
   v.object({ ...envelope, kind: v.literal('tray-split'), ...about, into: trayFactsSchema }),
@@ -85,8 +86,7 @@ const trayKinds = [
     ...envelope,
     kind: v.literal('passed'),
     ...visit,
-    /** Whole minutes by which pieces came out of a hold before its least time; left out where none did. */
-    early: v.exactOptional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(mostEarly))),
+    early,
   }),
   v.object({
     ...envelope,
@@ -97,6 +97,7 @@ const trayKinds = [
     outcome: outcomeSchema,
     /** Parts that a scrap saved and that have to be cleaned before they can be used again; left out where there are none. */
     toClean: v.exactOptional(v.array(partDelta)),
+    early,
   }),
   v.object({
     ...envelope,

@@ -9,21 +9,23 @@ import { stageWords as words } from '../../words/stage-words.ts';
 import { useShop } from '../parts/app-context.ts';
 import { type BenchView, outcomesFor, salvageChoices, sendBackStages, spotOf } from './bench-view.ts';
 import { CriterionStandard } from './criterion-hint.tsx';
+import { EarlyQuestion } from './early-question.tsx';
 import { FlawPhoto, useFlawPhoto } from './flaw-photo.tsx';
 import { HowMany } from './how-many.tsx';
 
 export interface FlawPanelProps {
   readonly view: BenchView;
   readonly reason: ReasonId;
+  readonly now: number;
   /** True when it was done. */
   readonly act: (command: Command) => Promise<boolean>;
   readonly onDone: () => void;
 }
 
-type Step = 'outcome' | 'send-back' | 'salvage' | 'also';
+type Step = 'outcome' | 'send-back' | 'salvage' | 'also' | { readonly early: Outcome };
 
-/** What becomes of a flawed piece: one tap, or two where a stage or the saved parts must be named. */
-export const FlawPanel = ({ view, reason, act, onDone }: FlawPanelProps) => {
+/** What becomes of a flawed piece: one tap, or two where a stage or the saved parts must be named. Asks once of a cure. */
+export const FlawPanel = ({ view, reason, now, act, onDone }: FlawPanelProps) => {
   const shop = useShop();
   const [step, setStep] = useState<Step>('outcome');
   const [also, setAlso] = useState<ReadonlySet<ReasonId>>(new Set());
@@ -33,7 +35,9 @@ export const FlawPanel = ({ view, reason, act, onDone }: FlawPanelProps) => {
   const reasonName = (id: ReasonId) => nameOf(shop.registers, { register: 'reason', id });
   const spot = spotOf(view, view.stage.kind === 'hold' && view.held[view.grade] > 0 ? 'held' : 'waiting');
 
-  const finish = async (outcome: Outcome) => {
+  const isEarly = spot.at === 'held' && pieces > view.mayComeOut;
+  const finish = (outcome: Outcome) => (isEarly ? setStep({ early: outcome }) : void take(outcome));
+  const take = async (outcome: Outcome) => {
     onDone();
     const reasons = [reason, ...also];
     const isDone = await act({ kind: 'flaw', spot, pieces, reasons, outcome });
@@ -41,11 +45,14 @@ export const FlawPanel = ({ view, reason, act, onDone }: FlawPanelProps) => {
   };
   const choose = (kind: OutcomeKind) => {
     if (kind === 'sent-back') return setStep('send-back');
-    if (kind !== 'scrapped') return void finish({ kind });
+    if (kind !== 'scrapped') return finish({ kind });
     const choices = salvageChoices(shop, view);
-    return choices.length > 1 ? setStep('salvage') : void finish({ kind, saved: [] });
+    return choices.length > 1 ? setStep('salvage') : finish({ kind, saved: [] });
   };
 
+  if (typeof step === 'object') {
+    return <EarlyQuestion view={view} now={now} onKeep={onDone} onTakeOut={() => void take(step.early)} />;
+  }
   const question = {
     outcome: words.whatBecomes([reason, ...also].map(reasonName).join(', ')),
     'send-back': words.whereTo,
@@ -74,12 +81,12 @@ export const FlawPanel = ({ view, reason, act, onDone }: FlawPanelProps) => {
                 key={stage}
                 size="bench"
                 label={nameOf(shop.registers, { register: 'stage', id: stage })}
-                onAct={() => void finish({ kind: 'sent-back', to: stage })}
+                onAct={() => finish({ kind: 'sent-back', to: stage })}
                 testId={`back-to-${stage}`}
               />
             ))}
           {step === 'salvage' && (
-            <Salvage view={view} onSave={(saved) => void finish({ kind: 'scrapped', saved: [...saved] })} />
+            <Salvage view={view} onSave={(saved) => finish({ kind: 'scrapped', saved: [...saved] })} />
           )}
           {step === 'also' &&
             view.stage.reasons

@@ -2,8 +2,8 @@ import { useState } from 'preact/hooks';
 import { BenchGrid } from '../../ui/bench/bench-grid.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { stageWords as words } from '../../words/stage-words.ts';
-import { readyIn } from '../../words/time-words.ts';
 import { spotOf } from './bench-view.ts';
+import { cureWords, EarlyQuestion } from './early-question.tsx';
 import { FlawButtons } from './flaw-buttons.tsx';
 import type { ActsProps } from './pass-acts.tsx';
 import { useKeyOf } from './use-bench-keys.ts';
@@ -26,32 +26,9 @@ export const HoldActs = ({ view, act, onFlaw, now }: ActsProps & { now: number }
     () => (held.shown > 0 ? takeOut(ready) : waiting.shown > 0 && load(waiting.shown)),
     { closing: true },
   );
-  const cure = cureWords(view, now);
   if (early !== null) {
     return (
-      <section class="flaw-panel" aria-label={words.takeOutEarlyTitle}>
-        <h2 class="flaw-question">
-          {words.takeOutEarlyTitle}: {cure}
-        </h2>
-        <BenchGrid>
-          <PressButton
-            size="bench"
-            main
-            tone="go"
-            icon="hold"
-            label={words.keepCuring}
-            onAct={() => setEarly(null)}
-          />
-          <PressButton
-            size="bench"
-            tone="flaw"
-            closing
-            label={words.takeOutEarly}
-            onAct={() => unload(early)}
-            testId="take-out-early"
-          />
-        </BenchGrid>
-      </section>
+      <EarlyQuestion view={view} now={now} onKeep={() => setEarly(null)} onTakeOut={() => unload(early)} />
     );
   }
   const noneWaits = waiting.shown <= 0 ? words.nothingLeft : undefined;
@@ -64,7 +41,7 @@ export const HoldActs = ({ view, act, onFlaw, now }: ActsProps & { now: number }
         tone={view.readyNow > 0 ? 'go' : 'plain'}
         icon="pass"
         label={words.takeOutAll(Math.max(0, ready))}
-        detail={cure}
+        detail={cureWords(view, now)}
         disabledReason={noneHeld}
         keyHint={key}
         closing
@@ -99,10 +76,3 @@ export const HoldActs = ({ view, act, onFlaw, now }: ActsProps & { now: number }
     </BenchGrid>
   );
 };
-
-/** When the soonest is ready, and that it may come out already. */
-function cureWords({ ready, readyNow, mayComeOut }: ActsProps['view'], now: number): string | undefined {
-  if (ready === null) return undefined;
-  const when = readyIn(ready, now);
-  return readyNow === 0 && mayComeOut > 0 ? `${words.mayComeOut} · ${when}` : when;
-}

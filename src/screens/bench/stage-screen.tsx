@@ -83,7 +83,7 @@ export const StageScreen = ({ stage, tray }: StageScreenProps) => {
       head={<StageHead view={view} onGrade={setGrade} />}
       acts={
         flaw !== null ? (
-          <FlawPanel view={view} reason={flaw} act={act} onDone={() => setFlaw(null)} />
+          <FlawPanel view={view} reason={flaw} now={now} act={act} onDone={() => setFlaw(null)} />
         ) : view.stage.kind === 'hold' ? (
           <HoldActs {...choose} now={now} />
         ) : (

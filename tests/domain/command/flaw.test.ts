@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { piecesAt } from '../../../src/domain/command/draw.ts';
 import type { Outcome } from '../../../src/domain/log/event.ts';
 import type { Grade } from '../../../src/domain/log/place.ts';
+import { factOf } from '../../../src/domain/shop/registers.ts';
+import { eventWords } from '../../../src/words/event-words.ts';
 import { aWorkshop, backTo, lowered, mended, scrapped, type TestShop } from '../../support/a-shop.ts';
 import { reason, type StageName, stage } from '../../support/workshop.ts';
 import { badCounts } from './bad-counts.ts';
@@ -81,6 +83,36 @@ describe('what becomes of a flawed piece', () => {
       { from: { at: 'held' }, to: { at: 'waiting', stage: 'turn' } },
     ]);
   });
+
+  test.each([
+    ['mended', mended],
+    ['lowered', lowered],
+    ['sent back', backTo('bore')],
+    ['scrapped', scrapped()],
+  ])(
+    '%s out of the clamps, it says by how many minutes that was too early, and nothing from then on',
+    (_, outcome) => {
+      const shop = aWorkshop();
+      const fact = factOf(shop.shop.registers, { register: 'stage', id: stage.glue });
+      if (fact?.kind !== 'hold') throw new Error('gluing is a hold');
+      shop.set({ register: 'stage', id: stage.glue, value: { ...fact, leastMinutes: 240 } });
+      const tray = shop.tray('ash-copper', 4);
+      shop.pass(tray, 'bore', { pieces: 4 });
+      const loaded = shop.clock();
+      const goTo = (minutes: number) => shop.later(minutes + (loaded - shop.clock()) / 60_000);
+      shop.load(tray, 'glue', { pieces: 3 });
+      goTo(179.5);
+      shop.flaw(tray, 'glue', { why: 'gap', outcome, held: true, pieces: 2 });
+      expect(flawedOf(shop).early).toBe(61);
+      expect(eventWords(flawedOf(shop), shop.shop.registers)).toMatch(/ at Glue, 1 h 1 min early$/);
+      goTo(240);
+      shop.flaw(tray, 'glue', { why: 'gap', outcome, held: true });
+      expect(flawedOf(shop)).not.toHaveProperty('early');
+      // What never went into the clamps cannot come out of them.
+      shop.flaw(tray, 'glue', { why: 'gap', outcome });
+      expect(flawedOf(shop)).not.toHaveProperty('early');
+    },
+  );
 
   test('carries its grade, its reasons, what became of it and how many had been there before', () => {
     const { shop, tray } = threeToTurn();

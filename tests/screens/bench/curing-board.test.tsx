@@ -9,7 +9,8 @@ import { curingView } from '../../../src/screens/bench/curing/curing-view.ts';
 import { shortTime } from '../../../src/words/curing-words.ts';
 import { eventWords } from '../../../src/words/event-words.ts';
 import { aWorkshop } from '../../support/a-shop.ts';
-import { batch, cureMinutes, resource, stage, variant } from '../../support/workshop.ts';
+import { loaded, withLeast } from '../../support/loaded-tray.ts';
+import { cureMinutes, resource, stage } from '../../support/workshop.ts';
 import { type Mounted, mount, press, type } from '../set-up/mount.tsx';
 
 const minute = 60_000;
@@ -21,35 +22,6 @@ afterEach(() => void vi.useRealTimers());
 function goBy(hands: Mounted['hands'], ms: number): void {
   hands.pass(ms);
   act(() => void vi.advanceTimersByTime(5000));
-}
-
-/** A tray of the session with so many pieces in the clamps. */
-async function loaded(session: Session, pieces: number) {
-  const done = async (command: Parameters<Session['act']>[0]) => {
-    const result = await session.act(command);
-    if (result.kind === 'refused') throw new Error(JSON.stringify(result.problem));
-    return result.events;
-  };
-  const made = await done({
-    ...{ kind: 'make-trays', variant: variant['ash-copper'], batch: batch.spring, pieces, trays: 1 },
-  });
-  const event = made.find(({ kind }) => kind === 'tray-made');
-  if (event?.kind !== 'tray-made') throw new Error('no tray was made');
-  const { tray, code } = event.of;
-  const spot = (name: 'bore' | 'glue') =>
-    ({ tray, stage: stage[name], at: 'waiting', grade: 'first', shown: pieces }) as const;
-  await done({ kind: 'pass', spot: spot('bore'), pieces });
-  await done({ kind: 'load', spot: spot('glue'), pieces });
-  return { tray, code };
-}
-
-async function withLeast(session: Session, leastMinutes: number) {
-  const fact = factOf(session.view.value.shop.registers, { register: 'stage', id: stage.glue });
-  if (fact?.kind !== 'hold') throw new Error('gluing is a hold');
-  await session.act({
-    kind: 'set',
-    set: { register: 'stage', id: stage.glue, value: { ...fact, leastMinutes } },
-  });
 }
 
 const textOf = (testId: string) => screen.getByTestId(testId).textContent;
