@@ -1,6 +1,7 @@
 import type { BulkMove } from '../domain/command/bulk-move.ts';
 import type { Labelled } from '../domain/label/find-labelled.ts';
 import { pieces } from './number-words.ts';
+import { duration } from './time-words.ts';
 
 /** The words of the screen that reads labels, and of what was read anywhere in the app. */
 export const scanWords = {
@@ -43,6 +44,11 @@ export const scanWords = {
   done: 'Done',
   takenBack: 'Taken back',
   stillCures: (ready: string) => `Still cures: ${ready}.`,
+  staysIn: (n: number, short: number) => `${pieces(n)} must cure ${duration(short)} more.`,
+  isEarly: (n: number, short: number) =>
+    `${pieces(n)} up to ${duration(short)} too early. The data sheet rules.`,
+  takeEarlyOf: (code: string) => `Take out early: ${code}`,
+  letCureOf: (code: string) => `Let it cure: ${code}`,
   nothingFor: {
     'into-clamps': 'No piece of it waits for the clamps.',
     'out-of-clamps': 'No piece of it is in the clamps.',

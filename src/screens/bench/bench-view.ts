@@ -2,9 +2,9 @@ import type { Spot } from '../../domain/command/command.ts';
 import { partsHeld } from '../../domain/command/parts.ts';
 import type { OutcomeKind } from '../../domain/log/event.ts';
 import type { PartId, ReasonId, StageId, TrayId } from '../../domain/log/ids.ts';
-import { type Grade, leastOf } from '../../domain/log/place.ts';
+import type { Grade } from '../../domain/log/place.ts';
 import { likeliestOutcomes } from '../../domain/rollup/flaw-table.ts';
-import { holds } from '../../domain/rollup/holds.ts';
+import { holds, mayComeOut, piecesOf } from '../../domain/rollup/holds.ts';
 import { stagesOfTray, traysAtStage } from '../../domain/rollup/waiting.ts';
 import { routeOfBatch, stagesBefore } from '../../domain/route/route.ts';
 import type { StageFact } from '../../domain/set-up/facts.ts';
@@ -53,8 +53,6 @@ export function benchView(shop: Shop, asked: Asked): BenchView | undefined {
   );
   const grade =
     asked.grade && has(asked.grade) ? asked.grade : !has('first') && has('second') ? 'second' : 'first';
-  const ofGrade = curing.filter((hold) => hold.grade === grade);
-  const firstShort = ofGrade.findIndex((hold) => leastOf(hold) > asked.now);
   return {
     tray,
     stage: { ...fact, id: asked.stage },
@@ -62,10 +60,11 @@ export function benchView(shop: Shop, asked: Asked): BenchView | undefined {
     held,
     grade,
     ready: curing[0]?.ready ?? null,
-    readyNow: curing.filter(({ ready }) => ready <= asked.now).reduce((sum, { pieces }) => sum + pieces, 0),
-    mayComeOut: ofGrade
-      .slice(0, firstShort < 0 ? ofGrade.length : firstShort)
-      .reduce((sum, { pieces }) => sum + pieces, 0),
+    readyNow: piecesOf(curing.filter(({ ready }) => ready <= asked.now)),
+    mayComeOut: mayComeOut(
+      curing.filter((hold) => hold.grade === grade),
+      asked.now,
+    ),
     next: nextTray(shop, asked),
     onRoute: routeOfBatch(shop.registers, tray.batch)?.includes(asked.stage) ?? false,
   };

@@ -6,11 +6,15 @@ import {
   commandsOf,
 } from '../../../src/domain/command/bulk-move.ts';
 import type { TrayId } from '../../../src/domain/log/ids.ts';
+import { factOf } from '../../../src/domain/shop/registers.ts';
 import { aWorkshop, lowered, type TestShop } from '../../support/a-shop.ts';
 import { cureMinutes, stage } from '../../support/workshop.ts';
 
 const linesOf = (tablet: TestShop, move: BulkMove, ...trays: readonly TrayId[]) =>
-  bulkLines(tablet.shop, { move, trays, now: tablet.clock() });
+  bulkLines(tablet.shop, { move, trays, early: new Set(), now: tablet.clock() });
+/** The line of one tray whose pieces are asked for before their least time. */
+const earlyLine = (tablet: TestShop, move: BulkMove, tray: TrayId) =>
+  bulkLines(tablet.shop, { move, trays: [tray], early: new Set([tray]), now: tablet.clock() })[0];
 
 /** A line in short: the taps with their counts, or why there are none. */
 function short(line: BulkLine | undefined): unknown {
@@ -66,6 +70,43 @@ test('of pieces that were clamped at two times only those that are cured come ou
   tablet.load(tray, 'glue', { pieces: 3 });
   tablet.later(cureMinutes - 30);
   expect(short(linesOf(tablet, 'out-of-clamps', tray)[0])).toEqual(['pass 2 first held at glue, then turn']);
+});
+
+test('what may come out comes out unasked; what is short of its least time when that is asked for, and that is recorded', () => {
+  const tablet = aWorkshop();
+  const fact = factOf(tablet.shop.registers, { register: 'stage', id: stage.glue });
+  if (fact?.kind !== 'hold') throw new Error('gluing is a hold');
+  tablet.set({ register: 'stage', id: stage.glue, value: { ...fact, leastMinutes: 240 } });
+  const tray = atClamps(tablet, 6);
+  const begun = tablet.clock();
+  const goTo = (minutes: number) => tablet.later(minutes + (begun - tablet.clock()) / 60_000);
+  tablet.load(tray, 'glue', { pieces: 2 });
+  goTo(60);
+  tablet.load(tray, 'glue', { pieces: 3 });
+  const second = tablet.clock();
+  tablet.load(tray, 'glue', { grade: 'second' });
+  const [still] = linesOf(tablet, 'out-of-clamps', tray);
+  expect(short(still)).toMatchObject({ kind: 'still-cures' });
+  expect(still?.early).toMatchObject({ pieces: 6 });
+  goTo(245);
+  const [line] = linesOf(tablet, 'out-of-clamps', tray);
+  expect(short(line)).toEqual(['pass 2 first held at glue, then turn']);
+  expect(line?.early?.pieces).toBe(4);
+  expect((line?.early?.least ?? 0) - second).toBeGreaterThanOrEqual(240 * 60_000);
+  const asked = earlyLine(tablet, 'out-of-clamps', tray);
+  expect(short(asked)).toEqual([
+    'pass 5 first held at glue, then turn',
+    'pass 1 second held at glue, then turn',
+  ]);
+  doAll(tablet, asked ? [asked] : []);
+  expect(tablet.log.slice(-2)).toMatchObject([
+    { kind: 'passed', pieces: 5, early: 55 },
+    { kind: 'passed', pieces: 1 },
+  ]);
+  expect(tablet.log.at(-1)).toHaveProperty('early');
+  // What waits for the clamps is not early, whatever is asked.
+  const waits = atClamps(tablet, 2);
+  expect(short(earlyLine(tablet, 'out-of-clamps', waits))).toEqual({ kind: 'nothing-there' });
 });
 
 test('clamps that a tray before it in the list takes are not there for the next one', () => {

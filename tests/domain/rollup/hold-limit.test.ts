@@ -80,7 +80,7 @@ describe('shared clamps', () => {
     const small = shop.tray('ash-copper', 15);
     shop.pass(small, 'bore', { pieces: 15 });
     const lines = bulkLines(shop.shop, {
-      ...{ move: 'into-clamps', trays: [other, small, tray], now: shop.clock() },
+      ...{ move: 'into-clamps', trays: [other, small, tray], early: new Set(), now: shop.clock() },
     });
     expect(lines.map((line) => (line.kind === 'would' ? line.kind : line.why))).toEqual([
       'would',

@@ -4,9 +4,10 @@ import { Panel } from '../../../ui/panel/panel.tsx';
 import { PressButton } from '../../../ui/press/press-button.tsx';
 import { problemWords } from '../../../words/problem-words.ts';
 import { scanWords as words } from '../../../words/scan-words.ts';
+import { stageWords } from '../../../words/stage-words.ts';
 import { useShop } from '../../parts/app-context.ts';
 import { useNow } from '../../parts/use-now.ts';
-import { wouldNotWords, wouldWords } from './scan-view.ts';
+import { earlyWords, wouldNotWords, wouldWords } from './scan-view.ts';
 import type { Bulk, ListedTray } from './use-bulk.ts';
 
 export interface BulkListProps {
@@ -59,11 +60,12 @@ const Line = ({ of, move, bulk }: { of: ListedTray; move: BulkMove; bulk: Bulk }
   const shop = useShop();
   const now = useNow();
   const { registers } = shop;
-  const { tray, line, done } = of;
+  const { tray, line, done, early } = of;
   const code = shop.trays.get(tray)?.code ?? '';
   const says =
     line.kind === 'would' ? wouldWords(line, registers) : [wouldNotWords(line, { move, registers, now })];
   const isDone = done?.problem === null;
+  const earlySays = isDone ? undefined : earlyWords(line, { asked: early, now });
   const isRefused = done ? !isDone : line.kind === 'would-not';
   return (
     <li
@@ -77,12 +79,23 @@ const Line = ({ of, move, bulk }: { of: ListedTray; move: BulkMove; bulk: Bulk }
         {says.map((each) => (
           <p key={each}>{each}</p>
         ))}
+        {earlySays && <p data-testid={`bulk-early-says-${code}`}>{earlySays}</p>}
         {done?.problem && (
           <p class="trays-refusal" role="alert">
             {problemWords(done.problem, registers)}
           </p>
         )}
       </div>
+      {earlySays && (
+        <PressButton
+          icon={early ? 'hold' : undefined}
+          tone={early ? 'go' : 'flaw'}
+          label={early ? stageWords.keepCuring : stageWords.takeOutEarly}
+          name={early ? words.letCureOf(code) : words.takeEarlyOf(code)}
+          onAct={() => bulk.takeEarly(tray, !early)}
+          testId={`bulk-early-${code}`}
+        />
+      )}
       {done && done.events.length > 0 ? (
         <PressButton
           icon="undo"

@@ -52,6 +52,16 @@ function stepWords({ command, next }: BulkStep, stageName: (id: StageId) => stri
   return spot.at === 'held' ? words.unload(pieces, stage, to) : words.pass(pieces, stage, to);
 }
 
+/** What of a line is early: that it stays in, or by how much it comes out too soon; undefined for nothing. */
+export function earlyWords(
+  { early }: Pick<BulkLine, 'early'>,
+  { asked, now }: { asked: boolean; now: number },
+): string | undefined {
+  if (early === null || early.least <= now) return undefined;
+  const short = early.least - now;
+  return asked ? words.isEarly(early.pieces, short) : words.staysIn(early.pieces, short);
+}
+
 /** Why a line would do nothing. */
 export function wouldNotWords(
   { why }: WouldNot,

@@ -12,6 +12,8 @@ export interface ListedTray {
   readonly tray: TrayId;
   readonly line: BulkLine;
   readonly done: Done | null;
+  /** That its pieces come out before their least time was asked for. */
+  readonly early: boolean;
 }
 
 export interface Bulk {
@@ -22,6 +24,8 @@ export interface Bulk {
   /** Adds a tray; false when it is in the list already. */
   readonly add: (tray: TrayId) => boolean;
   readonly leaveOut: (tray: TrayId) => void;
+  /** Whether pieces of it come out before their least time too. */
+  readonly takeEarly: (tray: TrayId, asked: boolean) => void;
   /** Does all that can be done; whether every tray of it was moved. */
   readonly doAll: () => Promise<boolean>;
   /** Takes back what was done with a tray: it then stands in the list as before. */
@@ -38,18 +42,22 @@ export function useBulk(move: BulkMove): Bulk {
   // Two labels of one picture are added before the list is drawn again.
   const trays = useSignal<readonly TrayId[]>([]);
   const [done, setDone] = useState<ReadonlyMap<TrayId, Done>>(new Map());
+  const [early, setEarly] = useState<ReadonlySet<TrayId>>(new Set());
   const [busy, setBusy] = useState(false);
   const isDone = (tray: TrayId) => done.get(tray)?.problem === null;
   const open = trays.value.filter((tray) => !isDone(tray));
   const lines = new Map(
-    bulkLines(shop, { move, trays: open, now }).map((line, index) => [open[index], line]),
+    bulkLines(shop, { move, trays: open, early, now }).map((line, index) => [open[index], line]),
   );
   const listed = trays.value.flatMap((tray): ListedTray[] => {
     const was = done.get(tray) ?? null;
     const line = was && isDone(tray) ? was.line : lines.get(tray);
-    return line ? [{ tray, line, done: was }] : [];
+    return line ? [{ tray, line, done: was, early: early.has(tray) }] : [];
   });
   const would = listed.flatMap(({ tray, line }) => (!isDone(tray) && line.kind === 'would' ? [line] : []));
+
+  const takeEarly = (tray: TrayId, asked: boolean) =>
+    setEarly((before) => (asked ? new Set(before).add(tray) : without(before, tray)));
 
   return {
     listed,
@@ -62,7 +70,9 @@ export function useBulk(move: BulkMove): Bulk {
     },
     leaveOut(tray) {
       trays.value = trays.peek().filter((each) => each !== tray);
+      takeEarly(tray, false);
     },
+    takeEarly,
     async doAll() {
       setBusy(true);
       const results: Done[] = [];
@@ -86,11 +96,17 @@ export function useBulk(move: BulkMove): Bulk {
           return;
         }
       }
+      takeEarly(tray, false);
       setDone((before) => new Map([...before].filter(([each]) => each !== tray)));
     },
     renew(keep) {
       trays.value = keep === 'open' ? open : [];
       setDone(new Map());
+      setEarly(new Set());
     },
   };
+}
+
+function without(trays: ReadonlySet<TrayId>, tray: TrayId): ReadonlySet<TrayId> {
+  return new Set([...trays].filter((each) => each !== tray));
 }

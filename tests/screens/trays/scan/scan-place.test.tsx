@@ -8,6 +8,7 @@ import type { TrayId } from '../../../../src/domain/log/ids.ts';
 import { trayCode } from '../../../../src/domain/tray/tray-code.ts';
 import { labelTaker } from '../../../../src/screens/parts/label-news.ts';
 import { ScanPlace } from '../../../../src/screens/trays/scan/scan-place.tsx';
+import { loaded, withLeast } from '../../../support/loaded-tray.ts';
 import { batch, stage, variant } from '../../../support/workshop.ts';
 import { mount, press, settle, take } from '../../set-up/mount.tsx';
 
@@ -44,6 +45,7 @@ async function read(text: string): Promise<void> {
   act(() => labelTaker.value?.(text));
   await settle();
 }
+const textOf = (testId: string) => screen.getByTestId(testId).textContent;
 const says = () => screen.getByTestId('scan-says').textContent;
 const line = (code: string) => screen.getByTestId(`bulk-line-${code}`).textContent;
 
@@ -138,6 +140,30 @@ describe('several trays in a row', () => {
     expect(screen.queryByTestId(`bulk-line-${one.code}`)).toBeNull();
     await read(one.label);
     expect(line(one.code)).toContain('Still cures: ready in 12 h');
+  });
+
+  test('what still cures comes out when that is asked for at its line, which says and records by how much', async () => {
+    const { session, hands } = await mount(<ScanPlace stage={null} />);
+    await withLeast(session, 240);
+    const { tray, code } = await loaded(session, 6);
+    hands.pass(200 * 60_000);
+    await take('scan-for-out-of-clamps');
+    await read(code);
+    expect(screen.getByTestId('bulk-do').getAttribute('aria-disabled')).toBe('true');
+    expect(textOf(`bulk-early-says-${code}`)).toBe('6 pieces must cure 40 min more.');
+    await press(`bulk-early-${code}`);
+    expect(textOf(`bulk-early-says-${code}`)).toBe('6 pieces up to 40 min too early. The data sheet rules.');
+    // Thought better of, and asked for once more.
+    await press(`bulk-early-${code}`);
+    expect(line(code)).toContain('Still cures');
+    await press(`bulk-early-${code}`);
+    await press('bulk-do');
+    const last = () => session.acts.value.at(-1)?.events.at(-1);
+    expect(last()).toMatchObject({ kind: 'passed', pieces: 6, early: 40, of: { tray } });
+    expect(screen.queryByTestId(`bulk-early-${code}`)).toBeNull();
+    // Taken back, it is asked about again.
+    await press(`bulk-undo-${code}`);
+    expect(textOf(`bulk-early-says-${code}`)).toBe('6 pieces must cure 40 min more.');
   });
 
   test('what the shop refuses after all stands at its line', async () => {
