@@ -30,6 +30,8 @@ export const curingWords = {
   loadAt: (stage: string) => `Load at ${stage}`,
   mixFor: (stage: string) => `Mix for ${stage}`,
   calendar: 'Calendar',
+  calendarAfter:
+    'A newer file updates the entries of an older one. What has come out since stays in the calendar: delete it there.',
   undo: 'Undo',
   nothingToUndo: 'nothing yet',
 

@@ -11,7 +11,9 @@ export interface CalendarParts {
 
 /**
  * The times at which rounds are ready, as an iCalendar stream (RFC 5545): an event and an alarm each, in UTC, so that no
- * zone has to be told. A round keeps its UID (3.8.4.7) however often it is exported, and so takes the place of itself.
+ * zone has to be told. A round keeps its UID (3.8.4.7) however often it is exported and whatever more is loaded into it. A
+ * later export has a SEQUENCE that is greater, or the same with a later DTSTAMP, so that it takes the place of an earlier
+ * one (3.8.7.4; RFC 5546, 2.1.5).
  */
 export function cureCalendar(rounds: readonly CureRound[], { now, name, say }: CalendarParts): string {
   const lines = [
@@ -28,13 +30,14 @@ export function cureCalendar(rounds: readonly CureRound[], { now, name, say }: C
 }
 
 function eventOf(
-  { tray, stage, ready }: CureRound,
+  { tray, stage, soonest, ready }: CureRound,
   { now, summary, description }: { now: number; summary: string; description: string },
 ): readonly string[] {
   return [
     'BEGIN:VEVENT',
-    `UID:${tray.tray}.${stage}.${ready}.cure.tallywright`,
+    `UID:${tray.tray}.${stage}.${soonest}.cure.tallywright`,
     `DTSTAMP:${utc(now)}`,
+    `SEQUENCE:${revision(now)}`,
     `DTSTART:${utc(ready)}`,
     'DURATION:PT15M',
     `SUMMARY:${escaped(summary)}`,
@@ -48,6 +51,9 @@ function eventOf(
     'END:VEVENT',
   ];
 }
+
+/** Exports are not remembered, so the time stands for their number: whole minutes, which fit into 31 bits (3.3.8). */
+const revision = (now: number) => Math.floor(now / 60_000);
 
 /** A moment as a date with UTC time (3.3.5), to the second: one begun counts, so that nothing is told too soon. */
 function utc(ms: number): string {

@@ -52,6 +52,8 @@ export interface CureRound {
   readonly stage: StageId;
   readonly pieces: number;
   readonly grades: Readonly<Record<Grade, number>>;
+  /** When its first piece is ready, which no later load into it changes; ms UTC. */
+  readonly soonest: number;
   /** When the last piece of it is ready, and from when on all of it may come out without being asked about; ms UTC. */
   readonly ready: number;
   readonly least: number;
@@ -75,7 +77,10 @@ export function cureRounds(shop: Shop): readonly CureRound[] {
       rounds[place] = { ...before, pieces: before.pieces + pieces, grades, ready, least };
     } else {
       const grades = { first: 0, second: 0, [grade]: pieces };
-      latest.set(key, rounds.push({ tray, stage, pieces, grades, ready, least: leastOf(hold) }) - 1);
+      latest.set(
+        key,
+        rounds.push({ tray, stage, pieces, grades, soonest: ready, ready, least: leastOf(hold) }) - 1,
+      );
     }
   }
   return rounds.sort((a, b) => a.ready - b.ready);

@@ -11,10 +11,12 @@ type State =
 export interface FileButtonProps extends Pick<PressButtonProps, 'label' | 'detail' | 'tone' | 'size'> {
   readonly make: () => Promise<File>;
   readonly testId: string;
+  /** What is to be known of the file once it was handed over. */
+  readonly after?: string;
 }
 
 /** Makes a file of the shop as it is now and hands it over. */
-export const FileButton = ({ make, testId, ...look }: FileButtonProps) => {
+export const FileButton = ({ make, testId, after, ...look }: FileButtonProps) => {
   const [state, setState] = useState<State>({ kind: 'idle' });
   const give = async () => {
     try {
@@ -33,6 +35,9 @@ export const FileButton = ({ make, testId, ...look }: FileButtonProps) => {
       <p role="status" data-testid={`${testId}-said`}>
         {saidOf(state)}
       </p>
+      {after && state.kind === 'made' && state.became !== 'tap-again' && state.became !== 'called-off' && (
+        <p data-testid={`${testId}-after`}>{after}</p>
+      )}
     </div>
   );
 };

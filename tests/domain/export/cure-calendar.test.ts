@@ -67,6 +67,61 @@ describe('the calendar of cures', () => {
     expect(new Set(idsAt(now)).size).toBe(3);
   });
 
+  test('of a round that was loaded into, taken from or undone updates the entry that a calendar has', () => {
+    const tablet = aWorkshop();
+    const tray = tablet.tray('ash-copper', 6);
+    tablet.pass(tray, 'bore', { pieces: 6 });
+    const calendar = new Map<string, ICAL.Event>();
+    /** Brings a file in as RFC 5546, 2.1.5 has it: the greater SEQUENCE stands, of equal ones the later DTSTAMP. */
+    const bringIn = () => {
+      const parts = {
+        now: tablet.clock(),
+        name: 'Cures',
+        say: ({ pieces }: { pieces: number }) => ({ summary: `${pieces} cured`, description: '' }),
+      };
+      for (const event of eventsOf(cureCalendar(cureRounds(tablet.shop), parts))) {
+        const known = calendar.get(event.uid);
+        const stamp = (of: ICAL.Event) => String(of.component.getFirstPropertyValue('dtstamp'));
+        const isNewer =
+          !known ||
+          event.sequence > known.sequence ||
+          (event.sequence === known.sequence && stamp(event) > stamp(known));
+        if (isNewer) calendar.set(event.uid, event);
+      }
+      return [...calendar.values()].map(({ summary, startDate }) => [
+        summary,
+        (startDate.toJSDate().getTime() - begun) / 60_000 - cureMinutes,
+      ]);
+    };
+    const begun = tablet.clock();
+    const sinceBegun = () => (tablet.clock() - begun) / 60_000;
+    tablet.load(tray, 'glue', { pieces: 3 });
+    expect(bringIn()).toEqual([['3 cured', 0]]);
+    tablet.later(10);
+    const second = sinceBegun();
+    const [more] = tablet.load(tray, 'glue', { pieces: 2 });
+    expect(bringIn()).toEqual([['5 cured', second]]);
+    if (!more) throw new Error('two more were loaded');
+    tablet.undo([more]);
+    expect(bringIn()).toEqual([['3 cured', 0]]);
+    tablet.pass(tray, 'glue', { held: true });
+    expect(bringIn()).toEqual([['2 cured', 0]]);
+    // Another round of the tray has an entry of its own.
+    tablet.later(60);
+    const third = sinceBegun();
+    tablet.load(tray, 'glue');
+    expect(bringIn()).toEqual([
+      ['2 cured', 0],
+      ['1 cured', third],
+    ]);
+  });
+
+  test('has a SEQUENCE that RFC 5545, 3.3.8 lets be an integer, until the year 3000', () => {
+    const [event] = eventsOf(cureCalendar(rounds().found, { now: Date.UTC(3000, 0), name: 'Cures', say }));
+    expect(event?.sequence).toBeGreaterThan(0);
+    expect(event?.sequence).toBeLessThanOrEqual(2_147_483_647);
+  });
+
   test('without rounds is a calendar all the same', () => {
     expect(eventsOf(cureCalendar([], { now, name: 'Cures', say }))).toEqual([]);
   });

@@ -6,5 +6,13 @@ import { FileButton } from '../../parts/file-button.tsx';
 export const CalendarButton = () => {
   const session = useSession();
   const make = async () => (await import('../../../app/calendar-file.ts')).calendarFile(session);
-  return <FileButton size="bench-small" label={words.calendar} make={make} testId="curing-calendar" />;
+  return (
+    <FileButton
+      size="bench-small"
+      label={words.calendar}
+      make={make}
+      after={words.calendarAfter}
+      testId="curing-calendar"
+    />
+  );
 };
