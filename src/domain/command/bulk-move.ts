@@ -26,7 +26,7 @@ export interface BulkStep {
 }
 
 /** Pieces that come out only when that is asked for, and when all of them have had their least time, ms UTC. */
-export interface EarlyPieces {
+interface EarlyPieces {
   readonly pieces: number;
   readonly least: number;
 }

@@ -13,4 +13,7 @@ export const lateIcons = {
   label: { line: 'M4 4H16L29 17L17 29L4 16ZM10 8A2 2 0 1 0 10 12A2 2 0 1 0 10 8' },
   up: { line: 'M5 22L16 10L27 22' },
   down: { line: 'M5 10L16 22L27 10' },
+  plus: { line: 'M16 4V28M4 16H28' },
+  minus: { line: 'M4 16H28' },
+  pause: { line: '', solid: 'M6 5H13V27H6ZM19 5H26V27H19Z' },
 } as const satisfies Record<string, IconPath>;
