@@ -13,6 +13,7 @@ const places = [
   '#/trays/scan',
   '#/trays/labels',
   '#/trays/cards',
+  '#/trays/boxes',
   '#/stores',
   '#/stores/part/awl-core',
   '#/yield',

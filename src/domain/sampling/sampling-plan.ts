@@ -1,6 +1,5 @@
 import * as v from 'valibot';
 import tables from '../../../shared/sampling-plans.json' with { type: 'json' };
-import { binomialCdf } from '../statistics/special-functions.ts';
 
 /**
  * The acceptance quality limits (AQL) that a plan can be had for, in per cent nonconforming: the worst share of bad ones that
@@ -55,10 +54,21 @@ export function samplingPlan(lot: number, limit: QualityLimit): SamplingPlan {
 /**
  * The operating characteristic: the chance that a plan accepts lots of a process that makes a share `bad` (0 to 1) of bad ones.
  * Binomial (type B), so it is of a long run of deliveries, not of one small lot.
+ *
+ * @throws RangeError where `bad` is no share
  */
 export function chanceOfAcceptance(
   { sample, accept }: Pick<Extract<SamplingPlan, { kind: 'sample' }>, 'sample' | 'accept'>,
   bad: number,
 ): number {
-  return binomialCdf(accept, sample, bad);
+  if (!(bad >= 0 && bad <= 1)) throw new RangeError(`a share of ${bad}`);
+  if (bad === 0 || bad === 1) return bad === 0 || accept >= sample ? 1 : 0;
+  // Few terms, added one by one. The special functions would give the same, but make code of text, which no page may.
+  let logTerm = sample * Math.log1p(-bad);
+  let sum = Math.exp(logTerm);
+  for (let found = 1; found <= Math.min(accept, sample); found += 1) {
+    logTerm += Math.log((sample - found + 1) / found) + Math.log(bad) - Math.log1p(-bad);
+    sum += Math.exp(logTerm);
+  }
+  return Math.min(1, sum);
 }

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import values from '../../../shared/check-values/sampling.json' with { type: 'json' };
 import tables from '../../../shared/sampling-plans.json' with { type: 'json' };
@@ -6,6 +7,7 @@ import {
   qualityLimits,
   samplingPlan,
 } from '../../../src/domain/sampling/sampling-plan.ts';
+import { binomialCdf } from '../../../src/domain/statistics/special-functions.ts';
 
 const { table, curve } = values;
 const printed = table.rows.map((row) => {
@@ -90,3 +92,18 @@ test.each(curve.cases)(
     expect(chanceOfAcceptance(curve, share)).toBeCloseTo(chance, 4);
   },
 );
+
+test('the chance is that of the incomplete beta function, for any sample and share', () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 1, max: 2000 }),
+      fc.nat(2000),
+      fc.double({ min: 0, max: 1, noNaN: true }),
+      (sample, some, bad) => {
+        const accept = some % (sample + 1);
+        expect(chanceOfAcceptance({ sample, accept }, bad)).toBeCloseTo(binomialCdf(accept, sample, bad), 9);
+      },
+    ),
+  );
+  expect(() => chanceOfAcceptance(curve, 1.01)).toThrow(RangeError);
+});
