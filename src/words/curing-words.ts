@@ -6,7 +6,7 @@ const minute = 60_000;
 /** The words of the board of all that cures. */
 export const curingWords = {
   title: 'What cures',
-  lead: 'The soonest ready first. Loaded by tray at its stage, or by scanning.',
+  lead: 'The soonest ready first.',
   back: 'Bench',
   nothing: 'Nothing cures',
   nothingDetail: 'Load a tray at a stage that holds, and its time stands here.',

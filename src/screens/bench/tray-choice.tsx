@@ -29,7 +29,7 @@ export const TrayChoice = ({ stage }: { stage: StageId }) => {
           <h1>{words.traysWaiting(name)}</h1>
           {trays.length > 1 && <p>{words.oldestFirst}</p>}
         </div>
-        <div class="tray-choice-ways">
+        <div class="tray-choice-ways tray-choice-head">
           <PressButton
             size="bench-small"
             icon="scan"

@@ -81,6 +81,8 @@ export const LotCard = ({ id, fact, readings, verdict, diameter, air }: LotCardP
           onAct={() => void read()}
           testId={`lot-read-${id}`}
         />
+      </div>
+      <div class="wood-lot-aside">
         {last && (
           <PressButton
             tone="quiet"

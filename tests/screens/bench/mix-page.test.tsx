@@ -68,6 +68,13 @@ describe('the page of what is mixed', () => {
     type('mix-seconds', '');
     // By hand: all in one mix, 36 g.
     expect([textOf('resin-one'), textOf('hardener-one')]).toEqual(['24.0 g', '12.0 g']);
+    // A thumb with glue on it counts by two buttons, and never below one.
+    await press('mix-more');
+    expect(typed('mix-pieces')).toBe('25');
+    type('mix-pieces', '2');
+    await press('mix-fewer');
+    await press('mix-fewer');
+    expect(typed('mix-pieces')).toBe('1');
     type('mix-pieces', 'many');
     expect(errorAt('mix-pieces')).toBe('Whole pieces, 1 to 9999.');
     expect(there('resin-one')).toBe(false);

@@ -26,7 +26,7 @@ export const AdhesivePanels = ({ stage, mix, pieces }: AdhesivePanelsProps) => {
   const plan = mixPlan(mix, { pieces, secondsEach: seconds.ok ? seconds.value : null });
   return (
     <>
-      <div class="mix-time">
+      <div class="mix-asked">
         <Field
           label={words.secondsEach}
           hint={isSaid ? undefined : words.sayTime}

@@ -4,6 +4,7 @@ import { readWholeNumber } from '../../../domain/command/whole-number.ts';
 import { readId, type StageId, stageId } from '../../../domain/log/ids.ts';
 import { mostPieces } from '../../../domain/log/place.ts';
 import { Field } from '../../../ui/field/field.tsx';
+import { Icon } from '../../../ui/icon/icon.tsx';
 import { EmptyState } from '../../../ui/notice/empty-state.tsx';
 import { Notice } from '../../../ui/notice/notice.tsx';
 import { PressButton } from '../../../ui/press/press-button.tsx';
@@ -22,7 +23,15 @@ export const MixPage = () => {
   return (
     <main class="stages bench-margin mix" data-testid="mix-page">
       <header class="stages-head">
-        <h1>{words.title(view?.stage.name ?? '')}</h1>
+        <div>
+          <h1>{words.title(view?.stage.name ?? '')}</h1>
+          {view?.stage.mix && (
+            <p class="mix-caution">
+              <Icon name="warn" size={32} />
+              {words.cautions}
+            </p>
+          )}
+        </div>
         <PressButton
           size="bench-small"
           icon="back"
@@ -56,19 +65,35 @@ const Round = ({ stage, view, mix }: RoundProps) => {
   const read = readWholeNumber(typed, { least: 1, most: mostPieces });
   const { waiting, free, rounds } = view;
   return (
-    <>
-      <Field
-        label={words.pieces}
-        hint={[
-          ...(Number.isFinite(free) ? [words.free(free)] : []),
-          ...(waiting > 0 ? [words.rounds(waiting, rounds.rounds, rounds.last)] : []),
-        ].join(' ')}
-        kind="number"
-        value={typed}
-        onText={setTyped}
-        error={read.ok ? undefined : words.badPieces}
-        testId="mix-pieces"
-      />
+    <div class="mix-round">
+      <div class="mix-asked">
+        <Field
+          label={words.pieces}
+          hint={[
+            ...(Number.isFinite(free) ? [words.free(free)] : []),
+            ...(waiting > 0 ? [words.rounds(waiting, rounds.rounds, rounds.last)] : []),
+          ].join(' ')}
+          kind="number"
+          value={typed}
+          onText={setTyped}
+          error={read.ok ? undefined : words.badPieces}
+          testId="mix-pieces"
+        />
+        <PressButton
+          size="bench-small"
+          label={words.oneFewer}
+          name={words.oneFewerName}
+          onAct={() => read.ok && setTyped(String(Math.max(1, read.value - 1)))}
+          testId="mix-fewer"
+        />
+        <PressButton
+          size="bench-small"
+          label={words.oneMore}
+          name={words.oneMoreName}
+          onAct={() => read.ok && setTyped(String(Math.min(mostPieces, read.value + 1)))}
+          testId="mix-more"
+        />
+      </div>
       {read.ok &&
         (mix.kind === 'adhesive' ? (
           <AdhesivePanels stage={stage} mix={mix} pieces={read.value} />
@@ -79,6 +104,6 @@ const Round = ({ stage, view, mix }: RoundProps) => {
         <p>{mix.kind === 'adhesive' ? words.glueCaution : words.finishCaution}</p>
         <p>{words.reckoned}</p>
       </Notice>
-    </>
+    </div>
   );
 };
