@@ -1,3 +1,4 @@
+import type { IconPath } from './icon-path.ts';
 import type { lateIcons } from './late-icons.ts';
 
 /**
@@ -41,11 +42,6 @@ export const iconPaths = {
   person: { line: 'M10.5 10A5.5 5.5 0 1 0 21.5 10A5.5 5.5 0 1 0 10.5 10M4 29C4 21 9 19 16 19S28 21 28 29' },
   lock: { line: 'M5 14H27V28H5ZM10 14V10A6 6 0 0 1 22 10V14M16 19V23' },
 } as const satisfies Record<string, IconPath>;
-
-export interface IconPath {
-  readonly line: string;
-  readonly solid?: string;
-}
 
 /** The name of a mark. */
 export type IconName = keyof typeof iconPaths | keyof typeof lateIcons;

@@ -1,6 +1,7 @@
 import './icon.css';
 import { signal } from '@preact/signals';
-import { type IconName, type IconPath, iconPaths, turning } from './icon-paths.ts';
+import type { IconPath } from './icon-path.ts';
+import { type IconName, iconPaths, turning } from './icon-paths.ts';
 
 export interface IconProps {
   name: IconName;

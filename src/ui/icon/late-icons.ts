@@ -1,4 +1,4 @@
-import type { IconPath } from './icon-paths.ts';
+import type { IconPath } from './icon-path.ts';
 
 /** The marks that come after the first screen, drawn as those in `icon-paths.ts`. */
 export const lateIcons = {

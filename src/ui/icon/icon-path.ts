@@ -1,0 +1,5 @@
+/** A mark: subpaths that are stroked, and those that are filled. */
+export interface IconPath {
+  readonly line: string;
+  readonly solid?: string;
+}
