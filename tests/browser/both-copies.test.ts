@@ -189,10 +189,16 @@ test('a tap that its window could not store before it went is put back at the ne
   const watching = maker(open);
   await watching.workOn('kit-parts', trays.beech[0]);
   expect(await watching.left()).toBe(5);
-  const letGo = await holdStore(await bystander(context));
+  const aside = await bystander(context);
+  const letGo = await holdStore(aside);
+  await here.page.evaluate(() => {
+    void navigator.locks.request('here', () => new Promise(() => undefined));
+  });
   await here.tap('pass');
   await here.at('not-saved').waitFor();
   await here.page.close();
+  // The browser lets go of what a window waits for a moment after it has closed it: else it could still store the tap.
+  await aside.evaluate(() => navigator.locks.request('here', () => undefined));
   await letGo();
   const page = await context.newPage();
   const troubles = watchTroubles(page, new URL(inject('appUrl')).origin);
