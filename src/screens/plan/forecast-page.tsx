@@ -52,7 +52,7 @@ export const ForecastPage = ({ rack }: PlanPageProps) => {
   const about = toAsk?.kind === 'ask' ? toAsk.about : undefined;
   return (
     <PlanFrame page="forecast" rack={rack} busy={isBusy}>
-      <div class="plan-fields">
+      <div class="plan-fields forecast-fields">
         {batches.length > 1 && (
           <SelectField
             label={words.batch}

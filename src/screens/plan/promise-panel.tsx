@@ -56,15 +56,17 @@ export const PromisePanel = ({ forecast, keys, batch, isWhole, day, onDay }: Pro
         />
       </div>
       {promises ? (
-        <DataTable
-          caption={words.promise}
-          captionUnseen
-          columns={columnsOf((id) => nameOf(registers, { register: 'variant', id }))}
-          rows={promises.rows}
-          rowKey={({ target }) => target.variant}
-          foot={isWhole ? footOf(promises.rows, promises.all) : undefined}
-          testId="promise-table"
-        />
+        <div class="forecast-promise">
+          <DataTable
+            caption={words.promise}
+            captionUnseen
+            columns={columnsOf((id) => nameOf(registers, { register: 'variant', id }))}
+            rows={promises.rows}
+            rowKey={({ target }) => target.variant}
+            foot={isWhole ? footOf(promises.rows, promises.all) : undefined}
+            testId="promise-table"
+          />
+        </div>
       ) : (
         <p role="status">{day > dayAfter(today, 0) ? words.asking : words.badDay}</p>
       )}
