@@ -1,7 +1,8 @@
 import type { StageId, TrayId } from '../log/ids.ts';
 import { type Grade, leastOf } from '../log/place.ts';
 import { holdLimit, isFull } from '../rollup/hold-limit.ts';
-import { type Hold, holds, mayComeOut, piecesOf } from '../rollup/holds.ts';
+import { type Hold, holds } from '../rollup/holds.ts';
+import { mayComeOut, piecesOf } from '../rollup/may-come-out.ts';
 import { type AtStage, stagesOfTray } from '../rollup/waiting.ts';
 import { routeOfBatch } from '../route/route.ts';
 import { factOf } from '../shop/registers.ts';

@@ -36,16 +36,6 @@ export function holds(shop: Shop): readonly Hold[] {
   return found.sort((a, b) => a.ready - b.ready);
 }
 
-/** Of pieces in the order in which a tap takes them, those that may come out at `now` (ms UTC) without being asked about. */
-export function mayComeOut(inOrder: readonly Hold[], now: number): number {
-  const firstShort = inOrder.findIndex((hold) => leastOf(hold) > now);
-  return piecesOf(firstShort < 0 ? inOrder : inOrder.slice(0, firstShort));
-}
-
-export function piecesOf(holding: readonly Hold[]): number {
-  return holding.reduce((sum, { pieces }) => sum + pieces, 0);
-}
-
 /** Pieces of a tray at one stage that were loaded together. */
 export interface CureRound {
   readonly tray: TrayRecord;
