@@ -1,5 +1,5 @@
 import type { NewTargets } from '../plan/targets/judge-targets.ts';
-import type { BatchFact } from '../set-up/facts.ts';
+import type { BatchFact } from '../set-up/batch-facts.ts';
 import { factOf } from '../shop/registers.ts';
 import type { Shop } from '../shop/shop.ts';
 import type { CommandOf } from './command.ts';

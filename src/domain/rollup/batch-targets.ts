@@ -1,7 +1,7 @@
 import type { BatchId, ShopDay, SpeciesId, StageId, VariantId } from '../log/ids.ts';
 import { atStage, type Grade } from '../log/place.ts';
 import { routeOfBatch } from '../route/route.ts';
-import { usualChance } from '../set-up/facts.ts';
+import { usualChance } from '../set-up/batch-facts.ts';
 import { byName, factOf, factsOf } from '../shop/registers.ts';
 import type { Shop } from '../shop/shop.ts';
 

@@ -1,5 +1,5 @@
 import type { RouteId, StageId, StationId } from '../log/ids.ts';
-import type { BatchFact } from '../set-up/facts.ts';
+import type { BatchFact } from '../set-up/batch-facts.ts';
 import { byName, factOf, type Registers, unsortedFacts } from '../shop/registers.ts';
 
 /**

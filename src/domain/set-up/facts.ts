@@ -1,16 +1,6 @@
 import * as v from 'valibot';
 import { shopSignSchema } from '../label/shop-sign.ts';
-import {
-  partId,
-  reasonId,
-  resourceId,
-  routeId,
-  shopDayText,
-  speciesId,
-  stageId,
-  stationId,
-  variantId,
-} from '../log/ids.ts';
+import { partId, reasonId, resourceId, shopDayText, speciesId, stageId, stationId } from '../log/ids.ts';
 import { celsiusBounds } from '../log/moisture-facts.ts';
 import { money, partCount } from '../log/stores-facts.ts';
 import { whole } from '../log/whole.ts';
@@ -187,42 +177,6 @@ export const stageKinds = ['bench', 'hold', 'check', 'record'] as const;
 
 export const routeFact = v.object({ name: nameSchema, stages: v.pipe(v.array(stageId), v.maxLength(60)) });
 
-/** What a batch was expected to come to, by a forecast that the maker kept as its plan. */
-export const batchPlan = v.object({
-  /** When it was kept. */
-  day: shopDayText,
-  /** Pieces made up in all, and those that come out, as firsts or at all. */
-  started: whole(0, 9_999_999),
-  firsts: whole(0, 9_999_999),
-  comesOut: whole(0, 9_999_999),
-  /** Work on its pieces, from the first to the last. */
-  minutes: whole(0, 99_999_999),
-  /** Of all that comes out, with what is lost in it; minor units, null where something was not known. */
-  cost: money,
-  /** By which nothing was in work any more in 85 of 100 futures; null where that lay too far off. */
-  done: v.nullable(shopDayText),
-});
-export type BatchPlan = v.InferOutput<typeof batchPlan>;
-
-export const batchFact = v.object({
-  name: nameSchema,
-  route: routeId,
-  wanted: v.array(
-    v.object({
-      variant: variantId,
-      good: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(99_999)),
-    }),
-  ),
-  due: v.nullable(shopDayText),
-  retired,
-  /** How sure one wants to be of enough good ones, whole per cent; left out while nobody has said, see `usualChance`. */
-  chance: v.exactOptional(whole(50, 99)),
-  /** Left out while none was kept. */
-  plan: v.exactOptional(batchPlan),
-});
-/** Whole per cent. */
-export const usualChance = 90;
-
 /** Minutes since midnight of the day; one that ends past midnight has a `to` past 1440. */
 const workDay = v.object({
   from: whole(0, 1439),
@@ -368,7 +322,6 @@ export type VariantFact = Readonly<v.InferOutput<typeof variantFact>>;
 export type StageFact = Readonly<v.InferOutput<typeof stageFact>>;
 export type StageKind = StageFact['kind'];
 export type RouteFact = Readonly<v.InferOutput<typeof routeFact>>;
-export type BatchFact = Readonly<v.InferOutput<typeof batchFact>>;
 export type PersonFact = Readonly<v.InferOutput<typeof personFact>>;
 export type WorkDay = Readonly<v.InferOutput<typeof workDay>>;
 export type MarkFact = Readonly<v.InferOutput<typeof markFact>>;

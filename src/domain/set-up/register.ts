@@ -15,8 +15,8 @@ import {
   stationId,
   variantId,
 } from '../log/ids.ts';
+import { batchFact } from './batch-facts.ts';
 import {
-  batchFact,
   labelSizeFact,
   lotFact,
   machineFact,

@@ -1,4 +1,4 @@
-import type { BatchPlan } from '../../domain/set-up/facts.ts';
+import type { BatchPlan } from '../../domain/set-up/batch-facts.ts';
 import { factOf } from '../../domain/shop/registers.ts';
 import { Means } from '../../ui/notice/means.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';

@@ -4,7 +4,7 @@ import type { PlanModel } from '../../domain/plan/forecast/plan-model.ts';
 import type { PlanQuestions, PlanStudy } from '../../domain/plan/plan-study.ts';
 import { planToKeep, type VariantToKeep } from '../../domain/plan/review/plan-to-keep.ts';
 import type { BatchTargets, VariantTarget } from '../../domain/rollup/batch-targets.ts';
-import type { BatchPlan } from '../../domain/set-up/facts.ts';
+import type { BatchPlan } from '../../domain/set-up/batch-facts.ts';
 import { factOf } from '../../domain/shop/registers.ts';
 import type { Shop } from '../../domain/shop/shop.ts';
 import { demandsIn } from './constraint-view.ts';
@@ -79,7 +79,7 @@ function variantToKeep(
   const parts = constraint?.demands.find((demand) => demand.key === key)?.parts;
   const minutes = constraint?.uses.find((use) => use.key === key)?.of.get('hands');
   const isKnown = parts?.kind === 'known' && minutes !== undefined && rate !== null;
-  const isPriced = fact?.firstPrice != null && fact.secondPrice !== null;
+  const { firstPrice = null, secondPrice = null } = fact ?? {};
   return {
     ...{ finished, scrapped },
     ahead: plan.lots.reduce(
@@ -88,6 +88,6 @@ function variantToKeep(
     ),
     ...{ seconds: ends?.seconds ?? 0, lost: ends?.scrapped ?? 0 },
     costEach: isKnown ? parts.money + (minutes / 60) * rate : null,
-    markdown: isPriced ? (fact.firstPrice ?? 0) - (fact.secondPrice ?? 0) : null,
+    markdown: firstPrice === null || secondPrice === null ? null : firstPrice - secondPrice,
   };
 }

@@ -1,6 +1,6 @@
 import type { BatchId } from '../../domain/log/ids.ts';
 import { daysBetween } from '../../domain/plan/working-hours.ts';
-import type { BatchPlan } from '../../domain/set-up/facts.ts';
+import type { BatchPlan } from '../../domain/set-up/batch-facts.ts';
 import { reviewWords as words } from '../../words/review-words.ts';
 import type { LargestLosses, NextRow, Outcome } from './review-view.ts';
 

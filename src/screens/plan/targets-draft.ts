@@ -2,7 +2,7 @@ import { readDay } from '../../domain/command/calendar-day.ts';
 import { readWholeNumber } from '../../domain/command/whole-number.ts';
 import type { VariantId } from '../../domain/log/ids.ts';
 import { chanceBounds, goodBounds } from '../../domain/plan/targets/target-bounds.ts';
-import type { BatchFact } from '../../domain/set-up/facts.ts';
+import type { BatchFact } from '../../domain/set-up/batch-facts.ts';
 import { type Entry, factsOf, type Registers } from '../../domain/shop/registers.ts';
 import { batchChanceWords } from '../../words/people-words.ts';
 import { numberProblemWords } from '../../words/problem-words.ts';

@@ -1,5 +1,5 @@
 import type { BatchId } from '../../domain/log/ids.ts';
-import { type BatchFact, usualChance } from '../../domain/set-up/facts.ts';
+import { type BatchFact, usualChance } from '../../domain/set-up/batch-facts.ts';
 import { Field } from '../../ui/field/field.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { batchChanceWords } from '../../words/people-words.ts';

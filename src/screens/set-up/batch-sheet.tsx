@@ -1,4 +1,4 @@
-import { usualChance } from '../../domain/set-up/facts.ts';
+import { usualChance } from '../../domain/set-up/batch-facts.ts';
 import { factsOf } from '../../domain/shop/registers.ts';
 import { Field } from '../../ui/field/field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';

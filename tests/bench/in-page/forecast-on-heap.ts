@@ -4,6 +4,7 @@
  */
 import FlatQueue from 'flatqueue';
 import { partDone } from '../../../src/domain/plan/forecast/calendar.ts';
+import { clearFloor } from '../../../src/domain/plan/forecast/clear-floor.ts';
 import type { CompiledPlan } from '../../../src/domain/plan/forecast/compiled-plan.ts';
 import {
   drawBeliefs,
@@ -13,7 +14,7 @@ import {
   unloadsFirst,
   whim,
 } from '../../../src/domain/plan/forecast/draw-beliefs.ts';
-import { clearFloor, newFloor } from '../../../src/domain/plan/forecast/floor.ts';
+import { newFloor } from '../../../src/domain/plan/forecast/floor.ts';
 import { bitsAt, keyOf } from '../../../src/domain/plan/forecast/keyed-random.ts';
 import { ORDER } from '../../../src/domain/plan/forecast/replicate.ts';
 

@@ -1,6 +1,8 @@
+import { clearFloor } from './clear-floor.ts';
 import { drawBeliefs, unloadsFirst, whim } from './draw-beliefs.ts';
-import { clearFloor, type Floor, LOADING, releaseReady } from './floor.ts';
+import { type Floor, LOADING } from './floor.ts';
 import { keyOf } from './keyed-random.ts';
+import { releaseReady } from './lots.ts';
 import { beginWork, canBegin, endWork } from './visit.ts';
 
 /** Names the stream of the order of lots; `drawBeliefs` names the others. */

@@ -1,19 +1,8 @@
 import { longAbsence, partDone } from './calendar.ts';
 import { flawKind, nextGap, timeTogether } from './draw-beliefs.ts';
-import {
-  dropLot,
-  type Floor,
-  LOADING,
-  newLot,
-  piecesOf,
-  putFirst,
-  putLater,
-  putWaiting,
-  takeWaiting,
-  UNLOADING,
-  WORK,
-} from './floor.ts';
+import { type Floor, LOADING, UNLOADING, WORK } from './floor.ts';
 import { bitsAt } from './keyed-random.ts';
+import { dropLot, newLot, piecesOf, putFirst, putLater, putWaiting, takeWaiting } from './lots.ts';
 
 /** Lets a person begin on the first lot of a list, of which `canBegin` was true, at a moment of that person's hours. */
 export function beginWork(floor: Floor, person: number, list: number): void {

@@ -1,5 +1,5 @@
 import type { ShopDay } from '../../log/ids.ts';
-import type { BatchPlan } from '../../set-up/facts.ts';
+import type { BatchPlan } from '../../set-up/batch-facts.ts';
 
 /** A variant of the batch: what there is of it, what a forecast expects, and what one that comes out costs. */
 export interface VariantToKeep {

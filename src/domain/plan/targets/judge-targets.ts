@@ -1,5 +1,5 @@
 import type { BatchId, ShopDay, VariantId } from '../../log/ids.ts';
-import { usualChance } from '../../set-up/facts.ts';
+import { usualChance } from '../../set-up/batch-facts.ts';
 import { tidyText } from '../../set-up/text.ts';
 import { factOf, factsOf } from '../../shop/registers.ts';
 import type { Shop } from '../../shop/shop.ts';

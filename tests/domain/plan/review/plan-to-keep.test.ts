@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { expect, test } from 'vitest';
 import { shopDayText } from '../../../../src/domain/log/ids.ts';
 import { planToKeep, type VariantToKeep } from '../../../../src/domain/plan/review/plan-to-keep.ts';
-import { batchPlan } from '../../../../src/domain/set-up/facts.ts';
+import { batchPlan } from '../../../../src/domain/set-up/batch-facts.ts';
 
 const day = v.parse(shopDayText, '2026-03-02');
 const ash: VariantToKeep = {
