@@ -125,6 +125,30 @@ describe.each([
   });
 });
 
+test.each([
+  { width: 1280, height: 800 },
+  { width: 820, height: 1180 },
+])('whatever tray is in hand, all of it is in view: $width × $height', async (viewport) => {
+  const page = await stageScreen(viewport);
+  const { at, tap } = maker(page);
+  await tap('to-trays');
+  const waiting = page.locator('[data-testid^=bench-tray-]');
+  await waiting.first().waitFor();
+  const ids = await waiting.evaluateAll((trays) =>
+    trays.map((tray) => tray.getAttribute('data-testid') ?? ''),
+  );
+  expect(ids.length).toBeGreaterThan(1);
+  for (const id of ids) {
+    await tap(id);
+    await at('stage-screen').waitFor();
+    const beyond = await page.evaluate(() => document.documentElement.scrollHeight - innerHeight);
+    expect(beyond, id).toBeLessThanOrEqual(0);
+    await tap('to-trays');
+    await waiting.first().waitFor();
+  }
+  await page.context().close();
+});
+
 test('a stage with five flaws shows all of it without scrolling, too', async () => {
   const page = await stageScreen({ width: 1280, height: 800 }, { stage: 'rough-turn' });
   expect(await page.locator('[data-testid^=flaw-]').count()).toBe(5);

@@ -158,6 +158,14 @@ test('two windows that tap at once leave the lines of both', async () => {
   await context.close();
 });
 
+/** The app in a new window, as at its next start. */
+async function startAgain(context: BrowserContext) {
+  const page = await context.newPage();
+  const troubles = watchTroubles(page, new URL(inject('appUrl')).origin);
+  await page.goto(inject('appUrl'));
+  return { page, troubles, again: maker(page) };
+}
+
 test('a database that went while the app was shut is there again at the next start, and it is said', async () => {
   const { here, context, trays } = await aTablet();
   const stored = await linksInStore(here.page);
@@ -165,10 +173,7 @@ test('a database that went while the app was shut is there again at the next sta
   const aside = await bystander(context);
   await here.page.close();
   await clear(aside, 'indexeddb');
-  const page = await context.newPage();
-  const troubles = watchTroubles(page, new URL(inject('appUrl')).origin);
-  await page.goto(inject('appUrl'));
-  const again = maker(page);
+  const { page, troubles, again } = await startAgain(context);
   await again.at('healed').waitFor();
   await again.workOn('kit-parts', trays.beech[0]);
   expect(await again.left()).toBe(5);
@@ -200,10 +205,7 @@ test('a tap that its window could not store before it went is put back at the ne
   // The browser lets go of what a window waits for a moment after it has closed it: else it could still store the tap.
   await aside.evaluate(() => navigator.locks.request('here', () => undefined));
   await letGo();
-  const page = await context.newPage();
-  const troubles = watchTroubles(page, new URL(inject('appUrl')).origin);
-  await page.goto(inject('appUrl'));
-  const again = maker(page);
+  const { troubles, again } = await startAgain(context);
   await again.at('healed').waitFor();
   await again.workOn('kit-parts', trays.beech[0]);
   await expect.poll(again.left, { timeout: 10_000 }).toBe(4);

@@ -87,6 +87,8 @@ test('what a forecast comes to is kept as the plan of its batch, and the review 
   const now = await figure('plan-now');
   const [, made = '', firsts = ''] = /^([\d,]+) pieces made up, ([\d,]+) firsts/.exec(now) ?? [];
   await tap('plan-keep');
+  // What is kept changes nothing of the forecast: it stays in view while the log is read again.
+  expect(await at('forecast-dates').count()).toBe(1);
   await at('plan-kept').filter({ hasText: now }).waitFor();
 
   await goTo('#/plan/review');
@@ -95,6 +97,7 @@ test('what a forecast comes to is kept as the plan of its batch, and the review 
   const days = (text: string) => Date.parse(`${text} UTC`) / 86_400_000;
   expect(days(await figure('planned-expected-1'))).toBe(Date.parse(done) / 86_400_000);
   expect(await figure('planned-hours-1')).toMatch(/\d h/);
+  expect(await figure('planned-cost-1')).toMatch(/^\d+\.\d\d$/);
   expect(troubles).toEqual([]);
   await page.context().close();
 });

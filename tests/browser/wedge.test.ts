@@ -11,10 +11,18 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-/** What a code reader types: its keys as fast as the driver can press them, then Enter or Tab. */
+/** What a code reader types: its keys, then Enter or Tab, handed over together, however slow the machine that drives is. */
 async function wedge(page: Page, text: string, end: 'Enter' | 'Tab' = 'Enter'): Promise<void> {
-  await page.keyboard.type(text);
-  await page.keyboard.press(end);
+  const client = await page.context().newCDPSession(page);
+  const presses = [...text, end].flatMap((key) => {
+    const sign = key.length === 1 ? { text: key } : {};
+    return [
+      client.send('Input.dispatchKeyEvent', { type: 'keyDown', key, ...sign }),
+      client.send('Input.dispatchKeyEvent', { type: 'keyUp', key }),
+    ];
+  });
+  await Promise.all(presses);
+  await client.detach();
 }
 
 const shown = (page: Page, code: string) =>

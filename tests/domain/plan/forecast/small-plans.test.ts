@@ -75,6 +75,24 @@ test('one lathe is used by one at a time', () => {
   expect(doneAt({ ...plan, resources: [{ name: 'lathes', capacity: 2 }] })).toBe(20 * minute);
 });
 
+test('what goes into no piece comes for the greater part once a visit, so that a tray of one costs more than its share', () => {
+  const took = (pieces: number, pace: number) => {
+    const plan = aPlan([aStep(0, 3)], { lots: [aLot(pieces)], pace: { median: pace, logSd: 0 } });
+    const { doneAt: all } = replicator({ plan, marks: [], seed: 1, replications: 200 })(0, 200);
+    return [Math.min(...all) / minute, Math.max(...all) / minute];
+  };
+  // Ten pieces are the visit of 30 minutes that the pace was learnt from: 15 minutes go into none, however they are split.
+  for (const end of took(10, 1.5)) expect(end).toBeCloseTo(45, 3);
+  // Of one, its share alone would be 4.5 minutes; with half of the 15 once a visit 11.25, with all of them 18.
+  const [least = 0, most = 0] = took(1, 1.5);
+  expect(least).toBeGreaterThan(11.2);
+  expect(least).toBeLessThan(12);
+  expect(most).toBeGreaterThan(17.3);
+  expect(most).toBeLessThan(18.05);
+  // Hands that are quicker than their counted work are so at each piece.
+  for (const end of took(1, 0.8)) expect(end).toBeCloseTo(2.4, 3);
+});
+
 test('what is due first is done first, and of that what is nearest to its end', () => {
   const variant = { wanted: 1, finished: 0, steps: [aStep(0, 1), aStep(1, 1)] };
   const plan = aPlan(variant.steps, {
