@@ -128,24 +128,29 @@ describe.each([
 test.each([
   { width: 1280, height: 800 },
   { width: 820, height: 1180 },
-])('whatever tray is in hand, all of it is in view: $width × $height', async (viewport) => {
-  const page = await stageScreen(viewport);
-  const { at, tap } = maker(page);
-  await tap('to-trays');
-  const waiting = page.locator('[data-testid^=bench-tray-]');
-  await waiting.first().waitFor();
-  const ids = await waiting.evaluateAll((trays) =>
-    trays.map((tray) => tray.getAttribute('data-testid') ?? ''),
-  );
-  expect(ids.length).toBeGreaterThan(1);
-  for (const id of ids) {
-    await tap(id);
-    await at('stage-screen').waitFor();
-    const beyond = await page.evaluate(() => document.documentElement.scrollHeight - innerHeight);
-    expect(beyond, id).toBeLessThanOrEqual(0);
-    await tap('to-trays');
-    await waiting.first().waitFor();
+])('whatever tray is in hand at whatever stage, all of it is in view: $width × $height', async (viewport) => {
+  const { page } = await openDemo(browser, { viewport });
+  const { at, goTo, tap } = maker(page);
+  const idsOf = (prefix: string) =>
+    page
+      .locator(`[data-testid^=${prefix}]`)
+      .evaluateAll((all) => all.map((each) => each.getAttribute('data-testid') ?? ''));
+  const stages = (await idsOf('stage-')).map((id) => id.replace('stage-', ''));
+  const beyond = new Map<string, number>();
+  for (const stage of stages) {
+    await goTo(`#/bench/${stage}`);
+    for (const tray of await idsOf('bench-tray-')) {
+      await tap(tray);
+      await at('stage-screen').waitFor();
+      const by = await page.evaluate(() => document.documentElement.scrollHeight - innerHeight);
+      beyond.set(`${stage} ${tray}`, by);
+      await goTo('#/bench');
+      await goTo(`#/bench/${stage}`);
+      await at(tray).waitFor();
+    }
   }
+  expect(beyond.size).toBeGreaterThan(10);
+  expect([...beyond].filter(([, by]) => by > 0)).toEqual([]);
   await page.context().close();
 });
 

@@ -51,7 +51,6 @@ export const HoldActs = ({ view, act, onFlaw, now }: ActsProps & { now: number }
       <PressButton
         size="bench"
         tone={noneHeld ? 'go' : 'plain'}
-        icon="hold"
         label={words.loadAll(Math.max(0, waiting.shown))}
         disabledReason={noneWaits}
         closing

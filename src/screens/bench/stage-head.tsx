@@ -16,14 +16,7 @@ export const StageHead = ({ view, onGrade }: { view: BenchView; onGrade: (grade:
   const hold = stage.kind === 'hold';
   return (
     <>
-      <div class="stage-what">
-        <BigCode code={tray.code} name={words.tray(tray.code)} testId="stage-code" />
-        <div class="stage-variant">
-          <h1 dir="auto">{stage.name}</h1>
-          <span dir="auto">{nameOf(registers, { register: 'variant', id: tray.variant })}</span>
-          <WoodName species={tray.species} />
-        </div>
-      </div>
+      <BigCode code={tray.code} name={words.tray(tray.code)} testId="stage-code" />
       <div class="stage-counts">
         <BigCount
           count={waiting[grade]}
@@ -39,7 +32,9 @@ export const StageHead = ({ view, onGrade }: { view: BenchView; onGrade: (grade:
             testId="stage-held"
           />
         )}
-        {both(waiting, held) && (
+      </div>
+      {both(waiting, held) && (
+        <div class="stage-grades">
           <ChoiceRow
             label={words.grade}
             choices={(['first', 'second'] as const).map((value) => ({
@@ -48,9 +43,15 @@ export const StageHead = ({ view, onGrade }: { view: BenchView; onGrade: (grade:
             }))}
             value={grade}
             onChoose={onGrade}
+            size="bench-small"
             testId="stage-grade"
           />
-        )}
+        </div>
+      )}
+      <div class="stage-variant">
+        <h1 dir="auto">{stage.name}</h1>
+        <span dir="auto">{nameOf(registers, { register: 'variant', id: tray.variant })}</span>
+        <WoodName species={tray.species} />
       </div>
     </>
   );
