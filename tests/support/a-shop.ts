@@ -250,3 +250,10 @@ function newestTray(shop: Shop): TrayId {
   if (newest === undefined) throw new Error('no tray was made');
   return newest;
 }
+
+/** Says after how many minutes the glue of a workshop may come out without being asked about. */
+export function sayLeastTime(shop: TestShop, leastMinutes: number): void {
+  const fact = factOf(shop.shop.registers, { register: 'stage', id: stage.glue });
+  if (fact?.kind !== 'hold') throw new Error('gluing is a hold');
+  shop.set({ register: 'stage', id: stage.glue, value: { ...fact, leastMinutes } });
+}

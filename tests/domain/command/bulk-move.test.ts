@@ -6,8 +6,7 @@ import {
   commandsOf,
 } from '../../../src/domain/command/bulk-move.ts';
 import type { TrayId } from '../../../src/domain/log/ids.ts';
-import { factOf } from '../../../src/domain/shop/registers.ts';
-import { aWorkshop, lowered, type TestShop } from '../../support/a-shop.ts';
+import { aWorkshop, lowered, sayLeastTime, type TestShop } from '../../support/a-shop.ts';
 import { cureMinutes, stage } from '../../support/workshop.ts';
 
 const linesOf = (tablet: TestShop, move: BulkMove, ...trays: readonly TrayId[]) =>
@@ -74,9 +73,7 @@ test('of pieces that were clamped at two times only those that are cured come ou
 
 test('what may come out comes out unasked; what is short of its least time when that is asked for, and that is recorded', () => {
   const tablet = aWorkshop();
-  const fact = factOf(tablet.shop.registers, { register: 'stage', id: stage.glue });
-  if (fact?.kind !== 'hold') throw new Error('gluing is a hold');
-  tablet.set({ register: 'stage', id: stage.glue, value: { ...fact, leastMinutes: 240 } });
+  sayLeastTime(tablet, 240);
   const tray = atClamps(tablet, 6);
   const begun = tablet.clock();
   const goTo = (minutes: number) => tablet.later(minutes + (begun - tablet.clock()) / 60_000);

@@ -2,9 +2,16 @@ import { describe, expect, test } from 'vitest';
 import { piecesAt } from '../../../src/domain/command/draw.ts';
 import type { Outcome } from '../../../src/domain/log/event.ts';
 import type { Grade } from '../../../src/domain/log/place.ts';
-import { factOf } from '../../../src/domain/shop/registers.ts';
 import { eventWords } from '../../../src/words/event-words.ts';
-import { aWorkshop, backTo, lowered, mended, scrapped, type TestShop } from '../../support/a-shop.ts';
+import {
+  aWorkshop,
+  backTo,
+  lowered,
+  mended,
+  sayLeastTime,
+  scrapped,
+  type TestShop,
+} from '../../support/a-shop.ts';
 import { reason, type StageName, stage } from '../../support/workshop.ts';
 import { badCounts } from './bad-counts.ts';
 
@@ -93,9 +100,7 @@ describe('what becomes of a flawed piece', () => {
     '%s out of the clamps, it says by how many minutes that was too early, and nothing from then on',
     (_, outcome) => {
       const shop = aWorkshop();
-      const fact = factOf(shop.shop.registers, { register: 'stage', id: stage.glue });
-      if (fact?.kind !== 'hold') throw new Error('gluing is a hold');
-      shop.set({ register: 'stage', id: stage.glue, value: { ...fact, leastMinutes: 240 } });
+      sayLeastTime(shop, 240);
       const tray = shop.tray('ash-copper', 4);
       shop.pass(tray, 'bore', { pieces: 4 });
       const loaded = shop.clock();

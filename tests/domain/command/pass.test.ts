@@ -4,7 +4,7 @@ import type { TrayId } from '../../../src/domain/log/ids.ts';
 import { countsToCheck } from '../../../src/domain/rollup/waiting.ts';
 import { factOf } from '../../../src/domain/shop/registers.ts';
 import { eventWords } from '../../../src/words/event-words.ts';
-import { aShop, aWorkshop, backTo, lowered, type TestShop } from '../../support/a-shop.ts';
+import { aShop, aWorkshop, backTo, lowered, sayLeastTime, type TestShop } from '../../support/a-shop.ts';
 import { route, routeStages, type StageName, stage } from '../../support/workshop.ts';
 import { badCounts } from './bad-counts.ts';
 
@@ -64,9 +64,7 @@ describe('a piece that leaves a stage good', () => {
 
   test('says by how many minutes it came out of a hold before its least time, and nothing from then on', () => {
     const shop = aWorkshop();
-    const fact = factOf(shop.shop.registers, { register: 'stage', id: stage.glue });
-    if (fact?.kind !== 'hold') throw new Error('gluing is a hold');
-    shop.set({ register: 'stage', id: stage.glue, value: { ...fact, leastMinutes: 240 } });
+    sayLeastTime(shop, 240);
     const tray = shop.tray('ash-copper', 4);
     shop.pass(tray, 'bore', { pieces: 4 });
     const loaded = shop.clock();

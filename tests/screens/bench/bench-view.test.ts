@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import type { TrayId } from '../../../src/domain/log/ids.ts';
-import { factOf } from '../../../src/domain/shop/registers.ts';
 import {
   benchView,
   outcomesFor,
@@ -9,7 +8,7 @@ import {
   spotOf,
 } from '../../../src/screens/bench/bench-view.ts';
 import { stageTiles } from '../../../src/screens/bench/stage-tiles.ts';
-import { aWorkshop, lowered, scrapped, type TestShop } from '../../support/a-shop.ts';
+import { aWorkshop, lowered, sayLeastTime, scrapped, type TestShop } from '../../support/a-shop.ts';
 import { cureMinutes, part, reason, type StageName, stage } from '../../support/workshop.ts';
 
 function viewOf(shop: TestShop, tray: TrayId, name: StageName, grade: 'first' | 'second' | null = null) {
@@ -33,9 +32,7 @@ test('each stage of the batches in work says what waits, cures and is ready', ()
 
 test('what may come out is what a tap takes first, as far as all of it has had its least time', () => {
   const shop = aWorkshop();
-  const fact = factOf(shop.shop.registers, { register: 'stage', id: stage.glue });
-  if (fact?.kind !== 'hold') throw new Error('gluing is a hold');
-  shop.set({ register: 'stage', id: stage.glue, value: { ...fact, leastMinutes: 240 } });
+  sayLeastTime(shop, 240);
   const tray = shop.tray('ash-copper', 8);
   shop.pass(tray, 'bore', { pieces: 8 });
   shop.load(tray, 'glue', { pieces: 3 });

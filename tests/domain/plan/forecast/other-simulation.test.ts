@@ -10,7 +10,7 @@ import { meanOf } from '../../../calibration/row.ts';
 import { openShop } from '../../../calibration/work-off.ts';
 import { aLot, aPlan, aStep, day, hour, known, takes, workWeeks } from './plans.ts';
 
-const times = 800;
+const times = 400;
 const evenings = Array.from({ length: 21 }, (_, at) => at * day + 17 * hour);
 const minutes = [3, 0.4, 4, 3, 2, 0.4, 3, 2];
 const [trays, cv, lost] = [16, 0.4, 0.02];

@@ -75,6 +75,42 @@ test('one lathe is used by one at a time', () => {
   expect(doneAt({ ...plan, resources: [{ name: 'lathes', capacity: 2 }] })).toBe(20 * minute);
 });
 
+/** Nines and whatever else wait for clamps that hold ten hours, each of a variant of its own; good ones by run, variant and mark. */
+function goodInClamps({ clamps, lots }: { readonly clamps: number; readonly lots: readonly number[] }) {
+  const runs = 200;
+  const plan = aPlan([aStep(0, 0)], {
+    stages: [{ kind: 'hold', resource: 0, cureMinutes: 600 }],
+    resources: [{ name: 'clamps', capacity: clamps }],
+    variants: lots.map(() => ({ wanted: 0, finished: 0, due: null, steps: [aStep(0, 0)] })),
+    lots: lots.map((pieces, variant) => aLot(pieces, { variant })),
+    takes: 'any',
+  });
+  const marks = [11 * hour, 21 * hour];
+  const { good } = replicator({ plan, marks, seed: 1, replications: runs })(0, runs);
+  const at = (run: number, variant: number, mark: number) =>
+    good[(run * lots.length + variant) * marks.length + mark] ?? Number.NaN;
+  return Array.from({ length: runs }, (_, run) =>
+    lots.map((_, variant) => [at(run, variant, 0), at(run, variant, 1)]),
+  );
+}
+
+test('who has a clamp or two free looks for a tray that fits, whichever comes first', () => {
+  // One place is too little to begin on a nine, and enough for the one.
+  for (const run of goodInClamps({ clamps: 10, lots: [9, 9, 1] })) {
+    expect(run.reduce((sum, [first = 0]) => sum + first, 0)).toBe(10);
+    expect(run[2]).toEqual([1, 1]);
+  }
+});
+
+test('what is left of a torn tray waits behind the others', () => {
+  // Three places are enough for a nine only where little is: then it is torn, the third goes whole, and three more of it.
+  const torn = goodInClamps({ clamps: 12, lots: [9, 9, 9] }).filter((run) =>
+    run.some(([first]) => first === 3),
+  );
+  expect(torn.length).toBeGreaterThan(5);
+  for (const run of torn) expect(run.find(([first]) => first === 3)).toEqual([3, 6]);
+});
+
 test('what goes into no piece comes for the greater part once a visit, so that a tray of one costs more than its share', () => {
   const took = (pieces: number, pace: number) => {
     const plan = aPlan([aStep(0, 3)], { lots: [aLot(pieces)], pace: { median: pace, logSd: 0 } });
