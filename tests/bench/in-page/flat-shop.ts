@@ -14,6 +14,7 @@ type Visit = Extract<SummedEvent, { kind: 'passed' | 'flawed' }>;
 /** With room for 100,000 events of the long log. */
 export function flatShop() {
   const [stages, species, variants, parts] = [dictionary(20), dictionary(8), dictionary(12), dictionary(4)];
+  const storesSums = dictionary(9);
   const [redos, grades, stays, outcomes] = [dictionary(8), dictionary(2), dictionary(2), dictionary(4)];
   const [reasons, people, dates] = [dictionary(12), dictionary(4), dictionary(400)];
   // What a tray has in a cure is counted apart, under the tray and when the cure ends.
@@ -53,6 +54,8 @@ export function flatShop() {
     doubtful: table(dates),
   };
   const partsUsed = table(parts);
+  const stores = table(storesSums, parts);
+  const shelf = { blemishes: table(variants, reasons) };
   const allDays = dates.number('all');
 
   /** Adds to what was done on a day, and to what was done on all days. */
@@ -71,6 +74,7 @@ export function flatShop() {
     const day = dates.number(event.day);
     if ('elapsed' in event && event.elapsed !== null && event.elapsed <= longestStretch)
       addOn(day, { sheet: days.worked, at: stages.number(event.stage), by: times * event.elapsed });
+    addToStores(event, times);
     if (!('of' in event)) return;
     if (event.clock === 'doubtful') addOn(day, { sheet: days.doubtful, at: 0, by: times });
     addTray(event, { tray: event.of.tray, times });
@@ -92,6 +96,30 @@ export function flatShop() {
         addOn(day, { sheet: days.finished, at: grades.number(to.grade), by });
     }
     if ('parts' in event) judge(event, { day, ofSpecies, times });
+  }
+
+  function addPart(sum: string, part: string, by: number): void {
+    addAt(stores, { at: storesSums.number(sum) * parts.room + parts.number(part), by });
+  }
+
+  function addToStores(event: SummedEvent, times: number): void {
+    if (event.kind === 'parts-received') {
+      for (const { part, pieces, cost } of event.parts) {
+        addPart('received', part, times * pieces);
+        addPart('told', part, times);
+        if (cost === null) continue;
+        addPart('priced', part, times * pieces);
+        addPart('paid', part, times * cost);
+      }
+    } else if (event.kind === 'parts-counted' && event.heap === 'to-clean') {
+      addPart('saved-corrected', event.part, times * event.pieces);
+    } else if (event.kind === 'parts-counted') {
+      addPart('corrected', event.part, times * event.pieces);
+      addPart('told', event.part, times);
+    } else if (event.kind === 'parts-cleaned') {
+      addPart('cleaned', event.part, times * event.back);
+      addPart('lost', event.part, times * event.lost);
+    }
   }
 
   function addTray(event: SummedEvent, { tray, times }: { tray: TrayId; times: number }): void {
@@ -152,6 +180,9 @@ export function flatShop() {
     const outcome = outcomes.number(event.outcome.kind);
     const tray = trayIds.number(event.of.tray);
     const person = people.number(event.person);
+    const blemished = event.outcome.kind === 'second' ? by : 0;
+    const ofVariant = variants.number(event.of.variant);
+    for (const { part, pieces } of event.toClean ?? []) addPart('saved', part, times * pieces);
     addAt(flaws.byOutcome, { at: at * outcomes.room + outcome, by });
     addOn(day, { sheet: days.outcomes, at: stage * outcomes.room + outcome, by });
     for (const id of new Set(event.reasons)) {
@@ -161,9 +192,10 @@ export function flatShop() {
       addAt(flaws.byTray, { at: tray * reasons.room + reason, by });
       addAt(flaws.byPerson, { at: (person * stages.room * species.room + at) * reasons.room + reason, by });
       addOn(day, { sheet: days.flawed, at: flaw, by });
+      addAt(shelf.blemishes, { at: ofVariant * reasons.room + reason, by: blemished });
     }
   }
 
-  const sums = { positions, trays, ledger, visits, flaws, days, partsUsed };
+  const sums = { positions, trays, ledger, visits, flaws, days, partsUsed, stores, shelf };
   return { add, sums };
 }
