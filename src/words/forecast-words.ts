@@ -34,8 +34,8 @@ export const forecastWords = {
   date: (day: string) => dayWords(day),
   beyond: 'not within two years',
   enough: (day: string) => `All that is wanted is there, as likely as not, by ${dayWords(day)}.`,
-  enoughShare: (share: number) =>
-    `In ${about(share)} of the cases every variant gets its good ones from this.`,
+  enoughShare: (share: number, isBeyond: boolean) =>
+    `In ${about(share)} of the cases every variant gets its good ones from this${isBeyond ? ' within two years' : ''}.`,
   late: (days: number) =>
     `Fairly sure is ${wholeNumber(days)} ${days === 1 ? 'day' : 'days'} after the due day.`,
   spare: (days: number) =>

@@ -3,6 +3,11 @@ export function pieces(n: number): string {
   return n === 1 ? '1 piece' : `${wholeNumber(n)} pieces`;
 }
 
+/** "1 good one", "7 good ones". */
+export function goodOnes(n: number): string {
+  return n === 1 ? '1 good one' : `${wholeNumber(n)} good ones`;
+}
+
 const whole = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 0 });
 const tenths = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 1 });
 const percent = new Intl.NumberFormat('en-GB', { style: 'percent', maximumFractionDigits: 1 });

@@ -1,4 +1,4 @@
-import { wholeNumber } from './number-words.ts';
+import { goodOnes, wholeNumber } from './number-words.ts';
 import { workTime } from './study-words.ts';
 import { dayWords } from './time-words.ts';
 
@@ -114,7 +114,7 @@ export const planWords = {
   refusedLines: 'Not understood, and left out',
   says: 'It says',
   change1: {
-    good: (from: number, to: number) => `${wholeNumber(from)} → ${wholeNumber(to)} good ones`,
+    good: (from: number, to: number) => `${wholeNumber(from)} → ${goodOnes(to)}`,
     due: (from: string | null, to: string) => `due ${from ? dayWords(from) : 'never'} → ${dayWords(to)}`,
     chance: (from: number, to: number) => `${from} % → ${to} % sure`,
   },

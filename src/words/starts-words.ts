@@ -1,6 +1,6 @@
 import type { CheapestStart } from '../domain/plan/starts/cheapest-start.ts';
 import type { StartsPoint } from '../domain/plan/starts/good-by-starts.ts';
-import { pieces, roundNumber, share, wholeNumber } from './number-words.ts';
+import { goodOnes, pieces, roundNumber, share, wholeNumber } from './number-words.ts';
 
 /** Money of two decimals, from whole minor units or a mean of them. */
 const money = (minor: number) => (minor / 100).toFixed(2);
@@ -45,14 +45,15 @@ export const startsWords = {
   tooMany: (most: number) => `not reckoned beyond ${wholeNumber(most)}`,
 
   first: (n: number, { wanted, chance }: Said) =>
-    `Start ${pieces(n)}: then at least ${wholeNumber(wanted)} good ones come out with a chance of ${chance}.`,
+    `Start ${pieces(n)}: then at least ${goodOnes(wanted)} come${wanted === 1 ? 's' : ''} out with a chance of ${chance}.`,
   more: (n: number, { wanted, chance }: Said) =>
-    `Start ${wholeNumber(n)} more now: then, with what is in work, at least ${wholeNumber(wanted)} good ones come out with a chance of ${chance}.`,
+    `Start ${wholeNumber(n)} more now: then, with what is in work, at least ${goodOnes(wanted)} come${wanted === 1 ? 's' : ''} out with a chance of ${chance}.`,
   none: ({ wanted, chance }: Said) =>
-    `Start none: what is in work gives at least ${wholeNumber(wanted)} good ones with a chance of ${chance}.`,
-  isDone: (wanted: number) => `All ${wholeNumber(wanted)} good ones are finished: nothing is to be started.`,
+    `Start none: what is in work gives at least ${goodOnes(wanted)} with a chance of ${chance}.`,
+  isDone: (wanted: number) =>
+    `${wanted === 1 ? 'The one good one is' : `All ${goodOnes(wanted)} are`} finished: nothing is to be started.`,
   beyond: (most: number, chance: string, wanted: number) =>
-    `Not even ${wholeNumber(most)} new pieces make ${wholeNumber(wanted)} good ones sure enough: the chance is then ${chance}. Too little is known of the chance to pass, or it is too low. Start some, and ask again when they were judged.`,
+    `Not even ${wholeNumber(most)} new pieces make ${goodOnes(wanted)} sure enough: the chance is then ${chance}. Too little is known of the chance to pass, or it is too low. Start some, and ask again when they were judged.`,
   never: 'No number of pieces makes certain.',
   average: ({ good, over, short }: StartsPoint) =>
     `On average ${roundNumber(good)} good ones come out: ${roundNumber(over)} left over, ${roundNumber(short)} short.`,
@@ -65,7 +66,7 @@ export const startsWords = {
   past: 'The due day is past',
   pastHelp: 'The numbers below are what it takes all the same; say another due day under Targets.',
 
-  chanceChart: (wanted: number) => `Chance of at least ${wholeNumber(wanted)} good ones`,
+  chanceChart: (wanted: number) => `Chance of at least ${goodOnes(wanted)}`,
   overChart: 'Good ones left over and short, on average',
   starts: 'Started now',
   chanceAxis: 'Chance',

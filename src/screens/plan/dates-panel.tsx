@@ -51,7 +51,7 @@ export const DatesPanel = ({
         </p>
       )}
       <p class="plan-note" data-testid="forecast-enough">
-        {enoughBy === null ? words.enoughShare(enough.share) : words.enough(enoughBy)}
+        {enoughBy === null ? words.enoughShare(enough.share, days.at95 === null) : words.enough(enoughBy)}
       </p>
       <DatesStrip strip={stripOf({ today: session.today(), due, ...days })} />
     </Panel>
