@@ -28,9 +28,8 @@ export const mixWords = {
       ? `${pieces(waiting)} wait: one round.`
       : `${pieces(waiting)} wait: ${rounds} rounds, the last of ${wholeNumber(last)}.`,
   oneMix: (n: number) => `One mix for ${pieces(n)}`,
-  eachMix: (rounds: number, n: number) =>
-    rounds === 1 ? `First mix: ${pieces(n)}` : `Mixes 1 to ${rounds}: ${pieces(n)} each`,
-  lastMix: (n: number) => `Last mix: ${pieces(n)}`,
+  mixes: ({ first, mixes, pieces: n }: { first: number; mixes: number; pieces: number }) =>
+    mixes === 1 ? `Mix ${first}: ${pieces(n)}` : `Mixes ${first} to ${first + mixes - 1}: ${pieces(n)} each`,
   mixed: (n: number) => `${grams(n)} in all`,
   resin: 'Resin',
   hardener: 'Hardener',

@@ -1,5 +1,4 @@
 import type { MixFact } from '../set-up/facts.ts';
-import { holdRounds, type Rounds } from './rounds.ts';
 
 export type Adhesive = Extract<MixFact, { kind: 'adhesive' }>;
 export type Finish = Extract<MixFact, { kind: 'finish' }>;
@@ -46,13 +45,29 @@ export function isTooLittle({ weighed }: Amounts): boolean {
   return weighed !== null && 0.1 / Math.min(weighed.resin, weighed.hardener) > coarsest;
 }
 
-/** Mixes as the pot life (minutes) allows them, at so many seconds a piece; null where not even one piece is done in time. */
+/** Several mixes for so many pieces each. */
+export interface Mixes {
+  readonly mixes: number;
+  readonly pieces: number;
+}
+
+/**
+ * The fewest mixes that the pot life (minutes) allows for whole `pieces`, 1 or more, at so many seconds a piece. They are as
+ * alike as can be, the larger ones first: a small last mix is hard to weigh. null where not even one piece is done in time.
+ */
 export function mixesInTime(
   pieces: number,
   { potMinutes, secondsEach }: { readonly potMinutes: number; readonly secondsEach: number },
-): Rounds | null {
-  const perMix = Math.floor((potMinutes * 60) / secondsEach);
-  return perMix < 1 ? null : holdRounds(pieces, perMix);
+): readonly Mixes[] | null {
+  const most = Math.floor((potMinutes * 60) / secondsEach);
+  if (most < 1) return null;
+  const all = Math.ceil(pieces / most);
+  const fewer = Math.floor(pieces / all);
+  const larger = pieces - all * fewer;
+  return [
+    { mixes: larger, pieces: fewer + 1 },
+    { mixes: all - larger, pieces: fewer },
+  ].filter(({ mixes }) => mixes > 0);
 }
 
 /** Millilitres of finish for a coat of `pieces`, with what stays in cup and brush. */

@@ -107,11 +107,30 @@ describe('rounds', () => {
 
 describe('mixes', () => {
   test('take no more pieces than are spread within the pot life', () => {
-    // By hand: 30 min at 90 s are 20 pieces; 24 pieces are two mixes, of 20 and 4.
-    expect(mixesInTime(24, { potMinutes: 30, secondsEach: 90 })).toEqual({ rounds: 2, each: 20, last: 4 });
-    expect(mixesInTime(20, { potMinutes: 30, secondsEach: 90 })).toEqual({ rounds: 1, each: 20, last: 20 });
+    // By hand: 30 min at 90 s are 20 pieces; 24 pieces are two mixes, of 12 each.
+    expect(mixesInTime(24, { potMinutes: 30, secondsEach: 90 })).toEqual([{ mixes: 2, pieces: 12 }]);
+    expect(mixesInTime(20, { potMinutes: 30, secondsEach: 90 })).toEqual([{ mixes: 1, pieces: 20 }]);
     // 91 s: the twentieth piece would be late.
-    expect(mixesInTime(20, { potMinutes: 30, secondsEach: 91 })).toEqual({ rounds: 2, each: 19, last: 1 });
+    expect(mixesInTime(20, { potMinutes: 30, secondsEach: 91 })).toEqual([{ mixes: 2, pieces: 10 }]);
+    // By hand: five of 9 and two of 8 are 61; six could be 54 at most.
+    expect(mixesInTime(61, { potMinutes: 30, secondsEach: 200 })).toEqual([
+      { mixes: 5, pieces: 9 },
+      { mixes: 2, pieces: 8 },
+    ]);
+  });
+
+  test('are as few as the pot life allows, for all the pieces, and no two differ by more than one', () => {
+    const whole = fc.integer({ min: 1, max: 2000 });
+    fc.assert(
+      fc.property(whole, fc.integer({ min: 1, max: 60 }), (pieces, most) => {
+        const parts = mixesInTime(pieces, { potMinutes: most, secondsEach: 60 }) ?? [];
+        const sizes = parts.flatMap((part) => Array<number>(part.mixes).fill(part.pieces));
+        expect(sizes.reduce((sum, n) => sum + n, 0)).toBe(pieces);
+        expect(Math.max(...sizes)).toBeLessThanOrEqual(most);
+        expect(Math.max(...sizes) - Math.min(...sizes)).toBeLessThanOrEqual(1);
+        expect((sizes.length - 1) * most).toBeLessThan(pieces);
+      }),
+    );
   });
 
   test('are none where a piece takes longer than the pot life', () => {

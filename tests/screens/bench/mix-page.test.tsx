@@ -53,21 +53,27 @@ describe('the page of what is mixed', () => {
     await mixing(glue);
     expect(typed('mix-pieces')).toBe('8');
     // By hand: 8 × 1.5 g = 12 g, two parts to one.
-    expect([textOf('resin-one'), textOf('hardener-one')]).toEqual(['8.0 g', '4.0 g']);
+    expect([textOf('resin-1'), textOf('hardener-1')]).toEqual(['8.0 g', '4.0 g']);
   });
 
   test('parts a round into as many mixes as the pot life allows', async () => {
     await mixing(glue);
     type('mix-pieces', '24');
-    // By hand: 30 min at 90 s are 20 pieces: 30 g of 2 : 1, then 4 pieces with 6 g.
-    expect([textOf('resin-each'), textOf('hardener-each')]).toEqual(['20.0 g', '10.0 g']);
-    expect([textOf('resin-last'), textOf('hardener-last')]).toEqual(['4.0 g', '2.0 g']);
+    // By hand: 30 min at 90 s are 20 pieces: two mixes of 12, each 18 g of 2 : 1.
+    expect(textOf('mix-1')).toContain('Mixes 1 to 2: 12 pieces each');
+    expect([textOf('resin-1'), textOf('hardener-1')]).toEqual(['12.0 g', '6.0 g']);
+    type('mix-pieces', '41');
+    // By hand: 14 and 14 and 13, of 21 g and 19.5 g.
+    expect([textOf('resin-1'), textOf('hardener-1')]).toEqual(['14.0 g', '7.0 g']);
+    expect(textOf('mix-3')).toContain('Mix 3: 13 pieces');
+    expect([textOf('resin-3'), textOf('hardener-3')]).toEqual(['13.0 g', '6.5 g']);
+    type('mix-pieces', '24');
     type('mix-seconds', '1801');
     expect(there('mix-too-slow')).toBe(true);
-    expect(there('mix-each')).toBe(false);
+    expect(there('mix-1')).toBe(false);
     type('mix-seconds', '');
     // By hand: all in one mix, 36 g.
-    expect([textOf('resin-one'), textOf('hardener-one')]).toEqual(['24.0 g', '12.0 g']);
+    expect([textOf('resin-1'), textOf('hardener-1')]).toEqual(['24.0 g', '12.0 g']);
     // A thumb with glue on it counts by two buttons, and never below one.
     await press('mix-more');
     expect(typed('mix-pieces')).toBe('25');
@@ -77,7 +83,7 @@ describe('the page of what is mixed', () => {
     expect(typed('mix-pieces')).toBe('1');
     type('mix-pieces', 'many');
     expect(errorAt('mix-pieces')).toBe('Whole pieces, 1 to 9999.');
-    expect(there('resin-one')).toBe(false);
+    expect(there('resin-1')).toBe(false);
   });
 
   test('counts the pot life down from a tap, and goes on when the page is left', async () => {
@@ -106,8 +112,8 @@ describe('the page of what is mixed', () => {
 
   test('says where a ratio by volume cannot be weighed', async () => {
     await mixing({ ...glue, by: 'volume' });
-    expect(textOf('mix-one')).toContain('2 : 1 parts by volume');
-    expect(there('resin-one')).toBe(false);
+    expect(textOf('mix-1')).toContain('2 : 1 parts by volume');
+    expect(there('resin-1')).toBe(false);
   });
 
   test('leads to Set-up where nothing is said to be mixed', async () => {

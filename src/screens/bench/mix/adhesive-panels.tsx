@@ -41,32 +41,35 @@ export const AdhesivePanels = ({ stage, mix, pieces }: AdhesivePanelsProps) => {
       {plan.kind === 'too-slow' ? (
         <Notice tone="error" title={words.tooSlow} testId="mix-too-slow" />
       ) : (
-        plan.lines.map((line) => <Mix key={line.kind} line={line} mix={mix} />)
+        plan.lines.map((line) => <Mix key={line.first} line={line} of={plan.mixes} mix={mix} />)
       )}
       <PotClock stage={stage} minutes={mix.potMinutes} />
     </>
   );
 };
 
-const Mix = ({ line: { kind, mixes, pieces, amounts }, mix }: { line: MixLine; mix: Adhesive }) => {
+interface MixProps {
+  readonly line: MixLine;
+  /** So many mixes a round takes. */
+  readonly of: number;
+  readonly mix: Adhesive;
+}
+
+const Mix = ({ line: { first, mixes, pieces, amounts }, of, mix }: MixProps) => {
   const { mixed, weighed, measured } = amounts;
-  const title = {
-    one: words.oneMix(pieces),
-    each: words.eachMix(mixes, pieces),
-    last: words.lastMix(pieces),
-  };
+  const title = of === 1 ? words.oneMix(pieces) : words.mixes({ first, mixes, pieces });
   return (
-    <Panel title={title[kind]} lead={words.mixed(mixed)} testId={`mix-${kind}`}>
+    <Panel title={title} lead={words.mixed(mixed)} testId={`mix-${first}`}>
       {weighed ? (
         <dl class="mix-amounts">
           <div>
             <dt>{words.resin}</dt>
-            <dd data-testid={`resin-${kind}`}>{words.grams(weighed.resin)}</dd>
+            <dd data-testid={`resin-${first}`}>{words.grams(weighed.resin)}</dd>
             {measured && <dd>{words.ml(measured.resin)}</dd>}
           </div>
           <div>
             <dt>{words.hardener}</dt>
-            <dd data-testid={`hardener-${kind}`}>{words.grams(weighed.hardener)}</dd>
+            <dd data-testid={`hardener-${first}`}>{words.grams(weighed.hardener)}</dd>
             {measured && <dd>{words.ml(measured.hardener)}</dd>}
           </div>
         </dl>

@@ -33,32 +33,34 @@ export function mixView(shop: Shop, stage: StageId): MixView | undefined {
   return { stage: fact, waiting, free: limit.free, pieces, rounds: holdRounds(waiting, limit.limit) };
 }
 
-/** One mix, or several alike. */
+/** Mixes for so many pieces each, the first of which has this number among those of a round. */
 export interface MixLine {
-  readonly kind: 'one' | 'each' | 'last';
+  readonly first: number;
   readonly mixes: number;
   readonly pieces: number;
   readonly amounts: Amounts;
 }
 
 /** What is mixed for a round, mix by mix; `too-slow` where a piece takes longer than the pot life. */
-export type MixPlan = { readonly kind: 'lines'; readonly lines: readonly MixLine[] } | { kind: 'too-slow' };
+export type MixPlan =
+  | { readonly kind: 'lines'; readonly mixes: number; readonly lines: readonly MixLine[] }
+  | { readonly kind: 'too-slow' };
 
 /** Without a time per piece all goes into one mix. */
 export function mixPlan(
   mix: Adhesive,
   { pieces, secondsEach }: { readonly pieces: number; readonly secondsEach: number | null },
 ): MixPlan {
-  const mixes =
+  const parts =
     secondsEach === null
-      ? holdRounds(pieces, null)
+      ? [{ mixes: 1, pieces }]
       : mixesInTime(pieces, { potMinutes: mix.potMinutes, secondsEach });
-  if (mixes === null) return { kind: 'too-slow' };
-  const line = (kind: MixLine['kind'], count: number, n: number): MixLine => ({
-    ...{ kind, mixes: count, pieces: n },
-    amounts: adhesiveFor(n, mix),
-  });
-  const { rounds, each, last } = mixes;
-  if (rounds === 1) return { kind: 'lines', lines: [line('one', 1, last)] };
-  return { kind: 'lines', lines: [line('each', rounds - 1, each), line('last', 1, last)] };
+  if (parts === null) return { kind: 'too-slow' };
+  const lines: MixLine[] = [];
+  let before = 0;
+  for (const part of parts) {
+    lines.push({ first: before + 1, ...part, amounts: adhesiveFor(part.pieces, mix) });
+    before += part.mixes;
+  }
+  return { kind: 'lines', mixes: before, lines };
 }
