@@ -111,6 +111,8 @@ export function numberProblemWords(problem: NumberProblem): string {
       return 'Enter a number.';
     case 'not-a-number':
       return 'This is not a number.';
+    case 'grouped':
+      return 'Digits only: 1000, not 1,000.';
     case 'not-whole':
       return 'Whole pieces only.';
     case 'too-small':

@@ -2,6 +2,8 @@
 export type NumberProblem =
   | { readonly kind: 'missing' }
   | { readonly kind: 'not-a-number' }
+  /** Its digits stand in groups of three: 1,000 is a thousand to one reader and one to another. */
+  | { readonly kind: 'grouped' }
   | { readonly kind: 'not-whole' }
   | { readonly kind: 'too-small'; readonly least: number }
   | { readonly kind: 'too-large'; readonly most: number };
@@ -17,10 +19,13 @@ export type WholeNumber =
 
 const plainNumber = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)(e[+-]?\d+)?$/i;
 
+const inGroups = /^[+-]?\d{1,3}([.,]\d{3})+$/;
+
 /** Reads a count as a person types it, within bounds that hold for both ends. Nothing is rounded or guessed. */
 export function readWholeNumber(typed: string, bounds: Bounds): WholeNumber {
   const text = typed.trim();
   if (text === '') return refuse({ kind: 'missing' });
+  if (inGroups.test(text)) return refuse({ kind: 'grouped' });
   if (!plainNumber.test(text)) return refuse({ kind: 'not-a-number' });
   return judgeWholeNumber(Number(text.replace(',', '.')), bounds);
 }
