@@ -1,6 +1,6 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { Forecast, ForecastQuestion } from '../domain/plan/forecast/forecast.ts';
-import { buffersOfRuns, partsOf, type Runs } from '../domain/plan/forecast/runs.ts';
+import { buffersOfRuns, partsFor, type Runs } from '../domain/plan/forecast/runs.ts';
 import type { FromForecastWorker, ToForecastWorker } from '../worker/forecast-protocol.ts';
 
 /** A forecast with the question that it answers. */
@@ -153,22 +153,28 @@ function workersOf(start: StartForecastWorker, many: number): Crew {
       while (crew.length < many) crew.push(hand(start()));
       call += 1;
       const mine = call;
-      const done = crew.map(() => 0);
-      const parts = partsOf(question.replications, many);
+      const parts = partsFor(question.replications, many);
+      const done = parts.map(() => 0);
       const givenUp = new Promise<null>((resolve) => {
         giveUp = () => resolve(null);
       });
-      const runs = Promise.all(
-        crew.map(({ ask }, at) =>
-          ask({ kind: 'run', call: mine, question, part: parts[at] ?? { from: 0, to: 0 } }, [], (count) => {
+      const found: Runs[] = [];
+      let next = 0;
+      /** One part after another, as long as there are any. */
+      const workOff = async ({ ask }: Hand): Promise<void> => {
+        for (let part = parts[next]; part && call === mine; part = parts[next]) {
+          const at = next;
+          next += 1;
+          const answer = await ask({ kind: 'run', call: mine, question, part }, [], (count) => {
             done[at] = count;
             progress(done.reduce((sum, each) => sum + each, 0));
-          }),
-        ),
-      );
+          });
+          if (answer.kind === 'runs') found.push(answer.runs);
+        }
+      };
+      const runs = Promise.all(crew.map(workOff));
       const all = await Promise.race([runs, givenUp]);
       if (all === null) return null;
-      const found = all.flatMap((answer) => (answer.kind === 'runs' ? [answer.runs] : []));
       const summed = crew[0]?.ask(
         { kind: 'sum', call: mine, question, runs: found },
         found.flatMap((each: Runs) => [...buffersOfRuns(each)]),

@@ -95,14 +95,25 @@ export const buffersOfRuns = (runs: Runs): readonly ArrayBuffer[] =>
     runs.pieceVisits,
   ].map(({ buffer }) => buffer);
 
-/** A part of the replications of a question: all of them, or what one of two workers takes. */
+/** A part of the replications of a question: all of them, or what a worker takes at a time. */
 export interface Part {
   readonly from: number;
   readonly to: number;
 }
 
-/** Cuts the replications in as many parts of about the same size. */
-export function partsOf(replications: number, workers: number): readonly Part[] {
-  const end = (at: number) => Math.floor((replications * at) / workers);
-  return Array.from({ length: workers }, (_, at) => ({ from: end(at), to: end(at + 1) }));
+/**
+ * Cuts the replications for workers that take one part after another: a large one each, and then ever smaller ones for
+ * whoever is done, so that nobody waits long for another. None is empty.
+ */
+export function partsFor(replications: number, workers: number): readonly Part[] {
+  const rounds = workers === 1 ? [[1]] : [[3 / 4], [1 / 8], [1 / 16, 1 / 16]];
+  const shares = rounds.flatMap((round) =>
+    round.flatMap((share) => Array<number>(workers).fill(share / workers)),
+  );
+  let done = 0;
+  const ends = shares.map((share) => {
+    done += share;
+    return Math.round(replications * done);
+  });
+  return ends.map((to, at) => ({ from: ends[at - 1] ?? 0, to })).filter(({ from, to }) => to > from);
 }

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { forecastOf, safeToPromise } from '../../../../src/domain/plan/forecast/forecast.ts';
 import { forecast, runsInSlices } from '../../../../src/domain/plan/forecast/forecast-desk.ts';
 import { replicator } from '../../../../src/domain/plan/forecast/replicator.ts';
-import { joinedRuns, partsOf } from '../../../../src/domain/plan/forecast/runs.ts';
+import { joinedRuns, partsFor } from '../../../../src/domain/plan/forecast/runs.ts';
 import { day } from './plans.ts';
 import { somePlan } from './random-plans.ts';
 
@@ -64,10 +64,19 @@ test('however the replications are cut and in whatever order the parts come, the
 });
 
 test('parts cover all replications, and slices say how far they have come', () => {
-  expect(partsOf(101, 2)).toEqual([
-    { from: 0, to: 50 },
-    { from: 50, to: 101 },
-  ]);
+  // By hand: 3/8 each, then 1/16 each, then 1/32 four times.
+  expect(partsFor(320, 2).map(({ from }) => from)).toEqual([0, 120, 240, 260, 280, 290, 300, 310]);
+  fc.assert(
+    fc.property(fc.nat(5000), fc.integer({ min: 1, max: 8 }), (replications, workers) => {
+      let next = 0;
+      for (const { from, to } of partsFor(replications, workers)) {
+        expect(from).toBe(next);
+        expect(to).toBeGreaterThan(from);
+        next = to;
+      }
+      expect(next).toBe(replications);
+    }),
+  );
   fc.assert(
     fc.property(somePlan, (plan) => {
       const slices = [
