@@ -1,5 +1,6 @@
 import './flow-strip.css';
 import { Icon } from '../icon/icon.tsx';
+import { InTurn } from '../turn/in-turn.tsx';
 import type { GrainName, GrainTones } from './grain-patterns.ts';
 import { GrainSwatch } from './grain-swatch.tsx';
 
@@ -61,6 +62,36 @@ const StageHead = ({ stage, onPickStage }: { stage: FlowStage } & Pick<FlowStrip
   );
 };
 
+const StageParts = ({
+  stage,
+  most,
+  nothing,
+  onPick,
+}: { stage: FlowStage; most: number } & Pick<FlowStripProps, 'nothing' | 'onPick'>) => (
+  <>
+    {stage.parts.length === 0 && <span class="flow-nothing">{nothing}</span>}
+    {stage.parts.map((part) => (
+      <button
+        type="button"
+        key={part.id}
+        class="flow-part"
+        aria-label={part.name}
+        style={{ '--share': shareOf(part.count, most) }}
+        onClick={() => onPick(stage.id, part.id)}
+        data-testid={`flow-${stage.id}-${part.id}`}
+      >
+        <span class="flow-grain">
+          <GrainSwatch pattern={part.pattern} tones={part.tones} size="fill" />
+        </span>
+        <span class="flow-plate">
+          <span class="flow-count figures">{part.count}</span>
+          <span>{part.label}</span>
+        </span>
+      </button>
+    ))}
+  </>
+);
+
 /**
  * Work along a route, drawn as a rack: the stages in their order, and under each its parts as grained blocks, as long
  * as they are many. Columns where there is room, one line a stage where there is not.
@@ -80,26 +111,9 @@ export const FlowStrip = (props: FlowStripProps) => {
           >
             <StageHead stage={stage} onPickStage={onPickStage} />
             <div class="flow-parts">
-              {stage.parts.length === 0 && <span class="flow-nothing">{props.nothing}</span>}
-              {stage.parts.map((part) => (
-                <button
-                  type="button"
-                  key={part.id}
-                  class="flow-part"
-                  aria-label={part.name}
-                  style={{ '--share': shareOf(part.count, most) }}
-                  onClick={() => onPick(stage.id, part.id)}
-                  data-testid={`flow-${stage.id}-${part.id}`}
-                >
-                  <span class="flow-grain">
-                    <GrainSwatch pattern={part.pattern} tones={part.tones} size="fill" />
-                  </span>
-                  <span class="flow-plate">
-                    <span class="flow-count figures">{part.count}</span>
-                    <span>{part.label}</span>
-                  </span>
-                </button>
-              ))}
+              <InTurn>
+                <StageParts stage={stage} most={most} nothing={props.nothing} onPick={onPick} />
+              </InTurn>
             </div>
           </li>
         ))}

@@ -1,8 +1,9 @@
 // @vitest-environment happy-dom
-import { fireEvent, render, screen } from '@testing-library/preact';
+import { fireEvent, render, screen, waitFor } from '@testing-library/preact';
 import { expect, test } from 'vitest';
 import { type FlowPart, FlowStrip } from '../../../src/ui/flow/flow-strip.tsx';
 import { grainNames, grains, grainTones } from '../../../src/ui/flow/grain-patterns.ts';
+import { stillDrawing } from '../../../src/ui/turn/turns.ts';
 import { contrast } from '../theme/contrast.ts';
 
 const part = (id: string, count: number): FlowPart => ({
@@ -16,7 +17,7 @@ const part = (id: string, count: number): FlowPart => ({
 const shareOf = (name: string): string =>
   screen.getByRole('button', { name }).style.getPropertyValue('--share');
 
-const shown = (more: object = {}) =>
+const shown = async (more: object = {}) => {
   render(
     <FlowStrip
       label="Route"
@@ -30,27 +31,29 @@ const shown = (more: object = {}) =>
       {...more}
     />,
   );
+  await waitFor(() => expect(stillDrawing.value).toBe(false));
+};
 
-test('a part is as long as its share of the most that stands anywhere', () => {
-  shown();
+test('a part is as long as its share of the most that stands anywhere', async () => {
+  await shown();
   expect(shareOf('Sand: 24 of ash')).toBe('1');
   expect(shareOf('Sand: 6 of yew')).toBe('0.25');
 });
 
-test('a count below zero has no length but is shown', () => {
-  shown();
+test('a count below zero has no length but is shown', async () => {
+  await shown();
   expect(shareOf('Sand: -1 of plum')).toBe('0');
   expect(screen.getByRole('button', { name: 'Sand: -1 of plum' }).textContent).toContain('-1');
 });
 
-test('a stage where nothing stands says so', () => {
-  shown();
+test('a stage where nothing stands says so', async () => {
+  await shown();
   expect(screen.getByText('none')).toBeTruthy();
 });
 
-test('a part and a stage can be picked', () => {
+test('a part and a stage can be picked', async () => {
   const picked: string[] = [];
-  shown({
+  await shown({
     onPick: (stage: string, id: string) => picked.push(`${stage}/${id}`),
     onPickStage: (stage: string) => picked.push(stage),
   });
@@ -59,8 +62,8 @@ test('a part and a stage can be picked', () => {
   expect(picked).toEqual(['sand/yew', 'sand']);
 });
 
-test('stages that cannot be picked are no buttons', () => {
-  shown();
+test('stages that cannot be picked are no buttons', async () => {
+  await shown();
   expect(screen.queryByRole('button', { name: /^30/ })).toBeNull();
 });
 
