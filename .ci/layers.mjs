@@ -9,8 +9,16 @@ const signals = ['^node_modules/@preact/signals(-core)?/'];
 const mayImport = {
   domain: ['^node_modules/(valibot|uqr|yalps|@noble/hashes|@stdlib/math-base-special-[a-z]+)/', data],
   store: ['^src/domain/', '^node_modules/(idb|valibot|fflate|@noble/hashes|@scure/bip39)/'],
+  // The broker's client comes with it, so it is loaded where a tablet has joined, and by a worker only.
+  replication: [
+    '^src/(domain|store)/',
+    '^node_modules/(@nats-io/(nats-core|jetstream|nkeys)|@scure/bip39|valibot|fflate|@noble/hashes)/',
+  ],
   words: ['^src/domain/'],
-  worker: ['^src/(domain|store)/', '^node_modules/(barcode-detector|image-size|valibot|@noble/hashes)/'],
+  worker: [
+    '^src/(domain|store|replication)/',
+    '^node_modules/(barcode-detector|image-size|valibot|@noble/hashes)/',
+  ],
   ui: [...preact, '^node_modules/uplot/'],
   app: [
     '^src/(domain|store|words)/',

@@ -1,8 +1,7 @@
 import { isSameHolding } from '../domain/log/holding.ts';
 import { type Copy, differences, type Only } from '../domain/packed/differences.ts';
-import type { RunHead } from '../domain/packed/packed-run.ts';
 import { countIn, entriesIn, type Parcel } from '../domain/packed/parcel.ts';
-import { headOfEntry, headOfRun } from '../domain/packed/stretch.ts';
+import { copyOfParcel } from '../domain/packed/parcel-copy.ts';
 import { tapsInRun } from '../domain/packed/taps.ts';
 import type { LogStore } from '../store/log-store.ts';
 import type { Reach, Twin } from '../store/twin.ts';
@@ -58,16 +57,7 @@ export async function compareCopies(
 
 /** What the store lacks and the twin lacks: stretches on whose last link they agree are opened on neither side. */
 async function parted(here: Parcel, twin: Twin): Promise<{ back: Parcel; missing: Parcel }> {
-  const runs = new Map(here.runs.map((run) => [headOfRun(run), run]));
-  const singles = new Map(here.entries.map((entry) => [headOfEntry(entry), entry]));
-  const held = (heads: readonly RunHead[]): Parcel => ({
-    runs: heads.flatMap((head) => runs.get(head) ?? []),
-    entries: heads.flatMap((head) => singles.get(head) ?? []),
-  });
-  const ours: Copy = {
-    heads: [...runs.keys(), ...singles.keys()],
-    open: async (head) => entriesIn(held([head])),
-  };
+  const ours = copyOfParcel(here);
   const theirs: Copy = {
     heads: await twin.heads(),
     open: async (head) => entriesIn(await twin.parcel([head])),
@@ -79,7 +69,7 @@ async function parted(here: Parcel, twin: Twin): Promise<{ back: Parcel; missing
   });
   return {
     back: all(await twin.parcel(only.there.heads), only.there),
-    missing: all(held(only.here.heads), only.here),
+    missing: all(ours.held(only.here.heads), only.here),
   };
 }
 

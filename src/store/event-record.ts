@@ -43,7 +43,7 @@ export function recordOf(
 }
 
 /** What a record keeps, as its station wrote it. */
-export function entryOf({ prev, link, event }: EventRecord): Entry {
+export function entryOf({ prev, link, event }: Entry): Entry {
   return { prev, link, event };
 }
 

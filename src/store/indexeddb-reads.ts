@@ -11,7 +11,7 @@ import { youngFrom } from './young-records.ts';
 
 type Reads = Pick<
   LogStore,
-  'since' | 'about' | 'latestOwn' | 'holding' | 'entries' | 'parcel' | 'loadSnapshot' | 'loadPages'
+  'since' | 'about' | 'latestOwn' | 'holding' | 'entries' | 'parcel' | 'latest' | 'loadSnapshot' | 'loadPages'
 >;
 type WithDatabase = <Result>(work: (db: ShopDatabase) => Promise<Result>) => Promise<Result>;
 
@@ -30,6 +30,7 @@ export function readsOf(withDatabase: WithDatabase): Reads {
       return entriesIn(await withDatabase(async (db) => (await intoSealed()).wholeParcel(db)));
     },
     parcel: () => withDatabase(async (db) => (await intoSealed()).wholeParcel(db)),
+    latest: (seen) => withDatabase(async (db) => (await intoSealed()).latest(db, seen)),
     loadSnapshot: () => withDatabase(loadSnapshot),
     loadPages: (edition, take) =>
       withDatabase(async (db) => (await import('./snapshot-pages.ts')).loadPages(db, { edition, take })),

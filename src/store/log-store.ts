@@ -3,7 +3,7 @@ import type { Draft, ShopEvent } from '../domain/log/event.ts';
 import type { Holding } from '../domain/log/holding.ts';
 import type { StationId } from '../domain/log/ids.ts';
 import type { NewerEvent } from '../domain/log/read-event.ts';
-import type { VersionVector } from '../domain/log/version-vector.ts';
+import type { EventId, VersionVector } from '../domain/log/version-vector.ts';
 import type { Parcel } from '../domain/packed/parcel.ts';
 import type { Subject } from './event-record.ts';
 import type { Pack } from './pack.ts';
@@ -52,6 +52,22 @@ export interface Merged {
   readonly unplaced: number;
   /** The own station wrote on elsewhere: this store goes on under a new one. */
   readonly renewed: boolean;
+}
+
+/** By the station under which things stand in a store, the highest number up to which something is so. */
+export type Numbers = ReadonlyMap<string, number>;
+
+/** An entry with the identity that it has in this store; `isOwn` when it was tapped here. */
+export interface KeptEntry {
+  readonly id: EventId;
+  readonly entry: Entry;
+  readonly isOwn: boolean;
+}
+
+/** What came into a store lately: single entries in order, and how far runs go in which there are more. */
+export interface Latest {
+  readonly young: readonly KeptEntry[];
+  readonly sealed: Numbers;
 }
 
 /** A snapshot of the projections: plain data of the given format, whose shape its reader must judge. */
@@ -104,6 +120,8 @@ export interface LogStore {
   readonly entries: () => Promise<readonly Entry[]>;
   /** The same, what is sealed in its runs: quick, however long the log is. */
   readonly parcel: () => Promise<Parcel>;
+  /** What stands behind the highest numbers that were seen. */
+  readonly latest: (seen: Numbers) => Promise<Latest>;
   readonly loadSnapshot: () => Promise<Snapshot | undefined>;
   /** Gives every page of an edition, one at a time; false, and none, when the snapshot is of another by now. */
   readonly loadPages: (edition: number, take: (page: unknown) => void) => Promise<boolean>;

@@ -6,7 +6,7 @@ import { type EventRecord, entryOf, recordOf } from './event-record.ts';
 import { type Head, headAfterMerge, newHead, numberAct, renewedHead } from './head.ts';
 import type { LogStore, Snapshot } from './log-store.ts';
 import { heldAs, placeEntries } from './placing.ts';
-import { isSoundRecord, knownEntries, readRecords } from './reading.ts';
+import { isSoundRecord, keptEntries, knownEntries, readRecords } from './reading.ts';
 
 /** A log that lives as long as the page: for tests, benches and the demo's making. It promises no durability. */
 export function memoryLog(station: StationId): LogStore {
@@ -66,6 +66,10 @@ export function memoryLog(station: StationId): LogStore {
     holding: async () => ({ written: head.holding, records: records.size }),
     entries: async () => sound(),
     parcel: async () => ({ runs: [], entries: sound() }),
+    latest: async (seen) => ({
+      young: keptEntries(all().filter(({ station: of, seq }) => seq > (seen.get(of) ?? 0))),
+      sealed: new Map(),
+    }),
     loadSnapshot: async () => snapshot && structuredClone({ ...snapshot, pages: pages.size }),
     async loadPages(edition, take) {
       if (snapshot?.edition !== edition) return false;

@@ -2,8 +2,8 @@ import { toldApart } from '../domain/log/branch.ts';
 import type { Entry } from '../domain/log/chain.ts';
 import type { ShopEvent } from '../domain/log/event.ts';
 import { readEntry } from '../domain/log/read-entry.ts';
-import type { EventRecord } from './event-record.ts';
-import type { Damaged, Reading } from './log-store.ts';
+import { type EventRecord, entryOf } from './event-record.ts';
+import type { Damaged, KeptEntry, Reading } from './log-store.ts';
 
 /** Sorts records into events, events of a newer version, and damaged ones, which are not as they were written. */
 export function readRecords(records: readonly EventRecord[]): Reading {
@@ -33,6 +33,15 @@ export function knownEntries(records: readonly EventRecord[]): readonly Entry<Sh
       ? [{ ...read.entry, event: asHere(read.entry.event, record) }]
       : [];
   });
+}
+
+/** The sound ones among records, each with its identity here. */
+export function keptEntries(records: readonly EventRecord[]): readonly KeptEntry[] {
+  return records.filter(isSoundRecord).map(({ station, seq, act, ...record }) => ({
+    id: { station, seq },
+    entry: entryOf(record),
+    isOwn: act !== undefined,
+  }));
 }
 
 function isFiledRight(record: EventRecord): boolean {

@@ -1,8 +1,8 @@
 import type { IDBPTransaction } from 'idb';
 import type { Parcel } from '../domain/packed/parcel.ts';
 import { type EventRecord, entryOf, type Subject } from './event-record.ts';
-import type { Reading } from './log-store.ts';
-import { isSoundRecord, readRecords } from './reading.ts';
+import type { Latest, Numbers, Reading } from './log-store.ts';
+import { isSoundRecord, keptEntries, readRecords } from './reading.ts';
 import type { RunRecord } from './run-record.ts';
 import { openSealed, readAbout, readFrom, type SealedRun } from './sealed-reads.ts';
 import type { ShopDatabase, ShopSchema } from './shop-schema.ts';
@@ -30,6 +30,17 @@ export async function allFrom(db: ShopDatabase, from: (station: string) => numbe
   const sealed = await sealedWhere(tx, ({ station, last }) => last >= from(station));
   const young = await youngFrom(tx.objectStore('events'), from);
   return together([...sealed.map((run) => readFrom(run, from(run.record.station))), readRecords(young)]);
+}
+
+/** What stands behind the highest numbers that were seen. */
+export async function latest(db: ShopDatabase, seen: Numbers): Promise<Latest> {
+  const unseen = (station: string) => (seen.get(station) ?? 0) + 1;
+  const young = await youngFrom(db.transaction('events').store, unseen);
+  // Asked afterwards: what was sealed meanwhile is then in a run.
+  const runs = (await db.getAll('runs')).filter(({ station, last }) => last >= unseen(station));
+  const sealed = new Map<string, number>();
+  for (const { station, last } of runs) sealed.set(station, Math.max(last, sealed.get(station) ?? 0));
+  return { young: keptEntries(young), sealed };
 }
 
 export async function about(db: ShopDatabase, subject: Subject): Promise<Reading> {

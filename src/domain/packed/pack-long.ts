@@ -22,7 +22,7 @@ export function packLong(entries: readonly Entry[]): Parcel {
 }
 
 /** Entries in the order of their numbers, those of each chain together: a cloned station has several. */
-function chainsOf(entries: readonly Entry[]): Iterable<readonly { readonly entry: Entry }[]> {
+export function chainsOf(entries: readonly Entry[]): Iterable<readonly { readonly entry: Entry }[]> {
   const chains = new Map<string, { entry: Entry }[]>();
   const ends = new Map<string, { entry: Entry }[]>();
   for (const entry of entries.toSorted((a, b) => a.event.seq - b.event.seq)) {
