@@ -12,7 +12,7 @@ const mayImport = {
   // The broker's client comes with it, so it is loaded where a tablet has joined, and by a worker only.
   replication: [
     '^src/(domain|store)/',
-    '^node_modules/(@nats-io/(nats-core|jetstream|nkeys)|@scure/bip39|valibot|fflate|@noble/hashes)/',
+    '^node_modules/(@nats-io/(nats-core|jetstream)|@scure/bip39|valibot|fflate|@noble/hashes)/',
   ],
   words: ['^src/domain/'],
   worker: [

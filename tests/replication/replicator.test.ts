@@ -1,5 +1,6 @@
-import { afterEach, describe, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { Refused } from '../../src/replication/exchange.ts';
+import { brokers, type TestBroker } from '../support/brokers.ts';
 import { handClock } from '../support/hand-clock.ts';
 import { memoryBroker } from '../support/memory-broker.ts';
 import { aReplica, areSame, type Replica, until } from '../support/replicas.ts';
@@ -9,98 +10,105 @@ afterEach(async () => {
   for (const replica of started.splice(0)) await replica.stop();
 });
 
-async function aShopOf(seats: readonly Replica['seat'][]) {
+async function aShopOf(seats: readonly Replica['seat'][], { open, pace }: Pick<TestBroker, 'open' | 'pace'>) {
   const hand = handClock();
-  const broker = memoryBroker();
-  const tablets = await Promise.all(
-    seats.map((seat, index) => aReplica({ open: broker.open, seat, hand, seed: index + 1 })),
-  );
-  started.push(...tablets);
+  const aTablet = async (seat: Replica['seat'], seed: number) => {
+    const tablet = await aReplica({ open, seat, hand, seed });
+    started.push(tablet);
+    return tablet;
+  };
+  const tablets = await Promise.all(seats.map((seat, index) => aTablet(seat, index + 1)));
   const isCalm = async () =>
     tablets.every((tablet) => tablet.status().kind === 'up-to-date') && (await areSame(tablets));
-  return { hand, broker, tablets, isCalm };
+  const become = (isSo: () => boolean | Promise<boolean>) => until(hand, isSo, { pace });
+  return { hand, tablets, isCalm, become, aTablet };
 }
 
 const entriesOf = async ({ store }: Replica) => (await store.holding()).records;
 
-describe('tablets of one shop', () => {
-  test('that have worked apart show the same as soon as they meet', async () => {
-    const { hand, tablets, isCalm } = await aShopOf(['A', 'B', 'C']);
+describe.each(brokers)('with a broker, %s, tablets of one shop', (_, make) => {
+  const broker = make();
+  beforeAll(broker.begin);
+  afterAll(broker.end);
+
+  test('that have worked apart hold the same as soon as they meet', async () => {
+    await broker.anew();
+    const { tablets, isCalm, become } = await aShopOf(['A', 'B', 'C'], broker);
     for (const [index, tablet] of tablets.entries()) await tablet.tap(3 + index);
     for (const tablet of tablets) tablet.start();
-    await until(hand, isCalm);
+    await become(isCalm);
     expect(await Promise.all(tablets.map(entriesOf))).toEqual([12, 12, 12]);
   });
 
   test('have each tap of the others while they are in touch', async () => {
-    const { hand, tablets, isCalm } = await aShopOf(['A', 'B']);
+    await broker.anew();
+    const { tablets, isCalm, become } = await aShopOf(['A', 'B'], broker);
     for (const tablet of tablets) tablet.start();
-    await until(hand, isCalm);
+    await become(isCalm);
     for (const tablet of tablets) await tablet.tap();
-    await until(hand, async () => (await isCalm()) && (await entriesOf(tablets[0] as Replica)) === 2);
+    await become(async () => (await isCalm()) && (await entriesOf(tablets[0] as Replica)) === 2);
   });
 
-  test('say so while the broker cannot be reached, with how much waits', async () => {
-    const { hand, broker, tablets, isCalm } = await aShopOf(['A', 'B']);
+  test('say so while it cannot be reached, with how much waits, and go on when it can be', async () => {
+    await broker.anew();
+    const { tablets, isCalm, become } = await aShopOf(['A', 'B'], broker);
     const [here] = tablets as [Replica, Replica];
     for (const tablet of tablets) tablet.start();
-    await until(hand, isCalm);
-    broker.setUp(false);
-    await until(hand, () => here.status().kind === 'unreachable');
+    await become(isCalm);
+    await broker.setUp(false);
+    await become(() => here.status().kind === 'unreachable');
     await here.tap(2);
-    await until(hand, () => {
+    await become(() => {
       const status = here.status();
       return status.kind === 'unreachable' && status.entries === 2;
     });
-    broker.setUp(true);
-    await until(hand, isCalm);
-    expect(await Promise.all(tablets.map(entriesOf))).toEqual([2, 2]);
+    await broker.setUp(true);
+    await become(async () => (await isCalm()) && (await entriesOf(here)) === 2);
   });
 
-  test('say why the broker refuses them, and go on when it does no longer', async () => {
-    const { hand, broker, tablets, isCalm } = await aShopOf(['A']);
-    broker.refuse(new Refused('key', 'not this key'));
-    for (const tablet of tablets) tablet.start();
-    await until(hand, () => tablets[0]?.status().kind === 'refused');
-    expect(tablets[0]?.status()).toEqual({ kind: 'refused', why: 'key' });
-    broker.refuse(undefined);
-    await until(hand, isCalm);
-  });
-});
-
-describe('a broker that has lost', () => {
   test.each<[string, (at: number, last: number) => boolean]>([
     ['its tail', (at, last) => at > last - 4],
     ['its middle', (at, last) => at > 2 && at < last - 1],
     ['everything but its name', () => true],
-  ])('%s gets it again from those who hold it', async (_, isLost) => {
-    const { hand, broker, tablets, isCalm } = await aShopOf(['A', 'B']);
+  ])('give it again what it lost: %s', async (_what, isLost) => {
+    await broker.anew();
+    const { tablets, isCalm, become, aTablet } = await aShopOf(['A', 'B'], broker);
     for (const tablet of tablets) tablet.start();
     for (let round = 0; round < 4; round += 1) {
       for (const tablet of tablets) await tablet.tap();
-      await until(hand, isCalm);
+      await become(isCalm);
     }
-    const last = broker.messages().at(-1)?.at ?? 0;
-    broker.lose(({ at }) => isLost(at, last));
-    const newcomer = await aReplica({ open: broker.open, seat: 'C', hand, seed: 9 });
-    started.push(newcomer);
+    await broker.lose(isLost);
+    for (const tablet of tablets) tablet.running().hurry();
+    const newcomer = await aTablet('C', 9);
     newcomer.start();
-    await until(hand, () => areSame([...tablets, newcomer]));
+    await become(() => areSame([...tablets, newcomer]));
     expect(await entriesOf(newcomer)).toBe(8);
   });
 
-  test('everything, and stands there anew, is filled by the others when the one that wrote it is gone', async () => {
-    const { hand, broker, tablets, isCalm } = await aShopOf(['A', 'B']);
+  test('fill one that stands there anew, when the one that wrote is gone', async () => {
+    await broker.anew();
+    const { tablets, become, aTablet } = await aShopOf(['A', 'B'], broker);
     const [gone, stays] = tablets as [Replica, Replica];
-    for (const tablet of tablets) tablet.start();
     await gone.tap(5);
-    await until(hand, isCalm);
-    await until(hand, async () => (await entriesOf(stays)) === 5);
+    for (const tablet of tablets) tablet.start();
+    await become(async () => (await entriesOf(stays)) === 5);
     await gone.stop();
-    broker.wipe();
-    const newcomer = await aReplica({ open: broker.open, seat: 'C', hand, seed: 9 });
-    started.push(newcomer);
+    await broker.wipe();
+    const newcomer = await aTablet('C', 9);
     newcomer.start();
-    await until(hand, async () => (await entriesOf(newcomer)) === 5);
+    await become(async () => (await entriesOf(newcomer)) === 5);
   });
+});
+
+test('a tablet says why the broker refuses it, and goes on when it does no longer', async () => {
+  const broker = memoryBroker();
+  const { tablets, isCalm, become } = await aShopOf(['A'], { open: broker.open, pace: 0 });
+  const [tablet] = tablets as [Replica];
+  broker.refuse(new Refused('key', 'not this key'));
+  tablet.start();
+  await become(() => tablet.status().kind === 'refused');
+  expect(tablet.status()).toEqual({ kind: 'refused', why: 'key' });
+  broker.refuse(undefined);
+  await become(isCalm);
 });

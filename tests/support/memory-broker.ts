@@ -10,13 +10,13 @@ import {
 } from '../../src/replication/exchange.ts';
 import type { Seat } from '../../src/replication/shop-key.ts';
 
-/** What goes wrong on a line, drawn anew each time: chances from 0 to 1. */
-interface Weather {
+/** What goes wrong on a line, drawn anew each time: chances from 0 to 1, which a test may change as it goes. */
+export interface Weather {
   readonly random: Random;
   /** That the line is lost with a call, before it or after the broker has done it. */
-  readonly cut: number;
+  cut: number;
   /** That messages which come in are shuffled, and some of them come twice. */
-  readonly shuffle: number;
+  shuffle: number;
 }
 
 /** A broker's copy of one shop, held in memory, with hands on what a broker can lose. */

@@ -107,16 +107,16 @@ export async function areSame(replicas: readonly Replica[]): Promise<boolean> {
   return new Set(holdings.map(({ written }) => `${written.entries} ${written.sum}`)).size === 1;
 }
 
-/** Lets work go on, and time pass, until something is so. Throws when it does not become so. */
+/** Lets work go on, and time pass, until something is so; `pace` is real time (ms) for each turn. Throws when it does not become so. */
 export async function until(
   hand: ReturnType<typeof handClock>,
   isSo: () => boolean | Promise<boolean>,
-  { minutes = 120 }: { minutes?: number } = {},
+  { minutes = 120, pace = 0 }: { minutes?: number; pace?: number } = {},
 ): Promise<void> {
   for (let waited = 0; waited < minutes * 60; waited += 1) {
     for (let turn = 0; turn < 12; turn += 1) {
       if (await isSo()) return;
-      await new Promise((resolve) => setImmediate(resolve));
+      await new Promise((resolve) => (pace ? setTimeout(resolve, pace) : setImmediate(resolve)));
     }
     hand.pass(1000);
   }
