@@ -23,6 +23,8 @@ const mayImport = {
   app: [
     '^src/(domain|store|words)/',
     '^src/worker/[^/]*protocol[.]ts$',
+    // What a tablet keeps of its joining, and what invites: none of it knows the broker's client.
+    '^src/replication/(joined|joining-link|replica-status|shop-words)[.]ts$',
     '^node_modules/(papaparse|valibot|workbox-window)/',
     '^zxing-wasm/reader/zxing_reader[.]wasm[?]url$',
     ...signals,

@@ -4,18 +4,20 @@ import { chained } from '../domain/log/chain.ts';
 import type { ShopEvent } from '../domain/log/event.ts';
 import { personId, readId, stationId } from '../domain/log/ids.ts';
 import type { Shop } from '../domain/shop/shop.ts';
+import { tellWindows, windowFeed } from '../store/feed.ts';
 import type { FileShelf } from '../store/file-shelf.ts';
 import { openIndexedDbLog } from '../store/indexeddb-log.ts';
 import { laterTwin } from '../store/later-twin.ts';
 import type { LogStore } from '../store/log-store.ts';
 import { markKeeper } from '../store/mark.ts';
+import { newId } from '../store/new-id.ts';
 import type { OpenedTwin } from '../store/open-twin.ts';
+import type { Leisure } from './at-leisure.ts';
 import { busyHere } from './busy-here.ts';
 import { systemClock } from './clock.ts';
 import { type Copies, openCopies } from './copies.ts';
-import { tellWindows, windowFeed } from './feed.ts';
 import { type Forgets, whatIsForgotten } from './forgetting.ts';
-import { newId } from './new-id.ts';
+import type { Opening } from './opening.ts';
 import type { Preferences, ShopChoice } from './preferences.ts';
 import { systemTimer } from './saver.ts';
 import { openSession, type Session } from './session.ts';
@@ -23,21 +25,6 @@ import type { Naming } from './station-letter.ts';
 import { openTwoCopies, type TwoCopies } from './two-copies.ts';
 import type { UpdateNeeds } from './update-offer.ts';
 import type { Updates } from './updates.ts';
-
-/** Where the shop stands: a store that cannot be read is never shown as an empty one. */
-export type Opening =
-  | { readonly kind: 'opening'; readonly waitsForOtherWindow: boolean }
-  | {
-      readonly kind: 'open';
-      readonly session: Session;
-      readonly which: ShopChoice;
-      /** The second copy and what it was needed for; the demo has none. */
-      readonly twoCopies: TwoCopies | null;
-      /** The store is of a newer version: it is shown and left as it is. */
-      readonly onlyLooking: boolean;
-    }
-  | { readonly kind: 'failed'; readonly why: 'newer-store' | 'cannot-read'; readonly error: unknown }
-  | { readonly kind: 'outdated' };
 
 export interface App {
   readonly opening: ReadonlySignal<Opening>;
@@ -54,6 +41,8 @@ export interface App {
   readonly tryAgain: () => Promise<void>;
   /** Opens the shop with these sums instead of those on the screen; they were added up anew from its log. */
   readonly takeRebuilt: (shop: Shop) => Promise<void>;
+  /** What goes on beside the window, the exchange with other tablets among it; null where nothing outlives the window. */
+  readonly leisure: Promise<Leisure> | null;
 }
 
 export interface AppParts {
@@ -103,7 +92,14 @@ export function openApp(parts: AppParts): App {
       });
       session.person.value = readId(personId, preferences.person.value);
       await nameIfNew(session, naming);
-      opening.value = { kind: 'open', session, which, twoCopies, onlyLooking };
+      opening.value = {
+        kind: 'open',
+        session,
+        which,
+        twoCopies,
+        onlyLooking,
+        store: onlyLooking ? null : name,
+      };
       preferences.shop.value = which;
     } catch (error) {
       opening.value = { kind: 'failed', why: isNewerStore(error) ? 'newer-store' : 'cannot-read', error };
@@ -181,7 +177,7 @@ export function openApp(parts: AppParts): App {
 
   function writableStore(): string | null {
     const now = opening.peek();
-    return now.kind === 'open' && !now.onlyLooking ? storeNames[now.which] : null;
+    return now.kind === 'open' ? now.store : null;
   }
 
   const ownSession = computed(() => {
@@ -193,10 +189,10 @@ export function openApp(parts: AppParts): App {
     ...{ clock: systemClock, timer: systemTimer, forgets },
   });
 
-  if (forgets !== 'all')
-    void import('./sealing.ts').then(({ sealNowAndThen }) =>
-      sealNowAndThen({ timer: systemTimer, store: writableStore }),
-    );
+  const leisure =
+    forgets === 'all'
+      ? null
+      : import('./at-leisure.ts').then(({ atLeisure }) => atLeisure(opening, openAnew));
 
   const updates = watch({
     busyHere: () => (opening.value.kind === 'open' ? busyHere(opening.value.session) : undefined),
@@ -215,6 +211,7 @@ export function openApp(parts: AppParts): App {
     version,
     forgets,
     copies,
+    leisure,
     database: () => (forgets === 'all' ? null : writableStore()),
     async openDemo(afresh = false) {
       await closeNow();

@@ -1,6 +1,6 @@
 import type { Signal } from '@preact/signals';
 import { Workbox } from 'workbox-window';
-import { newId } from './new-id.ts';
+import { newId } from '../store/new-id.ts';
 import { systemTimer } from './saver.ts';
 import { leaveUpdateMark } from './update-mark.ts';
 import type { Offer, UpdateNeeds } from './update-offer.ts';

@@ -29,7 +29,15 @@ export interface Invitation {
   readonly key: ShopKey;
 }
 
-const payload = v.strictObject({ v: v.literal(1), a: brokerAddress, s: shopName, k: v.string() });
+const placeSchema = v.object({ address: brokerAddress, shop: shopName });
+
+/** An invitation of parts that were typed; undefined when one of them cannot be. */
+export function readInvitation({ key, ...place }: Invitation): Invitation | undefined {
+  const read = v.safeParse(placeSchema, place);
+  return read.success && key.length === shopKeyLength ? { ...read.output, key } : undefined;
+}
+
+const payload = v.object({ v: v.literal(1), a: brokerAddress, s: shopName, k: v.string() });
 const place = '#/join/';
 /** No link of ours is longer. */
 const longest = 1000;
@@ -50,8 +58,9 @@ export function readJoiningLink(text: string): Invitation | undefined {
     const raw: unknown = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
     const said = v.safeParse(payload, raw);
     const key = said.success ? fromBase64url(said.output.k) : undefined;
-    if (!said.success || key?.length !== shopKeyLength) return undefined;
-    return { address: said.output.a, shop: said.output.s, key };
+    return said.success && key
+      ? readInvitation({ address: said.output.a, shop: said.output.s, key })
+      : undefined;
   } catch {
     return undefined;
   }

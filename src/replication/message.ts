@@ -12,7 +12,7 @@ import type { Seat } from './shop-key.ts';
 import { unwrapped } from './wrapping.ts';
 
 /** The name of a tablet on the broker, drawn when it first joined. */
-const tabletId = v.pipe(v.string(), v.regex(/^[a-z0-9]{4,40}$/));
+export const tabletId = v.pipe(v.string(), v.regex(/^[a-z0-9]{4,40}$/));
 
 /**
  * What a message is, its form by its number: entries as lines, entries as a run, that a seat is taken, and that the body of

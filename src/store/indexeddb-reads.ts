@@ -20,6 +20,7 @@ const intoSealed = () => import('./reads-of-sealed.ts');
 
 /** What is read from a log in IndexedDB. Nothing of it writes. */
 export function readsOf(withDatabase: WithDatabase): Reads {
+  const parcel = () => withDatabase(async (db) => (await intoSealed()).wholeParcel(db));
   return {
     since: (seen) => withDatabase((db) => since(db, seen)),
     about: (subject) => withDatabase(async (db) => (await intoSealed()).about(db, subject)),
@@ -27,9 +28,9 @@ export function readsOf(withDatabase: WithDatabase): Reads {
     holding: () => withDatabase(holding),
     async entries() {
       const { entriesIn } = await import('../domain/packed/parcel.ts');
-      return entriesIn(await withDatabase(async (db) => (await intoSealed()).wholeParcel(db)));
+      return entriesIn(await parcel());
     },
-    parcel: () => withDatabase(async (db) => (await intoSealed()).wholeParcel(db)),
+    parcel,
     latest: (seen) => withDatabase(async (db) => (await intoSealed()).latest(db, seen)),
     loadSnapshot: () => withDatabase(loadSnapshot),
     loadPages: (edition, take) =>

@@ -160,7 +160,7 @@ export async function startBroker({ shop, key }: { shop: string; key: ShopKey })
         const { headers } = await import('@nats-io/nats-core');
         const all = headers();
         for (const [name, value] of Object.entries(said)) all.set(name, value);
-        await connection.request(subject, body, { headers: all });
+        await connection.request(subject, body, { headers: all, timeout: 10_000 });
       }),
     async stop() {
       await kill();

@@ -1,4 +1,4 @@
-import type { Feed } from '../../src/app/feed.ts';
+import type { Feed } from '../../src/store/feed.ts';
 import type { LoadDecide } from '../../src/app/judge.ts';
 import { openSession, type Session } from '../../src/app/session.ts';
 import type { LogStore } from '../../src/store/log-store.ts';

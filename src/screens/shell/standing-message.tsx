@@ -1,4 +1,4 @@
-import type { Opening } from '../../app/app.ts';
+import type { Opening } from '../../app/opening.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { shellWords as words } from '../../words/shell-words.ts';

@@ -2,7 +2,8 @@ import { computed, type Signal, signal } from '@preact/signals';
 import { act, render, screen } from '@testing-library/preact';
 import type { ComponentChildren } from 'preact';
 import * as v from 'valibot';
-import type { App, Opening } from '../../../src/app/app.ts';
+import type { App } from '../../../src/app/app.ts';
+import type { Opening } from '../../../src/app/opening.ts';
 import { openPreferences } from '../../../src/app/preferences.ts';
 import type { Session } from '../../../src/app/session.ts';
 import type { Offer } from '../../../src/app/update-offer.ts';
@@ -41,7 +42,14 @@ export async function mount(
   const offer = signal<Offer>({ kind: 'none' });
   const note = (what: string) => async () => void asked.push(what);
   const app: App = {
-    opening: signal<Opening>({ kind: 'open', twoCopies: null, onlyLooking: false, session, which }),
+    opening: signal<Opening>({
+      kind: 'open',
+      twoCopies: null,
+      onlyLooking: false,
+      session,
+      which,
+      store: null,
+    }),
     preferences: openPreferences(undefined),
     updates: {
       offer,
@@ -54,6 +62,7 @@ export async function mount(
     version: '1.2.3',
     forgets: 'nothing',
     copies: shelf === undefined ? noCopies() : await copiesOn({ session, hands }, shelf),
+    leisure: null,
     database: () => null,
     openDemo: async (afresh = false) => void asked.push(afresh ? 'demo afresh' : 'demo'),
     leaveDemo: note('leave demo'),
