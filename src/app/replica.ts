@@ -12,6 +12,8 @@ import { newId } from '../store/new-id.ts';
 import type { FromReplica, NotJoined, ToReplica } from '../worker/replica-protocol.ts';
 import type { Timer } from './saver.ts';
 
+export type { ReplicaStatus, SetAside };
+
 /** What a person has: the link of an invitation, or the parts of one, the key in words. */
 type Invited =
   | { readonly link: string }
@@ -191,6 +193,9 @@ export async function openReplica({
     },
   };
 }
+
+/** Whether a text that was read invites to a shop. */
+export const isJoiningLink = (text: string): boolean => readJoiningLink(text) !== undefined;
 
 /** The list of words is long: it comes when a person uses them. */
 const words = () => import('../replication/shop-words.ts');

@@ -2,6 +2,7 @@ import type { IconName } from '../../ui/icon/icon-paths.ts';
 import { holdSetUpWords } from '../../words/hold-set-up-words.ts';
 import { labelWords } from '../../words/label-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
+import { tabletsWords } from '../../words/tablets-words.ts';
 import { woodCareWords } from '../../words/wood-care-words.ts';
 
 export const sectionNames = [
@@ -18,6 +19,7 @@ export const sectionNames = [
   'labels',
   'files',
   'tablet',
+  'tablets',
   'about',
 ] as const;
 export type SectionName = (typeof sectionNames)[number];
@@ -36,6 +38,7 @@ export const sectionIcons: Readonly<Record<SectionName, IconName>> = {
   labels: 'recount',
   files: 'export',
   tablet: 'set-up',
+  tablets: 'join',
   about: 'info',
 };
 
@@ -53,5 +56,6 @@ export const sectionTitles: Readonly<Record<SectionName, string>> = {
   labels: labelWords.sizes,
   files: words.files,
   tablet: words.tablet,
+  tablets: tabletsWords.title,
   about: words.about,
 };

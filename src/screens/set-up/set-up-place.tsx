@@ -17,6 +17,7 @@ import { Route } from './route.tsx';
 import { type SectionName, sectionNames, sectionTitles } from './sections.ts';
 import { Stages } from './stages.tsx';
 import { Tablet } from './tablet.tsx';
+import { Tablets } from './tablets.tsx';
 import { Variants } from './variants.tsx';
 import { Woods } from './woods.tsx';
 
@@ -34,6 +35,7 @@ const sections: Readonly<Record<SectionName, ComponentType>> = {
   labels: LabelSizePage,
   files: Files,
   tablet: Tablet,
+  tablets: Tablets,
   about: About,
 };
 

@@ -7,8 +7,9 @@ import { sinceWhen, copyAgeWords as words } from '../../words/copy-age-words.ts'
 import { hrefOf } from '../parts/address.ts';
 import { useApp, useSession, useShop } from '../parts/app-context.ts';
 import { useNow } from '../parts/use-now.ts';
+import { ReplicaSign } from './replica-sign.tsx';
 
-/** How old the last copy outside of the tablet is, always in view, and the way to make one. */
+/** How old the last copy outside of the tablet is, always in view, and the way to make one; above it how it stands with other tablets. */
 export const CopyAge = () => {
   const { outside } = useApp().copies.known.value;
   const session = useSession();
@@ -19,10 +20,13 @@ export const CopyAge = () => {
   for (const day of shop.days.keys()) if (firstDay === undefined || day < firstDay) firstDay = day;
   const tone = toneOfOutside({ outside, now, log: logSize(session), firstDay });
   return (
-    <a class="copy-age" href={hrefOf('set-up', 'files')} data-tone={tone} data-testid="copy-age">
-      {tone !== 'calm' && <Icon name="warn" size={24} />}
-      <span>{words.outside}:</span>
-      <span>{outside ? sinceWhen({ at: outside.at, now, zone }) : words.never}</span>
-    </a>
+    <>
+      <ReplicaSign now={now} zone={zone} />
+      <a class="copy-age" href={hrefOf('set-up', 'files')} data-tone={tone} data-testid="copy-age">
+        {tone !== 'calm' && <Icon name="warn" size={24} />}
+        <span>{words.outside}:</span>
+        <span>{outside ? sinceWhen({ at: outside.at, now, zone }) : words.never}</span>
+      </a>
+    </>
   );
 };

@@ -10,6 +10,7 @@ import { shellWords } from '../../words/shell-words.ts';
 import { welcomeWords as words } from '../../words/welcome-words.ts';
 import { useApp, useSession } from '../parts/app-context.ts';
 import { RestoreButton } from '../parts/files/restore-button.tsx';
+import { JoinButton } from '../parts/join/join-button.tsx';
 
 /** Whether the tablet's own shelf has copies of a shop. */
 function useHasCopies(desk: CopyDesk | null): boolean {
@@ -53,6 +54,7 @@ export const Welcome = () => {
           testId="new-shop"
         />
         {desk && <RestoreButton desk={desk} size="bench" label={words.restore} detail={restoreDetail} />}
+        <JoinButton />
         <PressButton
           size="bench"
           icon="bench"

@@ -9,6 +9,7 @@ import { PressButton } from '../../../ui/press/press-button.tsx';
 import { labelledWords, scanWords as words } from '../../../words/scan-words.ts';
 import { goTo } from '../../parts/address.ts';
 import { useSession, useShop } from '../../parts/app-context.ts';
+import { CameraEye } from '../../parts/camera/camera-eye.tsx';
 import { goToTray } from '../../parts/go-to-tray.ts';
 import { labelTaker } from '../../parts/label-news.ts';
 import { SameCodeSheet } from '../../parts/same-code.tsx';
@@ -16,7 +17,6 @@ import { useFeedback } from '../../parts/use-feedback.ts';
 import { FindTray } from '../find-tray.tsx';
 import { traysInWork } from '../trays-view.ts';
 import { BulkList } from './bulk-list.tsx';
-import { CameraEye } from './camera-eye.tsx';
 import type { Purpose } from './scan-view.ts';
 import { useBulk } from './use-bulk.ts';
 

@@ -1,3 +1,4 @@
+import './camera-eye.css';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { systemClock } from '../../../app/clock.ts';
 import { freshReads, type Seen } from '../../../app/fresh-reads.ts';
