@@ -1,0 +1,15 @@
+import { type Address, hrefOf } from '../address.ts';
+
+/** The link that the app was opened with, when it is one that invites. */
+export function invitationIn({ place, rest: [section, join, said] }: Address): string | undefined {
+  return place === 'set-up' && section === 'tablets' && join === 'join' && said !== undefined
+    ? `#/join/${said}`
+    : undefined;
+}
+
+/** Takes an invitation out of the address and the history: it has the key of the shop in it. */
+export function forgetInvitation(address: Address): void {
+  if (invitationIn(address) === undefined) return;
+  history.replaceState(null, '', hrefOf('set-up', 'tablets'));
+  dispatchEvent(new HashChangeEvent('hashchange'));
+}

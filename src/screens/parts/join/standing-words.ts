@@ -1,0 +1,15 @@
+import type { ReplicaStatus } from '../../../app/replica.ts';
+import { tabletsWords as words } from '../../../words/tablets-words.ts';
+import { clockTime } from '../../../words/time-words.ts';
+
+/** How the tablet stands with the others, in a few words. */
+export function standingWords(status: ReplicaStatus, { zone, now }: { zone: string; now: number }): string {
+  switch (status.kind) {
+    case 'to-send':
+      return words.status.toSend(status.entries);
+    case 'unreachable':
+      return words.status.unreachable(clockTime(status.since, { zone, now }));
+    default:
+      return words.status[status.kind];
+  }
+}
