@@ -1,6 +1,6 @@
-import type { Feed } from '../../src/store/feed.ts';
 import type { LoadDecide } from '../../src/app/judge.ts';
 import { openSession, type Session } from '../../src/app/session.ts';
+import type { Feed } from '../../src/store/feed.ts';
 import type { LogStore } from '../../src/store/log-store.ts';
 import { handClock } from './hand-clock.ts';
 import { openTestLog } from './log-makers.ts';

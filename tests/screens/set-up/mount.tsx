@@ -5,6 +5,7 @@ import * as v from 'valibot';
 import type { App } from '../../../src/app/app.ts';
 import type { Opening } from '../../../src/app/opening.ts';
 import { openPreferences } from '../../../src/app/preferences.ts';
+import type { ReplicaDesk } from '../../../src/app/replica.ts';
 import type { Session } from '../../../src/app/session.ts';
 import type { Offer } from '../../../src/app/update-offer.ts';
 import { stationId } from '../../../src/domain/log/ids.ts';
@@ -26,7 +27,7 @@ export interface Mounted {
 
 /**
  * Shows a part of Set-up over a real session whose workshop is set up; what the app is asked for is noted. Copies are
- * kept on `shelf` when one is given.
+ * kept on `shelf` when one is given; other tablets are met by `replica`.
  */
 export async function mount(
   children: ComponentChildren,
@@ -34,7 +35,8 @@ export async function mount(
     which = 'own',
     log = memoryLog(v.parse(stationId, 'station-a')),
     shelf,
-  }: { which?: 'own' | 'demo'; log?: LogStore; shelf?: FileShelf | null } = {},
+    replica,
+  }: { which?: 'own' | 'demo'; log?: LogStore; shelf?: FileShelf | null; replica?: ReplicaDesk } = {},
 ): Promise<Mounted> {
   const { session, hands } = await openTestSession({ log });
   await setUpWorkshop(session);
@@ -62,7 +64,7 @@ export async function mount(
     version: '1.2.3',
     forgets: 'nothing',
     copies: shelf === undefined ? noCopies() : await copiesOn({ session, hands }, shelf),
-    leisure: null,
+    leisure: replica ? Promise.resolve({ replica: Promise.resolve(replica) }) : null,
     database: () => null,
     openDemo: async (afresh = false) => void asked.push(afresh ? 'demo afresh' : 'demo'),
     leaveDemo: note('leave demo'),
