@@ -12,8 +12,6 @@ export interface Address {
 /** Reads the hash of a location; anything unknown is the bench. */
 export function readAddress(hash: string): Address {
   const [name, ...rest] = hash.replace(/^#\/?/, '').split('/').filter(Boolean).map(decode);
-  // What an invitation to join other tablets begins with; who joins is in Set-up.
-  if (name === 'join') return { place: 'set-up', rest: ['tablets', name, ...rest] };
   const place = placeNames.find((each) => each === name);
   return place ? { place, rest } : { place: 'bench', rest: [] };
 }

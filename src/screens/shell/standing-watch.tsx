@@ -1,6 +1,7 @@
 import { LabelReader } from './label-reader.tsx';
 import { OnReturn } from './on-return.tsx';
 import { useCureWatch } from './use-cure-watch.ts';
+import { useInvitation } from './use-invitation.ts';
 import { useOwnLetter } from './use-own-letter.ts';
 import { useUnsavedSound } from './use-unsaved-sound.ts';
 
@@ -9,6 +10,7 @@ export const StandingWatch = () => {
   useCureWatch();
   useUnsavedSound();
   useOwnLetter();
+  useInvitation();
   return (
     <>
       <OnReturn />

@@ -2,6 +2,7 @@
 import { act, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
 import { address, readAddress } from '../../../src/screens/parts/address.ts';
+import { followInvitation } from '../../../src/screens/parts/join/joining-place.ts';
 import { Tablets } from '../../../src/screens/set-up/tablets.tsx';
 import { ReplicaSign } from '../../../src/screens/shell/replica-sign.tsx';
 import { fakeReplica, link } from '../../support/fake-replica.ts';
@@ -43,7 +44,10 @@ describe('a tablet that works alone', () => {
   });
 
   test('joins by the address that it was opened with, which then forgets the key', async () => {
-    address.value = readAddress(link.slice(link.indexOf('#')));
+    location.hash = link.slice(link.indexOf('#'));
+    followInvitation();
+    await settle();
+    address.value = readAddress(location.hash);
     const { asked } = await tablets();
     await press('join-go');
     expect(asked[0]?.invited).toEqual({ link: link.slice(link.indexOf('#')) });

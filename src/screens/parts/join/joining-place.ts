@@ -7,6 +7,12 @@ export function invitationIn({ place, rest: [section, join, said] }: Address): s
     : undefined;
 }
 
+/** Leads whoever opened the app with an invitation to where tablets join. */
+export function followInvitation(): void {
+  const said = /^#\/join\/([^/]+)$/.exec(location.hash)?.[1];
+  if (said !== undefined) location.replace(hrefOf('set-up', 'tablets', 'join', said));
+}
+
 /** Takes an invitation out of the address and the history: it has the key of the shop in it. */
 export function forgetInvitation(address: Address): void {
   if (invitationIn(address) === undefined) return;
