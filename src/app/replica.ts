@@ -15,11 +15,11 @@ import type { Timer } from './saver.ts';
 export type { ReplicaStatus, SetAside };
 
 /** What a person has: the link of an invitation, or the parts of one, the key in words. */
-type Invited =
+export type Invited =
   | { readonly link: string }
   | { readonly address: string; readonly shop: string; readonly words: string };
 
-type JoinResult =
+export type JoinResult =
   | { readonly kind: 'joined' }
   /** What was given invites to nothing. */
   | { readonly kind: 'no-invitation' }
@@ -28,7 +28,7 @@ type JoinResult =
   | NotJoined;
 
 /** What a person may be shown of the shop that this tablet has joined. */
-interface JoinedTo {
+export interface JoinedTo {
   readonly address: string;
   readonly shop: string;
   readonly seat: string;
