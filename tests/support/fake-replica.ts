@@ -12,7 +12,7 @@ import { wordsOfShop } from '../../src/replication/shop-words.ts';
 
 const address = 'wss://bench-pc.lan:8443/sync';
 const key = Uint8Array.from({ length: 16 }, (_, at) => at);
-export const invitation = { address, shop: 'kx7p2m', key };
+const invitation = { address, shop: 'kx7p2m', key };
 export const link = joiningLink(invitation, 'https://bench-pc.lan:8443/');
 
 /** A desk without a broker: it joins whom it is told to, and notes what it was asked for. */
