@@ -1,0 +1,189 @@
+/** Starts the hub: the app over HTTPS, the broker behind the same address, and the page about the certificate. */
+import { copyFileSync, existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { get } from 'node:https';
+import { join } from 'node:path';
+import { makeStream } from './broker-admin.mjs';
+import { forgetFormer, keysIn, writeWhole } from './data-folder.mjs';
+import { freePorts } from './free-ports.mjs';
+import { keepRunning } from './keep-running.mjs';
+import { certificatePage, fingerprints, joiningPage } from './pages.mjs';
+import { publishApp } from './publish-app.mjs';
+import { endLeftOver } from './running.mjs';
+import { joiningLink } from './shop-keys.mjs';
+import { template } from './template.mjs';
+import { authorityOf, writeBrokerConfig, writeCaddyConfig } from './written-config.mjs';
+
+/**
+ * @typedef {object} Wanted
+ * @property {import('./data-folder.mjs').Files} files
+ * @property {string} built folder of the built app
+ * @property {import('./programs.mjs').Programs} programs
+ * @property {import('./data-folder.mjs').Place} place where tablets find it
+ * @property {readonly string[]} hosts by which it may be called besides
+ * @property {string | undefined} bind the only address to listen at; undefined for the whole network
+ * @property {import('./written-config.mjs').Nodes | undefined} nodes undefined where the broker is the only one
+ * @property {(line: string) => void} say
+ * @property {() => number} now ms UTC
+ * @property {AbortSignal} ending ends it, at any time
+ */
+/**
+ * @typedef {object} Hub
+ * @property {string} shop
+ * @property {string} origin of the app
+ * @property {string} link by which a tablet joins; it holds the shop's key
+ * @property {string} broker address and port for the admin
+ * @property {string} certificateAddress
+ * @property {string} sha256 of the root certificate
+ */
+/**
+ * @typedef {object} Started
+ * @property {() => Hub} hub as it is now
+ * @property {() => number[]} children pids of broker and web server
+ * @property {() => Promise<void>} renew takes new keys from the data folder
+ * @property {Promise<void>} closed when it was told to end and has
+ */
+
+/**
+ * @param {Wanted} wanted
+ * @throws {Error} when broker or web server do not come up
+ * @returns {Promise<Started>}
+ */
+export async function startHub({ files, built, programs, place, hosts, bind, nodes, say, now, ending }) {
+  await endLeftOver(files);
+  for (const folder of [files.app, files.certificatePage, files.broker, files.caddy]) {
+    mkdirSync(folder, { recursive: true, mode: 0o700 });
+  }
+  publishApp({ built, app: files.app, seen: files.assets, now: now() });
+
+  const [client, websocket] = (await freePorts(2)).map((port) => `127.0.0.1:${port}`);
+  if (!client || !websocket) throw new Error('The system gave no ports.');
+  const origin = `https://${place.host}${place.port === 443 ? '' : `:${place.port}`}`;
+  const address = `${origin.replace('https:', 'wss:')}/sync`;
+  const certificateAddress = `http://${place.host}:${place.certificatePort}/`;
+
+  let keys = keysIn(files);
+  const isOver = () => ending.aborted;
+  /** @type {import('./keep-running.mjs').Kept | undefined} */
+  let broker;
+  /** @type {import('./keep-running.mjs').Kept | undefined} */
+  let webServer;
+  const children = () => [broker?.pid(), webServer?.pid()].filter((pid) => pid !== undefined);
+  // What a hub that is killed leaves behind is found by this at the next start.
+  const writeDown = () =>
+    writeWhole(files.running, {
+      pid: process.pid,
+      program: process.argv[1] ?? '',
+      broker: client,
+      shop: keys.shop,
+      children: children().map((pid) => ({ pid, config: files.folder })),
+    });
+
+  const startBroker = () => {
+    forgetFormer(files);
+    writeBrokerConfig(files, keys, { client, websocket, nodes });
+    broker = keepRunning({
+      name: 'Broker',
+      command: programs.broker,
+      args: ['-c', files.brokerConfig],
+      say,
+      started: writeDown,
+    });
+  };
+  const startWebServer = () => {
+    writeCaddyConfig(files, place, { hosts, bind, websocket });
+    webServer = keepRunning({
+      name: 'Web server',
+      command: programs.webServer,
+      args: ['run', '--config', files.caddyConfig, '--adapter', 'caddyfile'],
+      // What it would else keep in the home of whoever starts it.
+      env: { ...process.env, XDG_CONFIG_HOME: files.caddy, XDG_DATA_HOME: files.caddy },
+      say,
+      started: writeDown,
+    });
+  };
+  /** @returns {Promise<Hub>} */
+  const settle = async () => {
+    await makeStream({ broker: client, keys, replicas: nodes?.nodes.length ?? 1, isOver });
+    const { sha256 } = fingerprints(readFileSync(files.root));
+    const { shop } = keys;
+    const link = joiningLink(keys, { origin, address });
+    const page = joiningPage(template('joining.html'), { shop, link, origin, certificateAddress, sha256 });
+    writeWhole(files.joining, page);
+    writeDown();
+    return { shop, origin, link, broker: client, certificateAddress, sha256 };
+  };
+  const close = async () => {
+    await webServer?.stop();
+    await broker?.stop();
+    rmSync(files.running, { force: true });
+  };
+
+  try {
+    startBroker();
+    startWebServer();
+    await webServerAnswers(files, place, isOver);
+    writeCertificatePage(files, place, origin);
+    let hub = await settle();
+    return {
+      hub: () => hub,
+      children,
+      async renew() {
+        await broker?.stop();
+        keys = keysIn(files);
+        startBroker();
+        hub = await settle();
+      },
+      closed: told(ending).then(close),
+    };
+  } catch (error) {
+    await close();
+    throw error;
+  }
+}
+
+/** @param {AbortSignal} ending @returns {Promise<void>} */
+const told = (ending) =>
+  new Promise((resolve) => {
+    if (ending.aborted) resolve();
+    else ending.addEventListener('abort', () => resolve(), { once: true });
+  });
+
+/** @param {import('./data-folder.mjs').Files} files @param {import('./data-folder.mjs').Place} place @param {string} origin */
+function writeCertificatePage(files, place, origin) {
+  const certificate = readFileSync(files.root);
+  const page = certificatePage(template('certificate.html'), { authority: authorityOf(place), origin, certificate });
+  copyFileSync(files.root, join(files.certificatePage, 'root.crt'));
+  writeWhole(join(files.certificatePage, 'page.css'), template('page.css'));
+  writeWhole(join(files.certificatePage, 'index.html'), page);
+}
+
+/**
+ * Waits until the app is served under a certificate of the shop's own root.
+ *
+ * @param {import('./data-folder.mjs').Files} files
+ * @param {import('./data-folder.mjs').Place} place
+ * @param {() => boolean} isOver
+ */
+async function webServerAnswers(files, { port }, isOver) {
+  const until = performance.now() + 60_000;
+  while (!(existsSync(files.root) && (await answers(port, readFileSync(files.root))))) {
+    if (isOver() || performance.now() > until) {
+      throw new Error(
+        `The web server does not come up at port ${port}: see what it says above. HUB_PORT= chooses another one.`,
+      );
+    }
+    await new Promise((resolve) => setTimeout(resolve, 200));
+  }
+}
+
+/** @param {number} port @param {Buffer} ca @returns {Promise<boolean>} */
+const answers = (port, ca) =>
+  new Promise((resolve) => {
+    const here = { host: '127.0.0.1', servername: 'localhost', headers: { Host: `localhost:${port}` } };
+    const request = get({ ...here, port, ca, path: '/', timeout: 2000 }, (response) => {
+      response.resume();
+      resolve(response.statusCode === 200);
+    });
+    request.on('timeout', () => request.destroy());
+    request.on('error', () => resolve(false));
+  });
