@@ -47,7 +47,18 @@ export default defineConfig({
           ...unitTests,
           name: 'unit',
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: ['tests/browser/**', 'tests/chaos/**', ...pure],
+          exclude: ['tests/browser/**', 'tests/chaos/**', 'tests/hub/**', ...pure],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          ...unitTests,
+          name: 'hub',
+          include: ['tests/hub/**/*.test.ts'],
+          // Broker and web server, installed where that is wanted.
+          globalSetup: ['tests/support/hub-programs.ts'],
+          hookTimeout: 60_000,
         },
       },
       {
