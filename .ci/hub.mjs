@@ -19,6 +19,7 @@ HUB_HOST=name              the name or address by which tablets find this PC (el
 HUB_PORT=8443              of the app
 HUB_CERTIFICATE_PORT=8080  of the page about the certificate
 HUB_DATA=folder            where keys, certificate and entries are kept
+HUB_BUILT=folder           of a build that was made elsewhere
 HUB_NODES, HUB_NODE        several PCs as one hub: see README.md`;
 
 installWhatIsMissing();
@@ -45,12 +46,7 @@ async function run(ending) {
   const nodes = nodesOf(process.env);
   const addresses = lanAddresses(networkInterfaces());
   const { remark, ...where } = placeOf({ env: process.env, files, addresses });
-  const built = join(root, 'dist');
-  const sources = ['src', 'shared', 'public', 'index.html', 'vite.config.ts', 'package-lock.json'];
-  if (isOutOfDate(built, sources.map((name) => join(root, name)))) {
-    say('Building the app …');
-    buildApp(built);
-  }
+  const built = process.env.HUB_BUILT || buildWhereNeeded();
   const started = await startHub({ files, built, programs, nodes, say, now: Date.now, ending, ...where });
   present(started.hub());
   if (remark) say(`\n${remark}`);
@@ -62,6 +58,21 @@ async function run(ending) {
     );
   });
   await started.closed;
+}
+
+function buildWhereNeeded() {
+  const built = join(root, 'dist');
+  const sources = ['src', 'shared', 'public', 'index.html', 'vite.config.ts', 'package-lock.json'];
+  if (
+    isOutOfDate(
+      built,
+      sources.map((name) => join(root, name)),
+    )
+  ) {
+    say('Building the app …');
+    buildApp(built);
+  }
+  return built;
 }
 
 /** @param {import('./hub/start-hub.mjs').Hub} hub */
@@ -78,7 +89,9 @@ Tallywright is at ${origin}/ (Ctrl+C ends it)
 /** The link holds the shop's key: it is shown to a person, and not written into a log. @param {string} link */
 function presentLink(link) {
   if (process.stdout.isTTY) say(`\n${symbolInTerminal(link)}\n${link}\n`);
-  say(`The picture is in ${pathToFileURL(files.joining)} too. Whoever has seen it can read and write in the shop.`);
+  say(
+    `The picture is in ${pathToFileURL(files.joining)} too. Whoever has seen it can read and write in the shop.`,
+  );
 }
 
 /** @returns {import('./hub/running.mjs').Running} */
@@ -110,7 +123,9 @@ for (const signal of ['SIGINT', 'SIGTERM']) {
 const commands = {
   run: () => run(ending.signal),
   join: () => {
-    const link = existsSync(files.joining) && /href="([^"]*#\/join\/[^"]*)"/.exec(readFileSync(files.joining, 'utf8'))?.[1];
+    const link =
+      existsSync(files.joining) &&
+      /href="([^"]*#\/join\/[^"]*)"/.exec(readFileSync(files.joining, 'utf8'))?.[1];
     if (!link) throw new Error('There is no picture yet: npm run hub makes it.');
     presentLink(link);
   },

@@ -13,7 +13,9 @@ const within = /^(docker|br-|veth|virbr|vmnet|vboxnet|tun|tap|utun|wg|zt|lxc|lxd
 export function lanAddresses(interfaces) {
   return Object.entries(interfaces)
     .flatMap(([name, addresses = []]) => addresses.map((address) => ({ name, ...address })))
-    .filter(({ family, internal, address }) => family === 'IPv4' && !internal && !address.startsWith('169.254.'))
+    .filter(
+      ({ family, internal, address }) => family === 'IPv4' && !internal && !address.startsWith('169.254.'),
+    )
     .toSorted((one, other) => rank(one) - rank(other))
     .map(({ address }) => address);
 }
@@ -32,7 +34,8 @@ const isPrivate = (address) => /^(10[.]|192[.]168[.]|172[.](1[6-9]|2\d|3[01])[.]
  */
 export function checkedHost(host) {
   const fits = /^[a-z0-9]([a-z0-9-]*[a-z0-9])?([.][a-z0-9]([a-z0-9-]*[a-z0-9])?)*$/i.test(host);
-  if (!fits || host.length > 253) throw new Error(`“${host}” is no name and no address of a machine. Try HUB_HOST=tally.lan`);
+  if (!fits || host.length > 253)
+    throw new Error(`“${host}” is no name and no address of a machine. Try HUB_HOST=tally.lan`);
   return host.toLowerCase();
 }
 

@@ -8,7 +8,6 @@ import { userKey } from './nkey.mjs';
 
 /** The stream is not there: any other code is a failure. */
 const noSuchStream = 10059;
-const patience = 120_000;
 
 /**
  * @param {string} broker address and port
@@ -31,12 +30,13 @@ export const connectAs = (broker, seed, inboxPrefix) =>
  * @param {object} what
  * @param {string} what.broker address and port
  * @param {import('./shop-keys.mjs').ShopKeys} what.keys
- * @param {number} what.replicas
- * @param {() => boolean} what.isOver asked before each try
- * @throws {Error} the last one, when the broker does not answer within two minutes
+ * @param {number} what.replicas on how many brokers it is kept
+ * @param {number} what.patience how long to try, in ms
+ * @param {() => boolean} what.isOver whether to give up
+ * @throws {Error} the last one, when nothing of that came about
  * @returns {Promise<StreamState>}
  */
-export async function makeStream({ broker, keys, replicas, isOver }) {
+export async function makeStream({ broker, keys, replicas, patience, isOver }) {
   const until = performance.now() + patience;
   for (;;) {
     try {
@@ -77,7 +77,12 @@ export async function asAdmin(broker, keys, ask) {
  * @returns {Promise<StreamState | undefined>} undefined when there is no such stream
  */
 export async function streamState(connection, shop) {
-  const answer = await api(connection, `STREAM.INFO.${streamName(shop)}`, { subjects_filter: '>' }, noSuchStream);
+  const answer = await api(
+    connection,
+    `STREAM.INFO.${streamName(shop)}`,
+    { subjects_filter: '>' },
+    noSuchStream,
+  );
   if (answer.error) return undefined;
   const { messages, bytes, subjects = {} } = answer.state;
   return { created: answer.created, messages, bytes, subjects };
@@ -113,6 +118,7 @@ export async function usersConnected(broker, { watch, shop }) {
 async function api(connection, subject, question, expected) {
   const answer = await connection.request(`$JS.API.${subject}`, JSON.stringify(question), { timeout: 5000 });
   const said = answer.json();
-  if (said.error && said.error.err_code !== expected) throw new Error(`The broker refuses: ${said.error.description}`);
+  if (said.error && said.error.err_code !== expected)
+    throw new Error(`The broker refuses: ${said.error.description}`);
   return said;
 }

@@ -41,6 +41,7 @@ export function caddyConfig(server, template) {
  * @throws {Error} when it cannot stand in the configuration
  */
 function text(value) {
-  if (/[{}\n]/.test(value) || value.endsWith('\\')) throw new Error(`The web server cannot be told ${JSON.stringify(value)}.`);
+  if (/[{}\n]/.test(value) || value.endsWith('\\'))
+    throw new Error(`The web server cannot be told ${JSON.stringify(value)}.`);
   return `"${value.replaceAll('"', '\\"')}"`;
 }

@@ -28,7 +28,10 @@ import { newShopKeys } from './shop-keys.mjs';
  */
 export function folderOf(env) {
   if (env.HUB_DATA) return env.HUB_DATA;
-  const base = env.XDG_DATA_HOME || (process.platform === 'win32' && env.LOCALAPPDATA) || join(homedir(), '.local', 'share');
+  const base =
+    env.XDG_DATA_HOME ||
+    (process.platform === 'win32' && env.LOCALAPPDATA) ||
+    join(homedir(), '.local', 'share');
   return join(base, 'tallywright-hub');
 }
 
@@ -100,11 +103,19 @@ export function forgetFormer({ former, broker }) {
 /** @param {string} path @returns {ShopKeys} */
 function readKeys(path) {
   const said = readJson(path);
-  const [key, admin, watch] = [said.key, said.admin, said.watch].map((raw) => Buffer.from(String(raw), 'base64url'));
+  const [key, admin, watch] = [said.key, said.admin, said.watch].map((raw) =>
+    Buffer.from(String(raw), 'base64url'),
+  );
   const isWhole =
-    said.v === 1 && /^[a-z0-9]{4,32}$/.test(said.shop) && key?.length === 16 && admin?.length === 32 && watch?.length === 32;
+    said.v === 1 &&
+    /^[a-z0-9]{4,32}$/.test(said.shop) &&
+    key?.length === 16 &&
+    admin?.length === 32 &&
+    watch?.length === 32;
   if (!isWhole || !key || !admin || !watch) {
-    throw new Error(`${path} is damaged. Put it back from a backup: with other keys every tablet must join anew.`);
+    throw new Error(
+      `${path} is damaged. Put it back from a backup: with other keys every tablet must join anew.`,
+    );
   }
   return { shop: said.shop, key, admin, watch };
 }

@@ -24,7 +24,15 @@ export const waitBefore = (failures) => Math.min(longestWait, 1000 * 2 ** (failu
  * @param {(failures: number) => number} [what.wait] ms before the next start
  * @returns {Kept}
  */
-export function keepRunning({ name, command, args, env = process.env, say, started: told, wait = waitBefore }) {
+export function keepRunning({
+  name,
+  command,
+  args,
+  env = process.env,
+  say,
+  started: told,
+  wait = waitBefore,
+}) {
   /** @type {import('node:child_process').ChildProcess | undefined} */
   let child;
   /** @type {NodeJS.Timeout | undefined} */

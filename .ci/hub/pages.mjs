@@ -56,5 +56,4 @@ export function symbolInTerminal(text) {
 }
 
 /** @param {string} text */
-const inHtml = (text) =>
-  text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`);
+const inHtml = (text) => text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`);

@@ -32,7 +32,12 @@ export function placeOf({ env, files, addresses }) {
   const isHere = here.includes(host);
   // Without a network nothing is settled yet.
   if (!isHere || env.HUB_HOST) writeWhole(files.place, place);
-  return { place, hosts: isHere ? [] : addresses, bind: isHere ? '127.0.0.1' : undefined, remark: remarkOn(host, addresses) };
+  return {
+    place,
+    hosts: isHere ? [] : addresses,
+    bind: isHere ? '127.0.0.1' : undefined,
+    remark: remarkOn(host, addresses),
+  };
 }
 
 /** @param {NodeJS.ProcessEnv} env @param {string} name @param {number} other */
@@ -43,7 +48,8 @@ function portOf(env, name, other) {
 
 /** @param {string} host @param {readonly string[]} addresses */
 function remarkOn(host, addresses) {
-  if (here.includes(host)) return 'Only this PC can reach the hub. HUB_HOST=<name or address> lets tablets in.';
+  if (here.includes(host))
+    return 'Only this PC can reach the hub. HUB_HOST=<name or address> lets tablets in.';
   const isAddress = /^\d+([.]\d+){3}$/.test(host);
   if (!isAddress || addresses.includes(host)) return undefined;
   return [

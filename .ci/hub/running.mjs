@@ -25,7 +25,8 @@ export async function endLeftOver(files) {
   const said = readIfThere(files.running);
   const children = said?.children ?? [];
   // A number that the system has given to another program since does not name our configuration.
-  const isOurs = (/** @type {{ pid: number, config: string }} */ { pid, config }) => commandOf(pid).includes(config);
+  const isOurs = (/** @type {{ pid: number, config: string }} */ { pid, config }) =>
+    commandOf(pid).includes(config);
   for (const child of children.filter(isOurs)) process.kill(child.pid, 'SIGTERM');
   for (let tries = 0; children.some(isOurs) && tries < 100; tries++) {
     await new Promise((resolve) => setTimeout(resolve, 100));
@@ -36,7 +37,8 @@ export async function endLeftOver(files) {
 /** The command line of a process; empty when there is none. @param {number} pid */
 function commandOf(pid) {
   try {
-    if (process.platform === 'linux') return readFileSync(`/proc/${pid}/cmdline`, 'utf8').replaceAll('\0', ' ');
+    if (process.platform === 'linux')
+      return readFileSync(`/proc/${pid}/cmdline`, 'utf8').replaceAll('\0', ' ');
     return execFileSync('ps', ['-o', 'args=', '-p', String(pid)], { encoding: 'utf8' });
   } catch {
     return '';

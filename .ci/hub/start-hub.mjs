@@ -103,7 +103,9 @@ export async function startHub({ files, built, programs, place, hosts, bind, nod
   };
   /** @returns {Promise<Hub>} */
   const settle = async () => {
-    await makeStream({ broker: client, keys, replicas: nodes?.nodes.length ?? 1, isOver });
+    if (nodes) say('Waiting for the other brokers …');
+    const [replicas, patience] = nodes ? [nodes.nodes.length, Number.POSITIVE_INFINITY] : [1, 120_000];
+    await makeStream({ broker: client, keys, replicas, patience, isOver });
     const { sha256 } = fingerprints(readFileSync(files.root));
     const { shop } = keys;
     const link = joiningLink(keys, { origin, address });
@@ -151,7 +153,11 @@ const told = (ending) =>
 /** @param {import('./data-folder.mjs').Files} files @param {import('./data-folder.mjs').Place} place @param {string} origin */
 function writeCertificatePage(files, place, origin) {
   const certificate = readFileSync(files.root);
-  const page = certificatePage(template('certificate.html'), { authority: authorityOf(place), origin, certificate });
+  const page = certificatePage(template('certificate.html'), {
+    authority: authorityOf(place),
+    origin,
+    certificate,
+  });
   copyFileSync(files.root, join(files.certificatePage, 'root.crt'));
   writeWhole(join(files.certificatePage, 'page.css'), template('page.css'));
   writeWhole(join(files.certificatePage, 'index.html'), page);

@@ -29,7 +29,9 @@ test('no right of a seat names another stream, or a way to change this one', () 
   const asked = publish.filter((subject) => subject.startsWith('$JS.') && subject !== '$JS.API.INFO');
   for (const subject of asked) {
     expect(subject).toContain('TW_k3');
-    expect(subject).not.toMatch(/STREAM[.](CREATE|UPDATE|DELETE|PURGE|RESTORE|SNAPSHOT|PEER|MSG[.]DELETE)|LEADER/);
+    expect(subject).not.toMatch(
+      /STREAM[.](CREATE|UPDATE|DELETE|PURGE|RESTORE|SNAPSHOT|PEER|MSG[.]DELETE)|LEADER/,
+    );
     // A wildcard stands behind the name of the stream only.
     expect(subject.split('TW_k3')[0]).not.toMatch(/[*>]/);
   }
@@ -54,7 +56,10 @@ test.each(['plain', 'with space'])('both programs read what they are told, in a 
   const websocket = '127.0.0.1:9080';
   const nodes = {
     own: 'bench',
-    nodes: ['bench', 'office', 'attic'].map((node, index) => ({ name: node, address: `127.0.0.1:${6222 + index}` })),
+    nodes: ['bench', 'office', 'attic'].map((node, index) => ({
+      name: node,
+      address: `127.0.0.1:${6222 + index}`,
+    })),
   };
   const { broker, webServer } = inject('hubPrograms');
   for (const those of [undefined, nodes]) {
@@ -63,7 +68,9 @@ test.each(['plain', 'with space'])('both programs read what they are told, in a 
   }
   const place = { host: 'tally.lan', port: 8443, certificatePort: 8080 };
   writeCaddyConfig(files, place, { hosts: ['192.0.2.7'], bind: undefined, websocket });
-  const read = execFileSync(webServer, ['adapt', '--config', files.caddyConfig, '--adapter', 'caddyfile'], { stdio: 'pipe' });
+  const read = execFileSync(webServer, ['adapt', '--config', files.caddyConfig, '--adapter', 'caddyfile'], {
+    stdio: 'pipe',
+  });
   expect(hostsOf(JSON.parse(read.toString()))).toEqual(['192.0.2.7', 'localhost', 'tally.lan']);
 });
 

@@ -31,9 +31,12 @@ test.each(['tally.lan', 'PC-7', '192.168.1.20'])('%s is a name of a machine', (h
   expect(checkedHost(host)).toBe(host.toLowerCase());
 });
 
-test.each(['', 'tally lan', 'a/b', 'tally.lan:8443', '-pc', 'x{y}', 'a;b', '[::1]'])('“%s” is none', (host) => {
-  expect(() => checkedHost(host)).toThrow('HUB_HOST');
-});
+test.each(['', 'tally lan', 'a/b', 'tally.lan:8443', '-pc', 'x{y}', 'a;b', '[::1]'])(
+  '“%s” is none',
+  (host) => {
+    expect(() => checkedHost(host)).toThrow('HUB_HOST');
+  },
+);
 
 describe('the place of a hub', () => {
   test('is what the first start finds, and stays when the network changes, which is said', () => {

@@ -99,7 +99,9 @@ test('a seat reads what every seat has sent: all, the heads alone, one subject, 
   const asked = await manager.streams.getMessage(`TW_${shop}`, { seq: last_seq });
   expect(asked?.string()).toBe('from B');
 
-  const live = await (await jetstream(reader).consumers.get(`TW_${shop}`, { opt_start_seq: last_seq + 1 })).consume();
+  const live = await (
+    await jetstream(reader).consumers.get(`TW_${shop}`, { opt_start_seq: last_seq + 1 })
+  ).consume();
   await stream.publish(`tw.${shop}.ev.B`, 'a moment later');
   for await (const message of live) {
     expect(message.string()).toBe('a moment later');
@@ -111,7 +113,9 @@ test('a roll-up puts one message in the place of those of its own subject', asyn
   const connection = await seat('E');
   const stream = jetstream(connection);
   for (let n = 0; n < 5; n++) await stream.publish(`tw.${shop}.ev.E`, String(n));
-  const others = Object.entries((await state())?.subjects ?? {}).filter(([subject]) => !subject.endsWith('.ev.E'));
+  const others = Object.entries((await state())?.subjects ?? {}).filter(
+    ([subject]) => !subject.endsWith('.ev.E'),
+  );
   const { headers } = await import('@nats-io/transport-node');
   const rollUp = headers();
   rollUp.set('Nats-Rollup', 'sub');
@@ -152,7 +156,15 @@ test.each([
 
 test('a seat hears its own inbox and nothing besides', async () => {
   const connection = await seat('A');
-  for (const subject of ['>', 'tw.>', `tw.${shop}.ev.B`, '_INBOX.>', `_INBOX_${shop}_B.x`, '$JS.>', '$SYS.>']) {
+  for (const subject of [
+    '>',
+    'tw.>',
+    `tw.${shop}.ev.B`,
+    '_INBOX.>',
+    `_INBOX_${shop}_B.x`,
+    '$JS.>',
+    '$SYS.>',
+  ]) {
     expect(await refusal(connection, () => connection.subscribe(subject))).toBe(subject);
   }
   expect(await refusal(connection, () => connection.subscribe(`_INBOX_${shop}_A.x`))).toBeUndefined();
@@ -162,17 +174,25 @@ test('no consumer of a seat carries its messages to another subject of the strea
   const connection = await seat('A');
   await jetstream(connection).publish(`tw.${shop}.run.A.forged`, '{}');
   const before = await state();
-  const answers = [`tw.${shop}.ev.B`, `$JS.API.STREAM.PURGE.TW_${shop}`, `$JS.API.STREAM.DELETE.TW_${shop}`].map(
-    async (target, index) => {
-      const name = `trick${index}`;
-      const filter = `tw.${shop}.run.A.forged`;
-      const config = { name, deliver_subject: target, filter_subject: filter, ack_policy: 'none', deliver_policy: 'all' };
-      const question = JSON.stringify({ stream_name: `TW_${shop}`, config });
-      await connection.request(`$JS.API.CONSUMER.CREATE.TW_${shop}.${name}.${filter}`, question);
-      // A message that was carried would be there before the next one is kept.
-      await jetstream(connection).publish(`tw.${shop}.ph.A.mark.${index}`, '');
-    },
-  );
+  const answers = [
+    `tw.${shop}.ev.B`,
+    `$JS.API.STREAM.PURGE.TW_${shop}`,
+    `$JS.API.STREAM.DELETE.TW_${shop}`,
+  ].map(async (target, index) => {
+    const name = `trick${index}`;
+    const filter = `tw.${shop}.run.A.forged`;
+    const config = {
+      name,
+      deliver_subject: target,
+      filter_subject: filter,
+      ack_policy: 'none',
+      deliver_policy: 'all',
+    };
+    const question = JSON.stringify({ stream_name: `TW_${shop}`, config });
+    await connection.request(`$JS.API.CONSUMER.CREATE.TW_${shop}.${name}.${filter}`, question);
+    // A message that was carried would be there before the next one is kept.
+    await jetstream(connection).publish(`tw.${shop}.ph.A.mark.${index}`, '');
+  });
   await Promise.all(answers);
   const after = await state();
   expect(after?.created).toBe(before?.created);

@@ -5,7 +5,7 @@ import { request as secureRequest } from 'node:https';
 import { join } from 'node:path';
 import { connect, type NatsConnection, nkeyAuthenticator } from '@nats-io/transport-node';
 import { inject } from 'vitest';
-import { filesIn, keysIn, openFolder } from '../../.ci/hub/data-folder.mjs';
+import { type filesIn, keysIn, openFolder } from '../../.ci/hub/data-folder.mjs';
 import { freePorts } from '../../.ci/hub/free-ports.mjs';
 import { seatKey } from '../../.ci/hub/shop-keys.mjs';
 import { startHub } from '../../.ci/hub/start-hub.mjs';
@@ -85,13 +85,16 @@ export interface Answer {
   readonly body: string;
 }
 
-/** Fetches as a tablet that trusts the shop's root certificate and nothing else. */
+/** Fetches as a tablet that trusts the shop's root certificate and nothing else; as one that trusts public ones where said. */
 export function fetchFrom(
   hub: TestHub,
   path: string,
-  { headers = {}, ca = readFileSync(hub.files.root) }: { headers?: Record<string, string>; ca?: Buffer | undefined } = {},
+  { headers = {}, isStranger = false }: { headers?: Record<string, string>; isStranger?: boolean } = {},
 ): Promise<Answer> {
-  return answerOf(secureRequest({ host: '127.0.0.1', port: hub.port, path, headers, ca, agent: false }));
+  const trust = isStranger ? {} : { ca: readFileSync(hub.files.root) };
+  return answerOf(
+    secureRequest({ host: '127.0.0.1', port: hub.port, path, headers, agent: false, ...trust }),
+  );
 }
 
 export const fetchPlainly = (hub: TestHub, path: string): Promise<Answer> =>

@@ -1,0 +1,141 @@
+/** `npm run hub` as a person starts it: a process with signals. */
+import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, expect, inject, test } from 'vitest';
+import { filesIn, keysIn } from '../../.ci/hub/data-folder.mjs';
+import { freePorts } from '../../.ci/hub/free-ports.mjs';
+import { aFolder, smallBuild } from '../support/hub-folder.ts';
+
+const folder = aFolder();
+const script = join(process.cwd(), '.ci', 'hub.mjs');
+const children: ChildProcess[] = [];
+afterAll(() => {
+  for (const child of children) child.kill('SIGKILL');
+  folder.end();
+});
+
+async function settings(name: string) {
+  const [port, certificatePort] = await freePorts(2);
+  return {
+    ...process.env,
+    HUB_DATA: join(folder.path, name),
+    HUB_BUILT: smallBuild(folder.path),
+    HUB_HOST: '127.0.0.1',
+    HUB_PORT: String(port),
+    HUB_CERTIFICATE_PORT: String(certificatePort),
+    HUB_NATS: inject('hubPrograms').broker,
+    HUB_CADDY: inject('hubPrograms').webServer,
+  };
+}
+
+function start(env: NodeJS.ProcessEnv, ...words: string[]) {
+  const child = spawn(process.execPath, [script, ...words], { env, stdio: ['ignore', 'pipe', 'pipe'] });
+  children.push(child);
+  let text = '';
+  for (const stream of [child.stdout, child.stderr]) {
+    stream.setEncoding('utf8').on('data', (more: string) => {
+      text += more;
+    });
+  }
+  return {
+    child,
+    text: () => text,
+    ended: new Promise<number | null>((resolve) => child.once('exit', resolve)),
+    says: (what: string | RegExp) => expect.poll(() => text, { timeout: 40_000 }).toMatch(what),
+  };
+}
+
+/** Nobody may have asked yet how a process ended: it is then there, without a command line. */
+const isAlive = (pid: number) =>
+  existsSync('/proc')
+    ? existsSync(`/proc/${pid}`) && readFileSync(`/proc/${pid}/cmdline`, 'utf8') !== ''
+    : answers(pid);
+function answers(pid: number): boolean {
+  try {
+    return process.kill(pid, 0);
+  } catch {
+    return false;
+  }
+}
+
+const runningIn = (data: string): { shop: string; children: { pid: number }[] } =>
+  JSON.parse(readFileSync(filesIn(data).running, 'utf8'));
+
+test.each(['SIGINT', 'SIGTERM'] as const)('%s ends the hub with all that it started', async (signal) => {
+  const env = await settings(signal);
+  const hub = start(env);
+  await hub.says(/Tallywright is at https:\/\/127\.0\.0\.1:/);
+  const { children: pids } = runningIn(env.HUB_DATA);
+  expect(pids).toHaveLength(2);
+  hub.child.kill(signal);
+  expect(await hub.ended).toBe(0);
+  expect(pids.filter(({ pid }) => isAlive(pid))).toEqual([]);
+  expect(existsSync(filesIn(env.HUB_DATA).running)).toBe(false);
+});
+
+test('the shop’s key is written into no log', async () => {
+  const env = await settings('quiet');
+  const hub = start(env);
+  await hub.says(/joining\.html/);
+  const { key } = keysIn(filesIn(env.HUB_DATA));
+  expect(hub.text()).not.toContain('#/join/');
+  expect(hub.text()).not.toContain(Buffer.from(key).toString('base64url'));
+  hub.child.kill();
+  await hub.ended;
+});
+
+test('what a killed hub has left behind is ended by the next one; two at once are refused', async () => {
+  const env = await settings('killed');
+  const killed = start(env);
+  await killed.says('Tallywright is at');
+  const left = runningIn(env.HUB_DATA).children;
+
+  const second = start(env);
+  expect(await second.ended).toBe(1);
+  expect(second.text()).toContain('runs on');
+
+  killed.child.kill('SIGKILL');
+  await killed.ended;
+  expect(left.every(({ pid }) => isAlive(pid))).toBe(true);
+  const next = start(env);
+  await next.says('Tallywright is at');
+  await expect.poll(() => left.filter(({ pid }) => isAlive(pid))).toEqual([]);
+  next.child.kill();
+  expect(await next.ended).toBe(0);
+});
+
+test('status and new-key speak with the hub that runs', async () => {
+  const env = await settings('spoken');
+  const say = (...words: string[]) =>
+    execFileSync(process.execPath, [script, ...words], { env, stdio: 'pipe' }).toString();
+  expect(() => say('status')).toThrow(/No hub runs/);
+  const hub = start(env);
+  await hub.says('Tallywright is at');
+  const { shop } = runningIn(env.HUB_DATA);
+  expect(say('status')).toContain(`Shop ${shop}: 0 messages`);
+
+  expect(say('new-key')).toContain(`key of ${shop}`);
+  await expect.poll(() => runningIn(env.HUB_DATA).shop, { timeout: 20_000 }).not.toBe(shop);
+  expect(say('status')).toContain(`Shop ${keysIn(filesIn(env.HUB_DATA)).shop}: 0 messages`);
+  hub.child.kill();
+  await hub.ended;
+});
+
+test('a word that the hub does not know is answered by those that it does', () => {
+  const env = { ...process.env, HUB_DATA: join(folder.path, 'unknown') };
+  expect(() => execFileSync(process.execPath, [script, 'fly'], { env, stdio: 'pipe' })).toThrow(/new-key/);
+});
+
+test('without its programs the hub says how to come by them', () => {
+  const env = {
+    ...process.env,
+    HUB_DATA: join(folder.path, 'bare'),
+    HUB_NATS: '/no/such/program',
+    CI: '',
+    INSTALL_HUB: '',
+  };
+  expect(() => execFileSync(process.execPath, [script], { env, stdio: 'pipe' })).toThrow(
+    /needs nats-server[^]*apt-get install/,
+  );
+});
