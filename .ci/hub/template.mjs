@@ -8,7 +8,7 @@ import { readFileSync } from 'node:fs';
  */
 export function fill(text, values) {
   const unused = new Set(Object.keys(values));
-  const filled = text.replace(/%([a-z]+)%/gi, (whole, word) => {
+  const filled = text.replace(/%([a-z][a-z0-9]*)%/gi, (whole, word) => {
     const value = values[word];
     if (value === undefined) throw new Error(`The template asks for ${whole}, which nobody gave.`);
     unused.delete(word);

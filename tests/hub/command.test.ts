@@ -136,6 +136,6 @@ test('without its programs the hub says how to come by them', () => {
     INSTALL_HUB: '',
   };
   expect(() => execFileSync(process.execPath, [script], { env, stdio: 'pipe' })).toThrow(
-    /needs nats-server[^]*apt-get install/,
+    /needs nats-server[\s\S]*apt-get install/,
   );
 });

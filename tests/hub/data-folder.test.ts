@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
 import { forgetFormer, keysIn, openFolder, readIfThere, renewKeys } from '../../.ci/hub/data-folder.mjs';
@@ -6,8 +6,7 @@ import { aFolder } from '../support/hub-folder.ts';
 
 const folder = aFolder();
 afterAll(folder.end);
-let made = 0;
-const fresh = () => openFolder(join(folder.path, String((made += 1)), 'data'));
+const fresh = () => openFolder(join(mkdtempSync(join(folder.path, 'hub-')), 'data'));
 
 test('keys are made once, and only their owner may read them', () => {
   const files = fresh();

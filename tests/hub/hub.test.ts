@@ -154,7 +154,8 @@ test.each([false, true])(
     const { old } = renewKeys(hub.files, { forget });
     await hub.renew();
 
-    expect((await lost.closed()) ?? 'closed').toBeDefined();
+    await lost.closed();
+  expect(lost.isClosed()).toBe(true);
     for (const seat of ['A', 'B', 'M'])
       await expect(takeSeat(hub, seat, old)).rejects.toThrow(/authorization/i);
     expect(hub.now().shop).not.toBe(old.shop);

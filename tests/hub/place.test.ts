@@ -1,3 +1,4 @@
+import { mkdtempSync } from 'node:fs';
 import type { NetworkInterfaceInfo } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
@@ -9,8 +10,7 @@ import { aFolder } from '../support/hub-folder.ts';
 
 const folder = aFolder();
 afterAll(folder.end);
-let made = 0;
-const fresh = () => openFolder(join(folder.path, String((made += 1))));
+const fresh = () => openFolder(join(mkdtempSync(join(folder.path, 'hub-')), 'data'));
 
 const card = (address: string, internal = false): NetworkInterfaceInfo =>
   address.includes(':')
