@@ -36,6 +36,8 @@ const { startHub } = await import('./hub/start-hub.mjs');
 const { statusOf } = await import('./hub/status.mjs');
 
 const files = openFolder(folderOf(process.env));
+/** Tells a hub that runs to look at its keys; that of a terminal which is closed ends it, like Ctrl+C. */
+const newKeys = 'SIGUSR2';
 const say = (/** @type {string} */ line) => console.log(line);
 
 /** @param {AbortSignal} ending */
@@ -50,7 +52,7 @@ async function run(ending) {
   const started = await startHub({ files, built, programs, nodes, say, now: Date.now, ending, ...where });
   present(started.hub());
   if (remark) say(`\n${remark}`);
-  process.on('SIGHUP', () => {
+  process.on(newKeys, () => {
     say('New keys: the broker starts anew.');
     started.renew().then(
       () => present(started.hub()),
@@ -107,12 +109,12 @@ async function renew(forget) {
   const { old, keys } = renewKeys(files, { forget });
   say(`The shop is now ${keys.shop}. Nobody gets in with the key of ${old.shop} any more.`);
   say('Every tablet that is still yours joins anew: it then offers all that it has.');
-  if (running) process.kill(running.pid, 'SIGHUP');
+  if (running) process.kill(running.pid, newKeys);
   else say('npm run hub shows the new picture.');
 }
 
 const ending = new AbortController();
-for (const signal of ['SIGINT', 'SIGTERM']) {
+for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) {
   process.on(signal, () => {
     if (!ending.signal.aborted) say('Ending …');
     ending.abort();

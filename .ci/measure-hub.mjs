@@ -39,7 +39,16 @@ async function openBroker(count, connections) {
   if (!client || !websocket) throw new Error('The system gave no ports.');
   const watch = userKey(randomBytes(32)).public;
   const config = brokerConfig(
-    { name: 'hub', listen: client, websocket, store: files.broker, room: '20GB', connections, watch, shops: shops.map(openPart) },
+    {
+      name: 'hub',
+      listen: client,
+      websocket,
+      store: files.broker,
+      room: '20GB',
+      connections,
+      watch,
+      shops: shops.map(openPart),
+    },
     { broker: template('broker.conf'), cluster: template('cluster.conf') },
   );
   writeWhole(files.brokerConfig, config);
@@ -89,12 +98,18 @@ async function messages() {
       Array.from({ length: 250 }, (_, index) => {
         const more = headers();
         more.set('Tw-Head', head);
-        return stream.publish(`tw.${keys.shop}.ev.A`, randomBytes(tapBytes), { msgID: `S:${n + index}:x`, headers: more });
+        return stream.publish(`tw.${keys.shop}.ev.A`, randomBytes(tapBytes), {
+          msgID: `S:${n + index}:x`,
+          headers: more,
+        });
       }),
     );
   }
   const seconds = (performance.now() - began) / 1000;
-  row(`messages of ${tapBytes} bytes with a head of ${headBytes}, each acknowledged: a second`, Math.round(count / seconds));
+  row(
+    `messages of ${tapBytes} bytes with a head of ${headBytes}, each acknowledged: a second`,
+    Math.round(count / seconds),
+  );
   row('bytes on the disk for each', ((bytesBelow(store) - before.bytes) / count).toFixed(0));
   row('memory after 50,000 of them, MB (before)', `${mb(broker.memory())} (${mb(before.memory)})`);
 
@@ -115,7 +130,8 @@ async function messages() {
 
 async function connections() {
   const broker = await openBroker(20, 1024);
-  for (const keys of broker.shops) await makeStream({ broker: broker.client, keys, replicas: 1, patience: 60_000, isOver });
+  for (const keys of broker.shops)
+    await makeStream({ broker: broker.client, keys, replicas: 1, patience: 60_000, isOver });
   const before = broker.memory();
   const open = [];
   for (const keys of broker.shops) {
@@ -127,7 +143,10 @@ async function connections() {
     }
   }
   await new Promise((resolve) => setTimeout(resolve, 2000));
-  row(`memory of a connection with a live reader, kB (of ${open.length})`, ((broker.memory() - before) / open.length).toFixed(0));
+  row(
+    `memory of a connection with a live reader, kB (of ${open.length})`,
+    ((broker.memory() - before) / open.length).toFixed(0),
+  );
   await Promise.all(open.map((connection) => connection.close()));
   await broker.kept.stop();
 }
@@ -139,14 +158,23 @@ async function shopsAtRest(count) {
   if (!first) throw new Error('There is no shop.');
   await makeStream({ broker: broker.client, keys: first, replicas: 1, patience: 120_000, isOver });
   const before = { memory: broker.memory(), bytes: bytesBelow(broker.files.broker) };
-  for (const keys of broker.shops) await makeStream({ broker: broker.client, keys, replicas: 1, patience: 60_000, isOver });
+  for (const keys of broker.shops)
+    await makeStream({ broker: broker.client, keys, replicas: 1, patience: 60_000, isOver });
   row(`${count} shops: bytes of configuration for each`, Math.round(broker.configBytes / count));
   row('memory of the broker before their streams are made, MB', mb(before.memory));
   row('memory for the stream of each, kB', ((broker.memory() - before.memory) / count).toFixed(0));
-  row('bytes on the disk for the empty stream of each', Math.round((bytesBelow(broker.files.broker) - before.bytes) / count));
+  row(
+    'bytes on the disk for the empty stream of each',
+    Math.round((bytesBelow(broker.files.broker) - before.bytes) / count),
+  );
   await broker.kept.stop();
 
-  const again = keepRunning({ name: 'Broker', command: programs.broker, args: ['-c', broker.files.brokerConfig], say: () => {} });
+  const again = keepRunning({
+    name: 'Broker',
+    command: programs.broker,
+    args: ['-c', broker.files.brokerConfig],
+    say: () => {},
+  });
   const began = performance.now();
   await makeStream({ broker: broker.client, keys: first, replicas: 1, patience: 120_000, isOver });
   row('seconds until a restarted broker answers', ((performance.now() - began) / 1000).toFixed(1));

@@ -6,7 +6,7 @@ import { readIfThere } from './data-folder.mjs';
 /**
  * @typedef {object} Running what a hub writes down while it runs
  * @property {number} pid of the hub
- * @property {string} program its script
+ * @property {string} program name of its script
  * @property {string} broker address and port for the admin
  * @property {string} shop
  * @property {readonly { pid: number, config: string }[]} children

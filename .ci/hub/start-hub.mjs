@@ -1,7 +1,7 @@
 /** Starts the hub: the app over HTTPS, the broker behind the same address, and the page about the certificate. */
 import { copyFileSync, existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { get } from 'node:https';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { makeStream } from './broker-admin.mjs';
 import { forgetFormer, keysIn, writeWhole } from './data-folder.mjs';
 import { freePorts } from './free-ports.mjs';
@@ -43,6 +43,9 @@ import { authorityOf, writeBrokerConfig, writeCaddyConfig } from './written-conf
  * @property {Promise<void>} closed when it was told to end and has
  */
 
+/** What both say of themselves when all is well, and that the broker is behind a web server. */
+const usual = /\[INF\]|Websocket not configured with TLS|"level":"(info|warn)"/;
+
 /**
  * @param {Wanted} wanted
  * @throws {Error} when broker or web server do not come up
@@ -61,6 +64,10 @@ export async function startHub({ files, built, programs, place, hosts, bind, nod
   const address = `${origin.replace('https:', 'wss:')}/sync`;
   const certificateAddress = `http://${place.host}:${place.certificatePort}/`;
 
+  /** @param {string} line */
+  const pass = (line) => {
+    if (!usual.test(line)) say(line);
+  };
   let keys = keysIn(files);
   const isOver = () => ending.aborted;
   /** @type {import('./keep-running.mjs').Kept | undefined} */
@@ -72,7 +79,7 @@ export async function startHub({ files, built, programs, place, hosts, bind, nod
   const writeDown = () =>
     writeWhole(files.running, {
       pid: process.pid,
-      program: process.argv[1] ?? '',
+      program: basename(process.argv[1] ?? ''),
       broker: client,
       shop: keys.shop,
       children: children().map((pid) => ({ pid, config: files.folder })),
@@ -85,7 +92,7 @@ export async function startHub({ files, built, programs, place, hosts, bind, nod
       name: 'Broker',
       command: programs.broker,
       args: ['-c', files.brokerConfig],
-      say,
+      say: pass,
       started: writeDown,
     });
   };
@@ -97,7 +104,7 @@ export async function startHub({ files, built, programs, place, hosts, bind, nod
       args: ['run', '--config', files.caddyConfig, '--adapter', 'caddyfile'],
       // What it would else keep in the home of whoever starts it.
       env: { ...process.env, XDG_CONFIG_HOME: files.caddy, XDG_DATA_HOME: files.caddy },
-      say,
+      say: pass,
       started: writeDown,
     });
   };

@@ -8,7 +8,8 @@ import { freePorts } from '../../.ci/hub/free-ports.mjs';
 import { aFolder, smallBuild } from '../support/hub-folder.ts';
 
 const folder = aFolder();
-const script = join(process.cwd(), '.ci', 'hub.mjs');
+/** As package.json names it. */
+const script = join('.ci', 'hub.mjs');
 const children: ChildProcess[] = [];
 afterAll(() => {
   for (const child of children) child.kill('SIGKILL');
@@ -62,17 +63,20 @@ function answers(pid: number): boolean {
 const runningIn = (data: string): { shop: string; children: { pid: number }[] } =>
   JSON.parse(readFileSync(filesIn(data).running, 'utf8'));
 
-test.each(['SIGINT', 'SIGTERM'] as const)('%s ends the hub with all that it started', async (signal) => {
-  const env = await settings(signal);
-  const hub = start(env);
-  await hub.says(/Tallywright is at https:\/\/127\.0\.0\.1:/);
-  const { children: pids } = runningIn(env.HUB_DATA);
-  expect(pids).toHaveLength(2);
-  hub.child.kill(signal);
-  expect(await hub.ended).toBe(0);
-  expect(pids.filter(({ pid }) => isAlive(pid))).toEqual([]);
-  expect(existsSync(filesIn(env.HUB_DATA).running)).toBe(false);
-});
+test.each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)(
+  '%s ends the hub with all that it started',
+  async (signal) => {
+    const env = await settings(signal);
+    const hub = start(env);
+    await hub.says(/Tallywright is at https:\/\/127\.0\.0\.1:/);
+    const { children: pids } = runningIn(env.HUB_DATA);
+    expect(pids).toHaveLength(2);
+    hub.child.kill(signal);
+    expect(await hub.ended).toBe(0);
+    expect(pids.filter(({ pid }) => isAlive(pid))).toEqual([]);
+    expect(existsSync(filesIn(env.HUB_DATA).running)).toBe(false);
+  },
+);
 
 test('the shop’s key is written into no log', async () => {
   const env = await settings('quiet');

@@ -155,7 +155,7 @@ test.each([false, true])(
     await hub.renew();
 
     await lost.closed();
-  expect(lost.isClosed()).toBe(true);
+    expect(lost.isClosed()).toBe(true);
     for (const seat of ['A', 'B', 'M'])
       await expect(takeSeat(hub, seat, old)).rejects.toThrow(/authorization/i);
     expect(hub.now().shop).not.toBe(old.shop);
