@@ -66,7 +66,11 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
-          globalSetup: ['tests/support/built-app.ts', 'tests/support/made-demo.ts'],
+          globalSetup: [
+            'tests/support/built-app.ts',
+            'tests/support/made-demo.ts',
+            'tests/support/hub-programs.ts',
+          ],
           // No test is timed here either, and whole days of a shop are told on machines with two slow cores.
           testTimeout: 240_000,
           hookTimeout: 240_000,

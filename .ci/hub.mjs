@@ -27,7 +27,7 @@ installWhatIsMissing();
 const { lanAddresses } = await import('./hub/addresses.mjs');
 const { folderOf, openFolder, keysIn, renewKeys } = await import('./hub/data-folder.mjs');
 const { nodesOf } = await import('./hub/nodes.mjs');
-const { symbolInTerminal } = await import('./hub/pages.mjs');
+const { inLines, symbolInTerminal } = await import('./hub/pages.mjs');
 const { placeOf } = await import('./hub/place.mjs');
 const { findPrograms } = await import('./hub/programs.mjs');
 const { isOutOfDate } = await import('./hub/publish-app.mjs');
@@ -83,7 +83,7 @@ function present({ origin, link, certificateAddress, sha256 }) {
 Tallywright is at ${origin}/ (Ctrl+C ends it)
 
 1. On each tablet, once: trust this shop's certificate. The page ${certificateAddress} tells how. It must show
-   ${sha256}
+   ${inLines(sha256).join('\n   ')}
 2. Then join: point the tablet's camera at the picture.`);
   presentLink(link);
 }

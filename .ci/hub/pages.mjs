@@ -20,12 +20,10 @@ export function fingerprints(certificate) {
  */
 export function certificatePage(template, { authority, origin, certificate }) {
   const { sha256, sha1, until } = fingerprints(certificate);
-  // Eight pairs a line: nobody compares ninety-five signs in a row.
-  const inLines = (sha256.match(/.{1,24}/g) ?? []).map((line) => line.replace(/:$/, ''));
   return fill(template, {
     authority: inHtml(authority),
     origin: inHtml(origin),
-    sha256: inLines.join('<br>'),
+    sha256: inLines(sha256).join('<br>'),
     sha1,
     until,
   });
@@ -43,8 +41,11 @@ export const joiningPage = (template, { shop, link, origin, certificateAddress, 
     certificateAddress: inHtml(certificateAddress),
     certificateSymbol: symbol(certificateAddress),
     joiningSymbol: symbol(link),
-    sha256,
+    sha256: inLines(sha256).join('<br>'),
   });
+
+/** Eight pairs a line: nobody compares ninety-five signs in a row. @param {string} sha256 */
+export const inLines = (sha256) => (sha256.match(/.{1,24}/g) ?? []).map((line) => line.replace(/:$/, ''));
 
 /** A QR symbol (ISO/IEC 18004) as a drawing. @param {string} text */
 const symbol = (text) => renderSVG(text, { border: 4, ecc: 'M' });
