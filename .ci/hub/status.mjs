@@ -22,7 +22,7 @@ export async function statusOf(keys, broker) {
  * @param {readonly string[]} what.users public keys of those connected
  * @returns {string[]}
  */
-export function statusLines({ keys: { shop, key }, state, users }) {
+function statusLines({ keys: { shop, key }, state, users }) {
   if (!state) return [`Shop ${shop}: the broker holds nothing.`];
   const counts = Object.entries(state.subjects);
   const rows = seats.map((seat) => {
