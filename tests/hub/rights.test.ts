@@ -1,11 +1,11 @@
 /** What the generated configuration lets a seat do, asked of a real broker. */
 import { jetstream, jetstreamManager } from '@nats-io/jetstream';
-import { type NatsConnection, PermissionViolationError } from '@nats-io/transport-node';
+import { connect, headers, type NatsConnection, PermissionViolationError } from '@nats-io/transport-node';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { asAdmin, connectAs, streamState } from '../../.ci/hub/broker-admin.mjs';
+import { asAdmin, connectAs, streamState, usersConnected } from '../../.ci/hub/broker-admin.mjs';
 import { keysIn } from '../../.ci/hub/data-folder.mjs';
 import { userKey } from '../../.ci/hub/nkey.mjs';
-import { seats } from '../../.ci/hub/shop-keys.mjs';
+import { seatKey, seats } from '../../.ci/hub/shop-keys.mjs';
 import { connectWith, openHub, type TestHub, takeSeat } from '../support/hub.ts';
 import { aFolder } from '../support/hub-folder.ts';
 
@@ -116,7 +116,6 @@ test('a roll-up puts one message in the place of those of its own subject', asyn
   const others = Object.entries((await state())?.subjects ?? {}).filter(
     ([subject]) => !subject.endsWith('.ev.E'),
   );
-  const { headers } = await import('@nats-io/transport-node');
   const rollUp = headers();
   rollUp.set('Nats-Rollup', 'sub');
   await stream.publish(`tw.${shop}.ev.E`, 'all', { headers: rollUp });
@@ -203,17 +202,26 @@ test('no consumer of a seat carries its messages to another subject of the strea
 test('a key that is not of this shop is refused, as is none', async () => {
   const stranger = userKey(new Uint8Array(32).fill(7));
   await expect(connectWith(hub.now().broker, { seed: stranger.seed })).rejects.toThrow(/authorization/i);
-  const { connect } = await import('@nats-io/transport-node');
   await expect(connect({ servers: hub.now().broker, reconnect: false })).rejects.toThrow(/authorization/i);
 });
 
 test('who may look at connections sees those of the shop, and may reach no entry', async () => {
   await seat('F');
-  const { usersConnected } = await import('../../.ci/hub/broker-admin.mjs');
-  const { seatKey } = await import('../../.ci/hub/shop-keys.mjs');
   const keys = keysIn(hub.files);
   expect(await usersConnected(hub.now().broker, keys)).toContain(seatKey(keys.key, 'F').public);
   const watch = await connectAs(hub.now().broker, keys.watch);
   open.push(watch);
   await expect(watch.request(`$JS.API.STREAM.INFO.TW_${shop}`, '')).rejects.toThrow();
+});
+
+test('the broker takes a roll-up of everything from any seat: what DEVELOPERS.md says that a seat can do all the same', async () => {
+  const stream = jetstream(await seat('H'));
+  await jetstream(await seat('I')).publish(`tw.${shop}.ev.I`, 'from I');
+  const rollUp = headers();
+  rollUp.set('Nats-Rollup', 'all');
+  const { seq } = await stream.publish(`tw.${shop}.ev.H`, 'all', { headers: rollUp });
+  // A tablet sees it: the number of the first message has grown, and the counts are not what it knew.
+  expect((await state())?.subjects).toEqual({ [`tw.${shop}.ev.H`]: 1 });
+  const manager = await jetstreamManager(await seat('D'), { checkAPI: false });
+  expect((await manager.streams.info(`TW_${shop}`)).state.first_seq).toBe(seq);
 });
