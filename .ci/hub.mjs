@@ -20,7 +20,7 @@ HUB_PORT=8443              of the app
 HUB_CERTIFICATE_PORT=8080  of the page about the certificate
 HUB_DATA=folder            where keys, certificate and entries are kept
 HUB_BUILT=folder           of a build that was made elsewhere
-HUB_NODES, HUB_NODE        several PCs as one hub: see README.md`;
+HUB_NODES, HUB_NODE        several PCs as one hub: see shared/hub/guide.md`;
 
 installWhatIsMissing();
 
@@ -132,7 +132,8 @@ const commands = {
     presentLink(link);
   },
   status: async () => {
-    for (const line of await statusOf(keysIn(files), hubThatRuns().broker)) say(line);
+    const { broker } = hubThatRuns();
+    for (const line of await statusOf(keysIn(files), broker)) say(line);
   },
   'new-key': () => renew(process.argv.includes('--forget-old')),
   help: () => say(help),

@@ -178,7 +178,54 @@ async function shopsAtRest(count) {
   await makeStream({ broker: broker.client, keys: first, replicas: 1, patience: 120_000, isOver });
   row('seconds until a restarted broker answers', ((performance.now() - began) / 1000).toFixed(1));
   row('memory of the restarted broker for each, kB', (memoryOf(again.pid()) / count).toFixed(0));
+  await busy(broker.client, broker.shops, () => processorSecondsOf(again.pid()));
   await again.stop();
+}
+
+/**
+ * A busy half minute: every tenth of a second 35 taps, each of another shop, each acknowledged.
+ *
+ * @param {string} client
+ * @param {readonly import('./hub/shop-keys.mjs').ShopKeys[]} shops
+ * @param {() => number} processorSeconds
+ */
+async function busy(client, shops, processorSeconds) {
+  const open = [];
+  for (const { shop, ...keys } of shops.slice(0, 210)) {
+    open.push({ shop, stream: jetstream(await takeSeat(client, { shop, ...keys }, 'A')) });
+  }
+  /** @type {Promise<number>[]} */
+  const waits = [];
+  const before = processorSeconds();
+  const began = performance.now();
+  for (let tick = 0; tick < 300; tick++) {
+    for (let n = 0; n < 35; n++) {
+      const tablet = open[(tick * 35 + n) % open.length];
+      if (!tablet) continue;
+      const asked = performance.now();
+      const ack = tablet.stream.publish(`tw.${tablet.shop}.ev.A`, randomBytes(tapBytes));
+      waits.push(ack.then(() => performance.now() - asked));
+    }
+    await new Promise((resolve) =>
+      setTimeout(resolve, Math.max(0, began + (tick + 1) * 100 - performance.now())),
+    );
+  }
+  const sorted = (await Promise.all(waits)).toSorted((one, other) => one - other);
+  const seconds = (performance.now() - began) / 1000;
+  const at = (/** @type {number} */ share) =>
+    (sorted[Math.floor(share * (sorted.length - 1))] ?? 0).toFixed(1);
+  row(
+    `${Math.round(sorted.length / seconds)} taps a second from ${open.length} shops: ms to the answer, median; 99 %`,
+    `${at(0.5)}; ${at(0.99)}`,
+  );
+  row('share of one core that the broker took', ((processorSeconds() - before) / seconds).toFixed(2));
+}
+
+/** Seconds of a processor that a process has used (proc(5): ticks of a hundredth). @param {number | undefined} pid */
+function processorSecondsOf(pid) {
+  const [, rest = ''] = readFileSync(`/proc/${pid}/stat`, 'utf8').split(') ');
+  const fields = rest.split(' ');
+  return (Number(fields[11]) + Number(fields[12])) / 100;
 }
 
 /** @param {number} kilobytes */
@@ -189,7 +236,7 @@ try {
   row('processor', /^model name\s*:\s*(.*)$/m.exec(readFileSync('/proc/cpuinfo', 'utf8'))?.[1] ?? 'unknown');
   await messages();
   await connections();
-  await shopsAtRest(100);
+  await shopsAtRest(250);
   await shopsAtRest(1000);
 } finally {
   rmSync(folder, { recursive: true, force: true });

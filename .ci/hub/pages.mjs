@@ -7,21 +7,27 @@ import { fill } from './template.mjs';
  * How a person compares certificates: pairs of hexadecimal digits.
  *
  * @param {string | Buffer} certificate PEM
- * @returns {{ sha256: string, sha1: string, until: string }} `until`: the day it ends, as YYYY-MM-DD
+ * @returns {{ name: string, sha256: string, sha1: string, until: string }} `until`: the day it ends, as YYYY-MM-DD
  */
 export function fingerprints(certificate) {
-  const { fingerprint256, fingerprint, validTo } = new X509Certificate(certificate);
-  return { sha256: fingerprint256, sha1: fingerprint, until: new Date(validTo).toISOString().slice(0, 10) };
+  const { subject, fingerprint256, fingerprint, validTo } = new X509Certificate(certificate);
+  const name = /^CN=(.*)$/m.exec(subject)?.[1] ?? subject;
+  return {
+    name,
+    sha256: fingerprint256,
+    sha1: fingerprint,
+    until: new Date(validTo).toISOString().slice(0, 10),
+  };
 }
 
 /**
  * @param {string} template text of shared/hub/certificate.html
- * @param {{ authority: string, origin: string, certificate: string | Buffer }} what
+ * @param {{ origin: string, certificate: string | Buffer }} what
  */
-export function certificatePage(template, { authority, origin, certificate }) {
-  const { sha256, sha1, until } = fingerprints(certificate);
+export function certificatePage(template, { origin, certificate }) {
+  const { name, sha256, sha1, until } = fingerprints(certificate);
   return fill(template, {
-    authority: inHtml(authority),
+    authority: inHtml(name),
     origin: inHtml(origin),
     sha256: inLines(sha256).join('<br>'),
     sha1,

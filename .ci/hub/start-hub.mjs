@@ -1,17 +1,17 @@
 /** Starts the hub: the app over HTTPS, the broker behind the same address, and the page about the certificate. */
-import { copyFileSync, existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { get } from 'node:https';
+import { copyFileSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { makeStream } from './broker-admin.mjs';
 import { forgetFormer, keysIn, writeWhole } from './data-folder.mjs';
-import { freePorts } from './free-ports.mjs';
+import { freePorts, refuseTakenPort } from './free-ports.mjs';
 import { keepRunning } from './keep-running.mjs';
 import { certificatePage, fingerprints, joiningPage } from './pages.mjs';
 import { publishApp } from './publish-app.mjs';
 import { endLeftOver } from './running.mjs';
 import { joiningLink } from './shop-keys.mjs';
 import { template } from './template.mjs';
-import { authorityOf, writeBrokerConfig, writeCaddyConfig } from './written-config.mjs';
+import { webServerAnswers } from './web-server-answers.mjs';
+import { writeBrokerConfig, writeCaddyConfig } from './written-config.mjs';
 
 /**
  * @typedef {object} Wanted
@@ -48,11 +48,13 @@ const usual = /\[INF\]|Websocket not configured with TLS|"level":"(info|warn)"/;
 
 /**
  * @param {Wanted} wanted
- * @throws {Error} when broker or web server do not come up
+ * @throws {Error} when a port is taken, or broker or web server do not come up
  * @returns {Promise<Started>}
  */
 export async function startHub({ files, built, programs, place, hosts, bind, nodes, say, now, ending }) {
   await endLeftOver(files);
+  await refuseTakenPort('HUB_PORT', place.port, bind);
+  await refuseTakenPort('HUB_CERTIFICATE_PORT', place.certificatePort, bind);
   for (const folder of [files.app, files.certificatePage, files.broker, files.caddy]) {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
   }
@@ -62,7 +64,8 @@ export async function startHub({ files, built, programs, place, hosts, bind, nod
   if (!client || !websocket) throw new Error('The system gave no ports.');
   const origin = `https://${place.host}${place.port === 443 ? '' : `:${place.port}`}`;
   const address = `${origin.replace('https:', 'wss:')}/sync`;
-  const certificateAddress = `http://${place.host}:${place.certificatePort}/`;
+  // By number where there is one: a tablet that has seen the app asks for HTTPS at every port of its name (RFC 6797).
+  const certificateAddress = `http://${hosts[0] ?? place.host}:${place.certificatePort}/`;
 
   /** @param {string} line */
   const pass = (line) => {
@@ -121,7 +124,9 @@ export async function startHub({ files, built, programs, place, hosts, bind, nod
     writeDown();
     return { shop, origin, link, broker: client, certificateAddress, sha256 };
   };
+  let renewing = Promise.resolve();
   const close = async () => {
+    await renewing.catch(() => {});
     await webServer?.stop();
     await broker?.stop();
     rmSync(files.running, { force: true });
@@ -131,16 +136,21 @@ export async function startHub({ files, built, programs, place, hosts, bind, nod
     startBroker();
     startWebServer();
     await webServerAnswers(files, place, isOver);
-    writeCertificatePage(files, place, origin);
+    writeCertificatePage(files, origin);
     let hub = await settle();
+    const takeNewKeys = async () => {
+      await broker?.stop();
+      if (isOver()) return;
+      keys = keysIn(files);
+      startBroker();
+      hub = await settle();
+    };
     return {
       hub: () => hub,
       children,
-      async renew() {
-        await broker?.stop();
-        keys = keysIn(files);
-        startBroker();
-        hub = await settle();
+      renew() {
+        renewing = renewing.catch(() => {}).then(takeNewKeys);
+        return renewing;
       },
       closed: told(ending).then(close),
     };
@@ -157,46 +167,11 @@ const told = (ending) =>
     else ending.addEventListener('abort', () => resolve(), { once: true });
   });
 
-/** @param {import('./data-folder.mjs').Files} files @param {import('./data-folder.mjs').Place} place @param {string} origin */
-function writeCertificatePage(files, place, origin) {
+/** @param {import('./data-folder.mjs').Files} files @param {string} origin */
+function writeCertificatePage(files, origin) {
   const certificate = readFileSync(files.root);
-  const page = certificatePage(template('certificate.html'), {
-    authority: authorityOf(place),
-    origin,
-    certificate,
-  });
+  const page = certificatePage(template('certificate.html'), { origin, certificate });
   copyFileSync(files.root, join(files.certificatePage, 'root.crt'));
   writeWhole(join(files.certificatePage, 'page.css'), template('page.css'));
   writeWhole(join(files.certificatePage, 'index.html'), page);
 }
-
-/**
- * Waits until the app is served under a certificate of the shop's own root.
- *
- * @param {import('./data-folder.mjs').Files} files
- * @param {import('./data-folder.mjs').Place} place
- * @param {() => boolean} isOver
- */
-async function webServerAnswers(files, { port }, isOver) {
-  const until = performance.now() + 60_000;
-  while (!(existsSync(files.root) && (await answers(port, readFileSync(files.root))))) {
-    if (isOver() || performance.now() > until) {
-      throw new Error(
-        `The web server does not come up at port ${port}: see what it says above. HUB_PORT= chooses another one.`,
-      );
-    }
-    await new Promise((resolve) => setTimeout(resolve, 200));
-  }
-}
-
-/** @param {number} port @param {Buffer} ca @returns {Promise<boolean>} */
-const answers = (port, ca) =>
-  new Promise((resolve) => {
-    const here = { host: '127.0.0.1', servername: 'localhost', headers: { Host: `localhost:${port}` } };
-    const request = get({ ...here, port, ca, path: '/', timeout: 2000 }, (response) => {
-      response.resume();
-      resolve(response.statusCode === 200);
-    });
-    request.on('timeout', () => request.destroy());
-    request.on('error', () => resolve(false));
-  });

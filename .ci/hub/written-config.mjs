@@ -42,9 +42,6 @@ export function writeBrokerConfig(files, keys, { client, websocket, nodes }) {
   writeWhole(files.brokerConfig, config);
 }
 
-/** What the root certificate is called on a tablet. @param {import('./data-folder.mjs').Place} place */
-export const authorityOf = ({ host }) => `Tallywright ${host}`;
-
 /**
  * @param {import('./data-folder.mjs').Files} files
  * @param {import('./data-folder.mjs').Place} place
@@ -58,7 +55,7 @@ export function writeCaddyConfig(files, place, { hosts, bind, websocket }) {
       certificatePort: place.certificatePort,
       ...(bind && { bind }),
       storage: files.caddy,
-      authority: authorityOf(place),
+      authority: `Tallywright ${place.host}`,
       app: files.app,
       certificatePage: files.certificatePage,
       broker: websocket,

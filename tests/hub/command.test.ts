@@ -1,6 +1,8 @@
 /** `npm run hub` as a person starts it: a process with signals. */
 import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { existsSync, readFileSync } from 'node:fs';
+import { createServer } from 'node:net';
 import { join } from 'node:path';
 import { afterAll, expect, inject, test } from 'vitest';
 import { filesIn, keysIn } from '../../.ci/hub/data-folder.mjs';
@@ -142,4 +144,14 @@ test('without its programs the hub says how to come by them', () => {
   expect(() => execFileSync(process.execPath, [script], { env, stdio: 'pipe' })).toThrow(
     /needs nats-server[\s\S]*apt-get install/,
   );
+});
+
+test('a port that another program has is said at once', async () => {
+  const env = await settings('taken');
+  const other = createServer().listen(Number(env.HUB_PORT), '127.0.0.1');
+  await once(other, 'listening');
+  const hub = start(env);
+  expect(await hub.ended).toBe(1);
+  expect(hub.text()).toContain(`Port ${env.HUB_PORT} is taken: HUB_PORT=`);
+  other.close();
 });
