@@ -76,19 +76,13 @@ export const streamConfig = (shop, replicas) => ({
 export function rightsOf(shop, seat) {
   const stream = streamName(shop);
   const own = [`ev.${seat}`, `run.${seat}.>`, `ph.${seat}.>`].map((subject) => `tw.${shop}.${subject}`);
+  // Ordered readers need no more: they neither acknowledge nor are they pushed to.
   const api = [
-    'INFO',
     `STREAM.INFO.${stream}`,
-    `STREAM.MSG.GET.${stream}`,
-    `DIRECT.GET.${stream}`,
-    `DIRECT.GET.${stream}.>`,
-    `CONSUMER.CREATE.${stream}.>`,
-    `CONSUMER.INFO.${stream}.>`,
-    `CONSUMER.MSG.NEXT.${stream}.>`,
-    `CONSUMER.DELETE.${stream}.>`,
+    ...['CREATE', 'INFO', 'MSG.NEXT', 'DELETE'].map((what) => `CONSUMER.${what}.${stream}.>`),
   ].map((subject) => `$JS.API.${subject}`);
   return {
-    publish: [...own, ...api, `$JS.ACK.${stream}.>`, `$JS.FC.${stream}.>`],
+    publish: [...own, ...api],
     subscribe: [`_INBOX_${shop}_${seat}.>`],
   };
 }
