@@ -19,7 +19,7 @@ let hub: TestHub;
 let browser: Browser;
 
 beforeAll(async () => {
-  hub = await openHub(folder.path, { built: inject('builtApp') });
+  hub = await openHub(folder, { built: inject('builtApp') });
   // Stands for the root certificate in the tablet's store: Chromium looks for this key among those that signed the page's.
   const signing = new X509Certificate(readFileSync(join(hub.files.root, '..', 'intermediate.crt')));
   const key = createHash('sha256').update(signing.publicKey.export({ type: 'spki', format: 'der' }));
@@ -28,7 +28,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await browser?.close();
   await hub?.close();
-  folder.end();
 });
 
 /** What a page is told when it opens a socket at the broker: the broker speaks first (NATS protocol, INFO). */

@@ -17,7 +17,6 @@ const folder = aFolder();
 const running = new Map<string, ReturnType<typeof keepRunning>>();
 afterAll(async () => {
   await Promise.all([...running.values()].map((node) => node.stop()));
-  folder.end();
 });
 
 const names = ['bench', 'office', 'attic'];
@@ -26,12 +25,12 @@ const names = ['bench', 'office', 'attic'];
 async function openCluster() {
   const ports = await freePorts(9);
   const HUB_NODES = names.map((name, index) => `${name}=127.0.0.1:${ports[index]}`).join(' ');
-  const first = openFolder(join(folder.path, 'bench'));
+  const first = openFolder(join(folder, 'bench'));
   const keys = keysIn(first);
   return {
     keys,
     nodes: names.map((name, index) => {
-      const files = openFolder(join(folder.path, name));
+      const files = openFolder(join(folder, name));
       if (name !== 'bench') cpSync(first.keys, files.keys);
       const client = `127.0.0.1:${ports[3 + index]}`;
       const websocket = `127.0.0.1:${ports[6 + index]}`;
@@ -130,7 +129,7 @@ test('a node that does not know the shop’s keys is let in by none of the other
   const ports = await freePorts(4);
   const HUB_NODES = names.map((name, index) => `${name}=127.0.0.1:${ports[index]}`).join(' ');
   const configs = ['bench', 'office'].map((name) => {
-    const files = openFolder(join(folder.path, `strange-${name}`));
+    const files = openFolder(join(folder, `strange-${name}`));
     const where = {
       client: '127.0.0.1:-1',
       websocket: '127.0.0.1:-1',

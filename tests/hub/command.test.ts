@@ -13,17 +13,20 @@ const folder = aFolder();
 /** As package.json names it. */
 const script = join('.ci', 'hub.mjs');
 const children: ChildProcess[] = [];
-afterAll(() => {
-  for (const child of children) child.kill('SIGKILL');
-  folder.end();
+afterAll(async () => {
+  // Those of a test that failed: they end what they have started.
+  const alive = children.filter(({ exitCode, signalCode }) => exitCode === null && signalCode === null);
+  const ended = alive.map((child) => once(child, 'exit'));
+  for (const child of alive) child.kill();
+  await Promise.all(ended);
 });
 
 async function settings(name: string) {
   const [port, certificatePort] = await freePorts(2);
   return {
     ...process.env,
-    HUB_DATA: join(folder.path, name),
-    HUB_BUILT: smallBuild(folder.path),
+    HUB_DATA: join(folder, name),
+    HUB_BUILT: smallBuild(folder),
     HUB_HOST: '127.0.0.1',
     HUB_PORT: String(port),
     HUB_CERTIFICATE_PORT: String(certificatePort),
@@ -129,14 +132,14 @@ test('status and new-key speak with the hub that runs', async () => {
 });
 
 test('a word that the hub does not know is answered by those that it does', () => {
-  const env = { ...process.env, HUB_DATA: join(folder.path, 'unknown') };
+  const env = { ...process.env, HUB_DATA: join(folder, 'unknown') };
   expect(() => execFileSync(process.execPath, [script, 'fly'], { env, stdio: 'pipe' })).toThrow(/new-key/);
 });
 
 test('without its programs the hub says how to come by them', () => {
   const env = {
     ...process.env,
-    HUB_DATA: join(folder.path, 'bare'),
+    HUB_DATA: join(folder, 'bare'),
     HUB_NATS: '/no/such/program',
     CI: '',
     INSTALL_HUB: '',

@@ -1,6 +1,6 @@
 import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
-import { afterAll, expect, inject, test } from 'vitest';
+import { expect, inject, test } from 'vitest';
 import { rightsOf, streamConfig } from '../../.ci/hub/broker-config.mjs';
 import { caddyConfig } from '../../.ci/hub/caddy-config.mjs';
 import { keysIn, openFolder } from '../../.ci/hub/data-folder.mjs';
@@ -9,7 +9,6 @@ import { writeBrokerConfig, writeCaddyConfig } from '../../.ci/hub/written-confi
 import { aFolder } from '../support/hub-folder.ts';
 
 const folder = aFolder();
-afterAll(folder.end);
 
 test('a template gets all of its words, and no others', () => {
   expect(fill('listen: %listen%', { listen: '"a$&b"' })).toBe('listen: "a$&b"');
@@ -51,7 +50,7 @@ test('the stream keeps everything, and takes no deletion', () => {
 });
 
 test.each(['plain', 'with space'])('both programs read what they are told, in a folder %s', (name) => {
-  const files = openFolder(join(folder.path, name));
+  const files = openFolder(join(folder, name));
   const client = '127.0.0.1:4222';
   const websocket = '127.0.0.1:9080';
   const nodes = {

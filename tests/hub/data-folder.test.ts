@@ -1,12 +1,11 @@
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { forgetFormer, keysIn, openFolder, readIfThere, renewKeys } from '../../.ci/hub/data-folder.mjs';
 import { aFolder } from '../support/hub-folder.ts';
 
 const folder = aFolder();
-afterAll(folder.end);
-const fresh = () => openFolder(join(mkdtempSync(join(folder.path, 'hub-')), 'data'));
+const fresh = () => openFolder(join(mkdtempSync(join(folder, 'hub-')), 'data'));
 
 test('keys are made once, and only their owner may read them', () => {
   const files = fresh();

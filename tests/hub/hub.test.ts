@@ -23,11 +23,10 @@ describe('what a tablet gets', () => {
   const folder = aFolder();
   let hub: TestHub;
   beforeAll(async () => {
-    hub = await openHub(folder.path);
+    hub = await openHub(folder);
   });
   afterAll(async () => {
     await hub?.close();
-    folder.end();
   });
 
   test('is the app, under a certificate of the shop’s own root, with the headers of a host', async () => {
@@ -95,24 +94,23 @@ describe('what a tablet gets', () => {
 
 test('keys, certificate and entries outlive the hub, and a new build comes with its next start', async () => {
   const folder = aFolder();
-  const first = await openHub(folder.path);
+  const first = await openHub(folder);
   await send(first, 'A', 'kept');
   const [keys, root, before] = [keysIn(first.files), readFileSync(first.files.root), await held(first)];
   await first.close();
 
-  const second = await openHub(folder.path, { built: smallBuild(folder.path, 'second') });
+  const second = await openHub(folder, { built: smallBuild(folder, 'second') });
   expect(keysIn(second.files)).toEqual(keys);
   expect(readFileSync(second.files.root)).toEqual(root);
   expect(await held(second)).toEqual(before);
   expect((await fetchFrom(second, '/')).body).toContain('assets/second.js');
   expect((await fetchFrom(second, '/assets/first.js')).status).toBe(200);
   await second.close();
-  folder.end();
 });
 
 test('a broker or a web server that dies is said and started again', async () => {
   const folder = aFolder();
-  const hub = await openHub(folder.path);
+  const hub = await openHub(folder);
   await send(hub, 'A', 'kept');
   const before = hub.children();
   for (const pid of before) process.kill(pid, 'SIGKILL');
@@ -141,14 +139,13 @@ test('a broker or a web server that dies is said and started again', async () =>
     .toBe(1);
   expect(hub.said.filter((line) => line.includes('ended (SIGKILL)'))).toHaveLength(2);
   await hub.close();
-  folder.end();
 });
 
 test.each([false, true])(
   'a new key shuts every seat of the old one out (entries forgotten: %s)',
   async (forget) => {
     const folder = aFolder();
-    const hub = await openHub(folder.path);
+    const hub = await openHub(folder);
     await send(hub, 'A', 'before');
     const lost = await takeSeat(hub, 'B');
     const { old } = renewKeys(hub.files, { forget });
@@ -169,6 +166,5 @@ test.each([false, true])(
     });
     expect(entries !== undefined).toBe(!forget);
     await hub.close();
-    folder.end();
   },
 );

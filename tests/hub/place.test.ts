@@ -1,7 +1,7 @@
 import { mkdtempSync } from 'node:fs';
 import type { NetworkInterfaceInfo } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { checkedHost, lanAddresses } from '../../.ci/hub/addresses.mjs';
 import { folderOf, openFolder } from '../../.ci/hub/data-folder.mjs';
 import { nodesOf } from '../../.ci/hub/nodes.mjs';
@@ -9,8 +9,7 @@ import { placeOf } from '../../.ci/hub/place.mjs';
 import { aFolder } from '../support/hub-folder.ts';
 
 const folder = aFolder();
-afterAll(folder.end);
-const fresh = () => openFolder(join(mkdtempSync(join(folder.path, 'hub-')), 'data'));
+const fresh = () => openFolder(join(mkdtempSync(join(folder, 'hub-')), 'data'));
 
 const card = (address: string, internal = false): NetworkInterfaceInfo =>
   address.includes(':')

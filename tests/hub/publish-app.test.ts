@@ -1,18 +1,17 @@
 import { existsSync, readdirSync, readFileSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { isOutOfDate, publishApp } from '../../.ci/hub/publish-app.mjs';
 import { aFolder, smallBuild } from '../support/hub-folder.ts';
 
 const folder = aFolder();
-afterAll(folder.end);
 const day = 86_400_000;
 const start = Date.UTC(2026, 2, 1);
 
 test('scripts of former builds stay for thirty days after the last build that had them', () => {
-  const app = join(folder.path, 'app');
+  const app = join(folder, 'app');
   const publish = (script: string, now: number) =>
-    publishApp({ built: smallBuild(folder.path, script), app, seen: join(folder.path, 'assets.json'), now });
+    publishApp({ built: smallBuild(folder, script), app, seen: join(folder, 'assets.json'), now });
   const scripts = () => readdirSync(join(app, 'assets')).toSorted();
 
   publish('first', start);
@@ -30,8 +29,8 @@ test('scripts of former builds stay for thirty days after the last build that ha
 });
 
 test('a build is out of date when there is none, or when a source is younger', () => {
-  const built = smallBuild(folder.path, 'dated');
-  const source = join(folder.path, 'source.ts');
+  const built = smallBuild(folder, 'dated');
+  const source = join(folder, 'source.ts');
   writeFileSync(source, '');
   const at = (seconds: number, path: string) => utimesSync(path, seconds, seconds);
   at(1000, source);
@@ -39,6 +38,6 @@ test('a build is out of date when there is none, or when a source is younger', (
   expect(isOutOfDate(built, [source])).toBe(false);
   at(3000, source);
   expect(isOutOfDate(built, [source])).toBe(true);
-  expect(existsSync(join(folder.path, 'none'))).toBe(false);
-  expect(isOutOfDate(join(folder.path, 'none'), [source])).toBe(true);
+  expect(existsSync(join(folder, 'none'))).toBe(false);
+  expect(isOutOfDate(join(folder, 'none'), [source])).toBe(true);
 });

@@ -15,13 +15,12 @@ let shop: string;
 const open: NatsConnection[] = [];
 
 beforeAll(async () => {
-  hub = await openHub(folder.path);
+  hub = await openHub(folder);
   shop = hub.now().shop;
 });
 afterAll(async () => {
   await Promise.all(open.map((connection) => connection.close()));
   await hub?.close();
-  folder.end();
 });
 
 async function seat(letter: string): Promise<NatsConnection> {

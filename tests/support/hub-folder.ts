@@ -2,11 +2,18 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { afterAll } from 'vitest';
 
-/** A folder that is there until `end`. */
-export function aFolder(): { readonly path: string; readonly end: () => void } {
+const folders: string[] = [];
+afterAll(() => {
+  for (const path of folders) rmSync(path, { recursive: true, force: true });
+});
+
+/** A folder that is there until the tests of the file are over. */
+export function aFolder(): string {
   const path = mkdtempSync(join(tmpdir(), 'tallywright-hub-'));
-  return { path, end: () => rmSync(path, { recursive: true, force: true }) };
+  folders.push(path);
+  return path;
 }
 
 /** What a build looks like to a web server, and nothing of the app in it. */

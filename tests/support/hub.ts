@@ -4,7 +4,7 @@ import { type IncomingHttpHeaders, request } from 'node:http';
 import { request as secureRequest } from 'node:https';
 import { join } from 'node:path';
 import { connect, type NatsConnection, nkeyAuthenticator } from '@nats-io/transport-node';
-import { inject } from 'vitest';
+import { afterAll, inject } from 'vitest';
 import { type filesIn, keysIn, openFolder } from '../../.ci/hub/data-folder.mjs';
 import { freePorts } from '../../.ci/hub/free-ports.mjs';
 import { seatKey } from '../../.ci/hub/shop-keys.mjs';
@@ -24,6 +24,12 @@ export interface TestHub {
   readonly renew: () => Promise<void>;
   readonly close: () => Promise<void>;
 }
+
+/** Those of a test that failed, too. */
+const open = new Set<TestHub>();
+afterAll(async () => {
+  await Promise.all([...open].map((hub) => hub.close()));
+});
 
 /** Starts a hub on `folder`, where keys, certificate and entries are kept. */
 export async function openHub(
@@ -47,7 +53,7 @@ export async function openHub(
     ending: ending.signal,
     ...more,
   });
-  return {
+  const hub: TestHub = {
     files,
     port,
     certificatePort,
@@ -56,10 +62,13 @@ export async function openHub(
     children: started.children,
     renew: started.renew,
     async close() {
+      open.delete(hub);
       ending.abort();
       await started.closed;
     },
   };
+  open.add(hub);
+  return hub;
 }
 
 /** A tablet's connection, with the seed that a shop's key gives its seat. */
