@@ -1,48 +1,53 @@
 /** What the shop does beside the window once the first screen has had its time; its code comes then. */
 import { computed, type ReadonlySignal } from '@preact/signals';
+import { shellWords } from '../words/shell-words.ts';
 import type { Opening } from './opening.ts';
 import { openReplica, type ReplicaDesk } from './replica.ts';
 import { systemTimer as timer } from './saver.ts';
 import { sealNowAndThen } from './sealing.ts';
+import { nameStation } from './station-letter.ts';
 
 export interface Leisure {
   /** The other tablets of the shop. */
   readonly replica: Promise<ReplicaDesk>;
 }
 
-/** What came in is copied to the second copy after so long without more (ms). */
-const untilCopied = 10_000;
+/** What came in is read after so long without more, and later copied to the second copy (ms). */
+const [untilNamed, untilCopied] = [1000, 10_000];
 
 /** `openAnew` opens the shop again, under the station that its store has now. */
 export function atLeisure(opening: ReadonlySignal<Opening>, openAnew: () => Promise<void>): Leisure {
   const storeIn = (now: Opening) => (now.kind === 'open' ? now.store : null);
   sealNowAndThen({ timer, store: () => storeIn(opening.peek()) });
 
+  let cancelNaming = () => {};
   let cancelCopying = () => {};
-  let named: string | undefined;
 
-  /** A shop that came in gives this station a letter, which an open shop gets when it is opened. */
-  async function nameStation(): Promise<void> {
+  const ownShop = () => {
     const now = opening.peek();
-    if (now.kind !== 'open' || now.which !== 'own' || now.session.station === named) return;
-    const { registers } = now.session.view.peek().shop;
-    if (registers.size === 0 || registers.has(`station/${now.session.station}`)) return;
-    named = now.session.station;
-    await openAnew();
+    return now.kind === 'open' && now.which === 'own' ? now : undefined;
+  };
+
+  /** A station gets its letter once it has a shop: a new tablet has none before it comes in. */
+  async function nameOwnStation(): Promise<void> {
+    const shop = ownShop();
+    await shop?.session.refresh();
+    if (shop)
+      await nameStation(shop.session, {
+        name: shellWords.stationName,
+        before: shop.twoCopies?.stationBefore() ?? null,
+      });
   }
 
   function takeNote({ renewed }: { renewed: boolean }): void {
+    cancelNaming();
     cancelCopying();
     if (renewed) {
       void openAnew();
       return;
     }
-    cancelCopying = timer.after(untilCopied, () => {
-      const now = opening.peek();
-      if (now.kind !== 'open' || now.which !== 'own') return;
-      void now.twoCopies?.compare();
-      void now.session.refresh().then(nameStation, () => undefined);
-    });
+    cancelNaming = timer.after(untilNamed, () => void nameOwnStation().catch(() => undefined));
+    cancelCopying = timer.after(untilCopied, () => void ownShop()?.twoCopies?.compare());
   }
 
   const replica = openReplica({

@@ -1,0 +1,132 @@
+/** Three tablets of one shop and a real broker, which loses lines, its life and its data while they are tapped. */
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { serveBuild } from '../../.ci/serve-build.mjs';
+import { seededRandom } from '../../src/domain/chance/seeded-random.ts';
+import type { Seat } from '../../src/replication/shop-key.ts';
+import { type Broker, startBroker } from '../support/broker.ts';
+import { launchBrowser, type OpenPage, openPage } from '../support/browser.ts';
+import { setUpShop } from '../support/first-ten-minutes.ts';
+import { holdingOfPage, joinPage } from '../support/joined-page.ts';
+import { type Maker, maker } from '../support/maker.ts';
+import { testKey, testShop } from '../support/replicas.ts';
+import { seedFrom } from '../support/seed.ts';
+
+let browser: Browser;
+let broker: Broker;
+let host: Awaited<ReturnType<typeof serveBuild>>;
+beforeAll(async () => {
+  browser = await launchBrowser();
+  broker = await startBroker({ shop: testShop, key: testKey });
+  host = await serveBuild({
+    folder: inject('builtApp'),
+    under: '/shop/',
+    broker: broker.webSocketPort,
+  });
+});
+afterAll(async () => {
+  await browser.close();
+  await host.close();
+  await broker.stop();
+});
+
+const random = seededRandom(seedFrom(process.env, 1));
+
+/** A line that was cut is told of by the browser, and by nothing else on the console. */
+const aboutLines = /WebSocket connection to|broken close frame/;
+const realTroubles = ({ troubles }: OpenPage) => troubles.filter((trouble) => !aboutLines.test(trouble));
+
+type Tablet = OpenPage & { readonly hand: Maker };
+
+async function aTablet(seat: Seat, prepare?: (hand: Maker) => Promise<void>): Promise<Tablet> {
+  const opened = await openPage(browser, { url: host.url });
+  const hand = maker(opened.page);
+  await prepare?.(hand);
+  const address = `ws://127.0.0.1:${host.port}/sync`;
+  await joinPage(opened.page, { address, shop: testShop, key: testKey, seat });
+  await opened.page.reload();
+  return { ...opened, hand };
+}
+
+async function untilSame(tablets: readonly Tablet[], isSo = (_entries: number) => true): Promise<number> {
+  for (;;) {
+    const held = await Promise.all(tablets.map(({ page }) => holdingOfPage(page)));
+    const entries = Number(held[0]?.split(' ')[0]);
+    if (new Set(held).size === 1 && isSo(entries)) return entries;
+    await new Promise((resolve) => setTimeout(resolve, 250));
+  }
+}
+
+/** Taps as a maker does, one pass after another, each taken back now and then. */
+async function tapAlong({ hand }: Tablet, taps: number): Promise<void> {
+  for (let tap = 0; tap < taps; tap += 1) await hand.tap(tap % 3 === 2 ? 'undo' : 'pass');
+}
+
+const leftOn = ({ hand }: Tablet) => hand.at('stage-left').locator('.figures').innerText();
+
+test('three tablets hold the same, whatever becomes of lines and broker; a last piece that two tap stands below zero on both', async () => {
+  let code = '';
+  const first = await aTablet('A', async (hand) => {
+    const { beech } = await setUpShop(hand);
+    await hand.goTo('#/trays/new');
+    await hand.tap(beech);
+    await hand.at('make-pieces').fill('24');
+    await hand.at('make-count').fill('1');
+    await hand.close('make-save');
+    code = await hand.figure('made-code');
+  });
+  const others = [await aTablet('B'), await aTablet('C')];
+  const all = [first, ...others];
+  const begun = await untilSame(all, (entries) => entries > 0);
+  expect(begun).toBeGreaterThan(20);
+
+  for (const { hand } of all) await hand.workOn('kit-parts', code);
+  let isTapping = true;
+  const tapping = Promise.all(all.map((tablet) => tapAlong(tablet, 24))).finally(() => {
+    isTapping = false;
+  });
+  const troubling = async () => {
+    for (let trouble = 0; isTapping; trouble += 1) {
+      await new Promise((resolve) => setTimeout(resolve, 200 + random() * 600));
+      if (trouble === 3) await broker.kill();
+      else if (trouble === 6) await broker.start();
+      else if (trouble % 2) host.cutLines();
+    }
+    await broker.start().catch(() => undefined);
+  };
+  await Promise.all([tapping, troubling()]);
+  await untilSame(all);
+  const taps = await untilSame(all);
+  // 24 taps each, of which every one is an event, and a spell begun on each tablet.
+  expect(taps).toBeGreaterThanOrEqual(begun + 3 * 24);
+
+  // Each passed 16 and took 8 back: none of 24 is left.
+  for (const tablet of all) await expect.poll(() => leftOn(tablet), { timeout: 60_000 }).toBe('0');
+
+  // One comes back, and two tablets that do not reach each other pass the same last piece.
+  await first.hand.tap('undo');
+  for (const tablet of all) await expect.poll(() => leftOn(tablet), { timeout: 60_000 }).toBe('1');
+  await broker.kill();
+  for (const { hand } of others) await hand.tap('pass');
+  for (const tablet of others) expect(await leftOn(tablet)).toBe('0');
+  await broker.start();
+  await untilSame(all, (entries) => entries >= taps + 3);
+  for (const tablet of all) await expect.poll(() => leftOn(tablet), { timeout: 60_000 }).toMatch(/^[−-]1$/);
+
+  // The broker loses its tail, and then all that it has.
+  await broker.lose((at, last) => at > last - 5);
+  host.cutLines();
+  await others[0]?.hand.tap('undo');
+  await untilSame(all, (entries) => entries >= taps + 4);
+  await broker.removeStream();
+  await broker.makeStream();
+  host.cutLines();
+  await others[1]?.hand.tap('undo');
+  const held = await untilSame(all, (entries) => entries >= taps + 5);
+  for (const tablet of all) await expect.poll(() => leftOn(tablet), { timeout: 60_000 }).toBe('1');
+
+  // What it holds then is everything: a fourth tablet gets it from there.
+  const newcomer = await aTablet('D');
+  await untilSame([...all, newcomer], (entries) => entries >= held);
+  for (const tablet of all) expect(realTroubles(tablet)).toEqual([]);
+});
