@@ -94,7 +94,10 @@ export async function startBroker({ shop, key }: { shop: string; key: ShopKey })
   let server: ChildProcess | undefined;
   const address = `127.0.0.1:${ports.tcp}`;
 
+  const isRunning = () => server !== undefined && server.exitCode === null && server.signalCode === null;
+
   async function start(): Promise<void> {
+    if (isRunning()) return;
     const started = spawn(path, ['-c', config], { stdio: 'ignore' });
     server = started;
     while (!((await isListening(ports.tcp)) && (await isListening(ports.webSocket)))) {
@@ -104,7 +107,7 @@ export async function startBroker({ shop, key }: { shop: string; key: ShopKey })
   }
 
   async function kill(): Promise<void> {
-    if (!server || server.exitCode !== null || server.signalCode !== null) return;
+    if (!server || !isRunning()) return;
     const ended = once(server, 'exit');
     server.kill('SIGKILL');
     await ended;

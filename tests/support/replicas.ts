@@ -15,7 +15,7 @@ export const testShop = 'awlhafts7';
 export const testKey = Uint8Array.from({ length: 16 }, (_, at) => 7 * at);
 
 /** So many bytes that anybody could guess: for tests only. */
-function guessableBytes(seed: number) {
+export function guessableBytes(seed: number) {
   const random = seededRandom(seed);
   return (length: number) => Uint8Array.from({ length }, () => Math.floor(random() * 256));
 }
