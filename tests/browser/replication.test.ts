@@ -65,7 +65,7 @@ async function tapAlong({ hand }: Tablet, taps: number): Promise<void> {
   for (let tap = 0; tap < taps; tap += 1) await hand.tap(tap % 3 === 2 ? 'undo' : 'pass');
 }
 
-const leftOn = ({ hand }: Tablet) => hand.at('stage-left').locator('.figures').innerText();
+const leftOn = ({ hand }: Tablet) => hand.at('stage-left').locator('.figures').textContent();
 
 test('three tablets hold the same, whatever becomes of lines and broker; a last piece that two tap stands below zero on both', async () => {
   let code = '';
