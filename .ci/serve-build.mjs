@@ -41,7 +41,10 @@ export async function serveBuild({ folder, under = '/', port = 0, answered = () 
   const lines = new Set();
   server.on('upgrade', (request, socket) => {
     socket.on('error', () => socket.destroy());
-    if (!broker || request.url !== '/sync') return socket.destroy();
+    if (!broker || request.url !== '/sync') {
+      socket.destroy();
+      return;
+    }
     const there = connect(broker, '127.0.0.1', () => {
       const said = [`GET ${request.url} HTTP/1.1`];
       for (let at = 0; at < request.rawHeaders.length; at += 2)
