@@ -39,6 +39,8 @@ export const manifestSchema = v.object({
   digest: v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/)),
   /** What the packed part is like (`packed-part.ts`), where there is one; its reader judges that. */
   packed: v.exactOptional(v.unknown()),
+  /** What photos are in the file, and in those that go with it (`photos-said.ts`), where there are any; older readers pass over them. */
+  photos: v.exactOptional(v.unknown()),
 });
 export type Manifest = v.InferOutput<typeof manifestSchema>;
 

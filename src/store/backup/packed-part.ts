@@ -7,6 +7,7 @@ import type { PackedRun } from '../../domain/packed/packed-run.ts';
 import type { Parcel } from '../../domain/packed/parcel.ts';
 import { type Pack, packOf, readPack } from '../pack.ts';
 import type { Limits } from './backup-format.ts';
+import { digestOf } from './digest-of.ts';
 import { contentOfExtras, extraMembers } from './extra-members.ts';
 import { inflated } from './inflated.ts';
 
@@ -90,10 +91,4 @@ function opened(content: Uint8Array<ArrayBuffer>): OpenedPart | undefined {
     at += aligned(bytes);
   }
   return { runs, packs, entries: index.entries };
-}
-
-/** A page that is not served securely has no WebCrypto, which is many times as quick. */
-async function digestOf(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
-  const { subtle } = globalThis.crypto ?? {};
-  return bytesToHex(subtle ? new Uint8Array(await subtle.digest('SHA-256', bytes)) : sha256(bytes));
 }

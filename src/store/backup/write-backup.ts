@@ -23,24 +23,37 @@ const memberLength = 65_536;
 /** A log that is to be written: entries one by one, and those that are packed. */
 export type LogToWrite = Pick<Parcel, 'entries'> & Partial<Pick<Parcel, 'runs'>>;
 
-interface BackupToWrite extends LogToWrite {
+export interface BackupToWrite extends LogToWrite {
   readonly about: AboutBackup;
   /** Is given the link of every entry that is written. */
   readonly onLink?: (link: Link) => void;
+}
+
+/** A backup file before it is put together. */
+export interface BackupPieces {
+  readonly manifest: Manifest;
+  readonly lines: readonly Uint8Array[];
+  readonly part: Uint8Array;
 }
 
 /**
  * The backup file of a log. The same entries give the same lines, in whatever order they come and whether packed or not; its
  * packed part follows the runs. Of what is packed but one entry is unpacked at a time. Throws when a run is not whole.
  */
-export function writeBackup({ about, onLink = () => {}, ...log }: BackupToWrite): Uint8Array {
+export function writeBackup(backup: BackupToWrite): Uint8Array {
+  const { manifest, lines, part } = piecesOfBackup(backup);
+  return concatBytes(firstLine(manifest), ...lines, part);
+}
+
+/** The same in pieces, for a file that has more in it. */
+export function piecesOfBackup({ about, onLink = () => {}, ...log }: BackupToWrite): BackupPieces {
   const stations = inBackupOrder(log);
   const sum = sha256.create();
-  const members: Uint8Array[] = [];
+  const lines: Uint8Array[] = [];
   for (const text of texts(stations, onLink)) {
     const bytes = utf8ToBytes(text);
     sum.update(bytes);
-    members.push(packed(bytes));
+    lines.push(packed(bytes));
   }
   const plain: Manifest = {
     tallywright: 'log',
@@ -52,9 +65,12 @@ export function writeBackup({ about, onLink = () => {}, ...log }: BackupToWrite)
     entries: stations.reduce((all, { sections }) => all + countIn(sections), 0),
     digest: bytesToHex(sum.digest()),
   };
-  const { manifest, part } = withPart(plain, stations);
-  return concatBytes(packed(utf8ToBytes(`${JSON.stringify(manifest)}\n`)), ...members, part);
+  return { ...withPart(plain, stations), lines };
 }
+
+/** A line of JSON in a gzip member of its own, with which a file begins. */
+export const firstLine = (manifest: object): Uint8Array =>
+  packed(utf8ToBytes(`${JSON.stringify(manifest)}\n`));
 
 /** A log that is short, or has branches, has no packed part. */
 function withPart(manifest: Manifest, stations: readonly StationSections[]) {
