@@ -1,3 +1,4 @@
+import type { PhotoHash } from '../domain/log/photo-facts.ts';
 import { listCopies } from '../store/backup/copies.ts';
 import type { CopyName } from '../store/backup/copy-names.ts';
 import type { FileShelf } from '../store/file-shelf.ts';
@@ -5,13 +6,15 @@ import { forgetFolder, keepFolder, loadFolder } from '../store/kept-folder.ts';
 import { clockTime } from '../words/time-words.ts';
 import type { Clock } from './clock.ts';
 import { type ChosenFolder, type CopyFolder, openCopyFolder } from './copy-folder.ts';
+import { copyName } from './copy-name.ts';
 import { type CopyWork, copyWork, type LogToCopy } from './copy-work.ts';
 import type { Forgets } from './forgetting.ts';
 import { type CopyOrder, type Keeper, logAsItIs, openKeeper, orderCopy } from './keeper.ts';
 import type { CopyMemory, OutsideWay } from './known-copies.ts';
 import { logSize } from './log-size.ts';
 import { oneAtATime } from './one-at-a-time.ts';
-import { type OutsideFile, outsideFile, writeToFolder } from './outside-copy.ts';
+import { writeToFolder } from './outside-copy.ts';
+import { type Photos, photosOf } from './photos.ts';
 import type { CopyFile } from './restore.ts';
 import type { Timer } from './saver.ts';
 import type { Session } from './session.ts';
@@ -30,10 +33,16 @@ export interface CopyDesk extends Pick<Keeper, 'keep' | 'working'> {
   /** Whether the tablet has a place for copies. */
   readonly hasShelf: boolean;
   readonly folder: CopyFolder;
-  /** Makes a file for the person to take away, sealed when a passphrase is given. */
-  readonly makeFile: (passphrase?: string) => Promise<MadeFile>;
-  /** Remembers that a copy has left the tablet. */
-  readonly handedOut: (made: Pick<MadeFile, 'entries' | 'log'>, way: OutsideWay) => void;
+  /** The photos beside the log; null where the tablet keeps none. */
+  readonly photos: Photos | null;
+  /** Makes a copy for the person to take away, sealed when a passphrase is given. */
+  readonly makeCopy: (how: CopyToMake) => Promise<MadeCopy>;
+  /** Remembers that a file of a copy has left the tablet: the first one has the log, any may have photos. */
+  readonly handedOut: (
+    made: Pick<MadeCopy, 'entries' | 'log'>,
+    file: Pick<MadeFile, 'number' | 'photos'>,
+    way: OutsideWay,
+  ) => Promise<void>;
   /** Writes a copy to the chosen folder now. Rejects when that cannot be done. */
   readonly writeToFolder: () => Promise<void>;
   /** The copies on the tablet, the newest first; none where it has no shelf. */
@@ -44,11 +53,29 @@ export interface CopyDesk extends Pick<Keeper, 'keep' | 'working'> {
   readonly close: () => void;
 }
 
-export interface MadeFile extends OutsideFile {
-  /** How many entries the log had when the file was made. */
+export interface CopyToMake {
+  readonly photos: boolean;
+  readonly passphrase?: string;
+}
+
+/** A copy in one file, or in several where its photos do not fit into one. */
+export interface MadeCopy {
+  readonly files: readonly [MadeFile, ...MadeFile[]];
+  readonly entries: number;
+  /** How many entries the log had when the copy was made. */
   readonly log: number;
-  /** Twelve words that open a sealed file; null for a plain one. */
+  /** Photos that could not be read and are in none of the files. */
+  readonly leftOut: number;
+  /** Twelve words that open a sealed copy; null for a plain one. */
   readonly words: readonly string[] | null;
+}
+
+export interface MadeFile {
+  readonly name: string;
+  /** From 1. */
+  readonly number: number;
+  readonly content: Blob;
+  readonly photos: readonly PhotoHash[];
 }
 
 export interface DeskParts {
@@ -78,14 +105,16 @@ export async function openCopyDesk(parts: DeskParts): Promise<CopyDesk> {
   });
   const timeOf = ({ about }: CopyOrder) => clockTime(about.wall, { zone: about.zone, now: about.wall });
 
-  function handedOut({ entries, log }: Pick<MadeFile, 'entries' | 'log'>, way: OutsideWay): void {
+  const photos = store === null ? null : photosOf(store);
+
+  function logWentOut({ entries, log }: Pick<MadeCopy, 'entries' | 'log'>, way: OutsideWay): void {
     memory.note({ outside: { at: session.now(), day: session.today(), log, entries, way } });
   }
 
   async function writeOutside(order: CopyOrder): Promise<void> {
     if (folder.state.value.kind !== 'open') return;
     const log = logSize(session);
-    handedOut({ ...(await writeToFolder(folder, { work, order, time: timeOf(order) })), log }, 'folder');
+    logWentOut({ ...(await writeToFolder(folder, { work, order, time: timeOf(order) })), log }, 'folder');
   }
 
   const keeper = openKeeper({
@@ -106,19 +135,33 @@ export async function openCopyDesk(parts: DeskParts): Promise<CopyDesk> {
     log: () => logAsItIs({ session, store }),
     hasShelf: shelf !== null,
     folder,
-    handedOut,
-    async makeFile(passphrase) {
+    photos,
+    async handedOut(made, { number, photos: its }, way) {
+      // Before the log: whoever looks when the log has gone out finds these noted. A note that fails asks for one more copy.
+      if (its.length > 0) await photos?.wentOut(its).catch(() => undefined);
+      if (number === 1) logWentOut(made, way);
+    },
+    async makeCopy({ photos: withPhotos, passphrase }) {
       const log = logSize(session);
       const order = await orderCopy({ session, store, version });
-      const file = await outsideFile(work, { order, time: timeOf(order) });
-      if (passphrase === undefined) return { ...file, log, words: null };
-      const { bytes, words } = await work.seal({ bytes: file.bytes, passphrase });
-      return { ...file, name: file.name.replace(/[.]jsonl[.]gz$/, '.sealed'), bytes, log, words };
+      const { volumes, ...made } = await work.take({
+        ...{ log: order.log, least: order.least, about: order.about, passphrase },
+        photos: withPhotos ? store : null,
+      });
+      const [first, ...more] = volumes.map(({ content, photos: its }, index) => {
+        const number = index + 1;
+        const of = volumes.length;
+        const sealed = passphrase !== undefined;
+        const name = copyName({ ...order.about, day: order.day, time: timeOf(order), sealed, number, of });
+        return { name, number, content, photos: its };
+      });
+      if (!first) throw new Error('a copy has no file');
+      return { ...made, files: [first, ...more], log };
     },
     writeToFolder: async () => writeOutside(await orderCopy({ session, store, version })),
     shelfCopies: async () => (shelf ? countCopies(shelf, work) : []),
     shelfNames: async () => (shelf ? listCopies(shelf) : []),
-    shelfFile: (file) => ({ name: file, size: 0, bytes: () => bytesOf(shelf, file) }),
+    shelfFile: (file) => ({ name: file, size: 0, content: () => contentOf(shelf, file) }),
     close: keeper.stop,
   };
 }
@@ -138,10 +181,10 @@ async function countCopies(shelf: FileShelf, work: CopyWork): Promise<readonly S
   return counted;
 }
 
-async function bytesOf(shelf: FileShelf | null, name: string): Promise<Uint8Array> {
+async function contentOf(shelf: FileShelf | null, name: string): Promise<Blob> {
   const bytes = await shelf?.read(name);
   if (!bytes) throw new Error('the copy is not there any more');
-  return bytes;
+  return new Blob([Uint8Array.from(bytes)]);
 }
 
 /** The browser's way of choosing a folder, where it has one; TypeScript's library does not know it. */

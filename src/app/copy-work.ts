@@ -13,7 +13,9 @@ export type LogToCopy =
   | { readonly kind: 'entries'; readonly entries: readonly Entry[] };
 
 /** A job on the log. */
-type On<Name extends 'keep' | 'write' | 'read'> = Omit<Job<Name>, 'log'> & { readonly log: LogToCopy };
+type On<Name extends 'keep' | 'write' | 'take' | 'read'> = Omit<Job<Name>, 'log'> & {
+  readonly log: LogToCopy;
+};
 
 /** The heavy work on copies, done beside the window where there are workers. */
 export interface CopyWork {
@@ -23,9 +25,8 @@ export interface CopyWork {
   readonly write: (job: On<'write'>) => Promise<Result<'write'>>;
   readonly look: CopyJobs['look'];
   readonly covers: CopyJobs['covers'];
-  /** The bytes go over to the worker: where there is one, they are gone from here. */
+  readonly take: (job: On<'take'>) => Promise<Result<'take'>>;
   readonly read: (job: On<'read'>) => Promise<Result<'read'>>;
-  readonly seal: CopyJobs['seal'];
   readonly open: CopyJobs['open'];
 }
 
@@ -54,7 +55,7 @@ export function copyWork(shelf: FileShelf | null, start = startWorker): CopyWork
     const job = copyJobs(shelf)[name] as (input: unknown) => Promise<unknown>;
     return (await job(input)) as Result<Name>;
   }
-  async function runOn<Name extends 'keep' | 'write' | 'read'>(
+  async function runOn<Name extends 'keep' | 'write' | 'take' | 'read'>(
     name: Name,
     { log, ...job }: { readonly log: LogToCopy },
   ): Promise<Result<Name>> {
@@ -83,8 +84,8 @@ export function copyWork(shelf: FileShelf | null, start = startWorker): CopyWork
     write: (job) => runOn('write', job),
     look: (job) => run('look', job),
     covers: (job) => run('covers', job),
+    take: (job) => runOn('take', job),
     read: (job) => runOn('read', job),
-    seal: (job) => run('seal', job),
     open: (job) => run('open', job),
   };
 }
@@ -106,14 +107,8 @@ function inWorker<R>(worker: ReturnType<StartWorker>, { name, input, lines, shel
       else void answer(shelf, data).then(say);
     });
     for (const part of lines) say({ kind: 'lines', lines: part });
-    worker.postMessage({ kind: 'job', name, input }, name === 'read' ? buffersIn(input) : []);
+    worker.postMessage({ kind: 'job', name, input });
   }).finally(() => worker.terminate());
-}
-
-/** What goes over without being copied: a file can have a hundred megabytes. */
-function buffersIn(input: object): Transferable[] {
-  const bytes = 'bytes' in input && input.bytes;
-  return bytes instanceof Uint8Array && bytes.buffer instanceof ArrayBuffer ? [bytes.buffer] : [];
 }
 
 async function answer(shelf: FileShelf | null, { call, method, args }: ShelfCall): Promise<ToWorker> {

@@ -4,34 +4,25 @@ import { copyName } from './copy-name.ts';
 import type { CopyWork } from './copy-work.ts';
 import type { CopyOrder } from './keeper.ts';
 
-/** A copy ready to leave the tablet. */
-export interface OutsideFile extends WrittenCopy {
+/** A copy of the log under its name. */
+interface OutsideFile extends WrittenCopy {
   readonly name: string;
-}
-
-/** Makes the file of a copy; `time` (HH:MM) tells two of one day apart. */
-export async function outsideFile(
-  work: Pick<CopyWork, 'write'>,
-  { order, time }: { readonly order: CopyOrder; readonly time?: string },
-): Promise<OutsideFile> {
-  const { log, least, about, day } = order;
-  const name = copyName({ shop: about.shop, day, ...(time ? { time } : {}) });
-  return { name, ...(await work.write({ log, least, about })) };
 }
 
 /**
  * Writes a copy to the maker's folder, a file a day, and reads it back. One of the same name makes room only when the
  * new one has all that it has; else the new one is named for its time too. Rejects when the folder cannot be written to
- * or what was read back is not what was written.
+ * or what was read back is not what was written. Photos do not go there: a file is written every day, and each would carry all of them again.
  */
 export async function writeToFolder(
   folder: CopyFolder,
   { work, order, time }: { work: CopyWork; order: CopyOrder; time: string },
 ): Promise<OutsideFile> {
-  const daily = await outsideFile(work, { order });
+  const { log, least, about, day } = order;
+  const daily = { name: copyName({ ...about, day }), ...(await work.write({ log, least, about })) };
   const older = await folder.read(daily.name);
   const isCovered = !older || (await work.covers({ bytes: daily.bytes, older }));
-  const file = isCovered ? daily : { ...daily, name: copyName({ ...order.about, day: order.day, time }) };
+  const file = isCovered ? daily : { ...daily, name: copyName({ ...about, day, time }) };
   await folder.write(file.name, file.bytes);
   const back = await folder.read(file.name);
   if (!back || !(await holdsAll(work, { bytes: back, entries: file.entries })))

@@ -1,4 +1,6 @@
 import type { PhotoFacts, PhotoHash } from '../domain/log/photo-facts.ts';
+import type { PhotosFound } from '../store/backup/read-volumes.ts';
+import { photoIn } from '../store/backup/sift-photos.ts';
 import { type ListingFiles, zipOfListing } from '../store/photos/listing-zip.ts';
 import type { PhotoNote } from '../store/photos/photo-database.ts';
 import { type NewPhoto, openPhotoStore, type PhotoStore } from '../store/photos/photo-store.ts';
@@ -23,12 +25,27 @@ interface TakenIn {
   readonly refused: number;
 }
 
+/** How far photos of a copy have come in. */
+export interface ComingIn {
+  readonly added: number;
+  /** Cannot be opened, or found no room on the tablet. */
+  readonly refused: number;
+  /** Still to come. */
+  readonly left: number;
+}
+
 /** The photos of a shop. */
 export interface Photos {
   /** Makes a photo of a file and keeps it; the log is then still to be told. */
   readonly keep: (file: Blob) => Promise<Kept>;
   /** Takes in photos of a zip file that a tablet saved; undefined when it is no such file. */
   readonly takeIn: (file: Blob) => Promise<TakenIn | undefined>;
+  /** Adds the photos of a copy, one at a time, and tells how far it has come; rejects when those that are here cannot be noted. */
+  readonly addFrom: (
+    files: readonly Blob[],
+    found: Pick<PhotosFound, 'fresh' | 'here'>,
+    tell: (coming: ComingIn) => void,
+  ) => Promise<void>;
   /** Photos cut into files; a full one stays as it is. */
   readonly volumes: (photos: PhotoNotes) => readonly Volume[];
   /** The zip file of these photos; those that are gone meanwhile are left out. */
@@ -44,7 +61,7 @@ export interface Photos {
   readonly letGo: (photos: Iterable<PhotoHash>) => Promise<void>;
   readonly notes: () => Promise<PhotoNotes>;
   /** Notes that these are in a file that a person has saved. */
-  readonly wentOut: (photos: PhotoNotes) => Promise<void>;
+  readonly wentOut: (photos: Iterable<PhotoHash>) => Promise<void>;
 }
 
 type PhotoWorker = Pick<Worker, 'postMessage' | 'addEventListener' | 'terminate'>;
@@ -86,6 +103,10 @@ export function openPhotos({ store, start, now }: PhotosParts): Photos {
     if (made.kind === 'made') await store.keep(made.photo, now());
     return made.kind === 'made';
   };
+  const addOne = async (file: Blob | undefined, photo: Parameters<typeof photoIn>[1]) => {
+    const bytes = file && (await photoIn(file, photo));
+    return bytes !== undefined && (await takeInOne({ hash: photo.hash, bytes }));
+  };
   const asJpeg = (bytes: Uint8Array<ArrayBuffer> | undefined) =>
     bytes && new Blob([bytes], { type: 'image/jpeg' });
   return {
@@ -115,6 +136,19 @@ export function openPhotos({ store, start, now }: PhotosParts): Photos {
       await store.wentOut(fromFile, now());
       return counts;
     },
+    async addFrom(files, { fresh, here }, tell) {
+      const coming = { added: 0, refused: 0, left: fresh.length };
+      const inFiles = [...here];
+      for (const { file, ...photo } of fresh) {
+        if (await addOne(files[file], photo).catch(() => false)) {
+          coming.added += 1;
+          inFiles.push(photo.hash);
+        } else coming.refused += 1;
+        coming.left -= 1;
+        tell({ ...coming });
+      }
+      await store.wentOut(inFiles, now());
+    },
     volumes: (photos) => volumesOf(photos),
     async zipped(photos) {
       const held: HeldPhoto[] = [];
@@ -137,11 +171,7 @@ export function openPhotos({ store, start, now }: PhotosParts): Photos {
     small: async (photo) => asJpeg(await store.small(photo)),
     letGo: store.letGo,
     notes: store.notes,
-    wentOut: (photos) =>
-      store.wentOut(
-        photos.map(({ hash }) => hash),
-        now(),
-      ),
+    wentOut: (photos) => store.wentOut(photos, now()),
   };
 }
 

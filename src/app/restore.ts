@@ -2,20 +2,22 @@ import { type ReadonlySignal, signal } from '@preact/signals';
 import { countIn, linksIn } from '../domain/packed/parcel.ts';
 import { plainText } from '../domain/set-up/text.ts';
 import type { OpenedBackup } from '../store/backup/open-sealed.ts';
-import type { RefusedBackup, UnreadableLine } from '../store/backup/read-backup.ts';
+import type { UnreadableLine } from '../store/backup/read-backup.ts';
+import type { PhotosFound } from '../store/backup/read-volumes.ts';
 import type { Secret } from '../store/backup/sealing-keys.ts';
 import type { Preview } from '../store/backup/what-it-would-add.ts';
-import type { FileReading } from '../store/copy-jobs.ts';
 import type { ReadParcel } from '../store/log-store.ts';
+import type { FilesReading, RefusedFile } from '../store/read-files.ts';
 import type { CopyWork, LogToCopy } from './copy-work.ts';
 import type { CopyResult } from './keeper.ts';
+import type { ComingIn, Photos } from './photos.ts';
 import type { Session } from './session.ts';
 import type { Restored } from './session-errands.ts';
 import { unwrapped } from './text-copy.ts';
 
 /** What a file holds and what adding it would do. Names in it are as hostile as the file. */
 export interface Offer {
-  /** What the file is called. */
+  /** What the files are called. */
   readonly file: string;
   readonly shop: string | null;
   /** When it was made, ms UTC; null when its first line is damaged. */
@@ -29,12 +31,19 @@ export interface Offer {
   /** The log has nothing yet: there is no state worth a copy. */
   readonly intoEmpty: boolean;
   readonly parcel: ReadParcel;
+  /** Null when the copy has no photos and speaks of none. */
+  readonly photos: PhotosFound | null;
 }
 
 /** What a restore did, and how many lines of the copy could not be read. */
 export interface RestoredCopy extends Restored {
   readonly unreadable: number;
+  /** Of the photos of the copy; left out where it has none. */
+  readonly photos?: RestoredPhotos;
 }
+
+/** Photos come in after the log, which must not wait for them. */
+export interface RestoredPhotos extends ComingIn, Pick<PhotosFound, 'damaged' | 'elsewhere'> {}
 
 type NotOpened = Extract<OpenedBackup, { kind: 'refused' }>['why'];
 
@@ -46,7 +55,7 @@ export type RestoreStep =
   | {
       readonly kind: 'refused';
       readonly file: string;
-      readonly why: RefusedBackup | NotOpened | 'cannot-read';
+      readonly why: RefusedFile | NotOpened | 'cannot-read';
     }
   | { readonly kind: 'offered'; readonly offer: Offer }
   | { readonly kind: 'copying' | 'adding'; readonly offer: Offer }
@@ -62,14 +71,19 @@ export interface RestoreParts {
   readonly log: () => Promise<LogToCopy>;
   /** Copies the present state. */
   readonly keepBefore: () => Promise<CopyResult>;
+  /** The shop whose photos are here, and what adds to them; null where the tablet keeps none. */
+  readonly photos: (Pick<Photos, 'addFrom'> & { readonly shop: string }) | null;
+  /** The log is in. */
   readonly onDone: (restored: RestoredCopy) => void;
+  /** How far the photos have come since. */
+  readonly onPhotos: (photos: RestoredPhotos) => void;
 }
 
 export interface Restoring {
   readonly step: ReadonlySignal<RestoreStep>;
-  /** Reads a file. Nothing in the shop changes. */
-  readonly read: (file: CopyFile) => Promise<void>;
-  /** Opens a sealed file and reads it. */
+  /** Reads the files of a copy, in any order. Nothing in the shop changes. */
+  readonly read: (files: readonly CopyFile[]) => Promise<void>;
+  /** Opens what is sealed and reads it. */
   readonly unseal: (secret: Secret) => Promise<void>;
   /** Adds what was offered: first a copy of the present state, then one merge. */
   readonly add: () => Promise<void>;
@@ -82,7 +96,14 @@ export interface Restoring {
 export interface CopyFile {
   readonly name: string;
   readonly size: number;
-  readonly bytes: () => Promise<Uint8Array>;
+  readonly content: () => Promise<Blob>;
+}
+
+/** A file that was chosen, opened where it had been sealed; `cut` where some of that did not open. */
+interface Chosen {
+  readonly name: string;
+  readonly content: Blob;
+  readonly cut: boolean;
 }
 
 /** A file past this (bytes) is not even looked at: the limit of what a backup may be, with room for its text form. */
@@ -90,23 +111,27 @@ const largestFile = 240_000_000;
 const problemsShown = 5;
 
 /** The way of a file into the log. One step is taken at a time; a press in the wrong step does nothing. */
-export function openRestore({ session, work, log, keepBefore, onDone }: RestoreParts): Restoring {
+export function openRestore(parts: RestoreParts): Restoring {
+  const { session, work, log, keepBefore, photos } = parts;
   const step = signal<RestoreStep>({ kind: 'choose' });
 
-  let sealed: Uint8Array | undefined;
+  let chosen: readonly Chosen[] = [];
+  /** Which of them are sealed still. */
+  let sealed: readonly number[] = [];
 
-  async function read({ name: given, size, bytes }: CopyFile): Promise<void> {
-    const name = plainText(given);
-    if (size > largestFile) {
-      step.value = { kind: 'refused', file: name, why: 'too-big' };
+  async function read(files: readonly CopyFile[]): Promise<void> {
+    const tooBig = files.find(({ size }) => size > largestFile);
+    if (tooBig) {
+      step.value = { kind: 'refused', file: plainText(tooBig.name), why: 'too-big' };
       return;
     }
-    const unwrap = async () => unwrapped(await bytes());
-    await reading(name, async () => {
-      const next = await look(name, { bytes: await unwrap(), cut: false });
-      // The bytes that were read are gone with the reader.
-      if (next.kind === 'sealed') sealed = await unwrap();
-      return next;
+    await reading(namesOf(files), async () => {
+      chosen = await Promise.all(
+        files.map(async ({ name, content }) => ({
+          ...{ name: plainText(name), content: await unwrapped(await content()), cut: false },
+        })),
+      );
+      return look();
     });
   }
 
@@ -118,27 +143,35 @@ export function openRestore({ session, work, log, keepBefore, onDone }: RestoreP
     if (step.value === now) step.value = next;
   }
 
-  async function look(
-    file: string,
-    { bytes, cut }: { bytes: Uint8Array; cut: boolean },
-  ): Promise<RestoreStep> {
-    const result = await work.read({ bytes, log: await log() });
-    if (result.kind === 'refused' && result.why === 'sealed') return { kind: 'sealed', file, refused: null };
-    const whole = result.kind === 'read' && cut ? { ...result, cut } : result;
-    return afterReading(file, whole);
+  async function look(): Promise<RestoreStep> {
+    const files = chosen.map(({ content }) => content);
+    const result = await work.read({ files, log: await log(), photos: photos?.shop ?? null });
+    if (result.kind !== 'refused') {
+      const cut = result.cut || chosen.some((each) => each.cut);
+      return afterReading(namesOf(chosen), { ...result, cut });
+    }
+    const file = namesOf(result.at.flatMap((at) => chosen[at] ?? []));
+    if (result.why !== 'sealed') return { kind: 'refused', file, why: result.why };
+    sealed = result.at;
+    return { kind: 'sealed', file, refused: null };
   }
 
   async function unseal(secret: Secret): Promise<void> {
     const now = step.value;
-    const bytes = sealed;
-    if (now.kind !== 'sealed' || !bytes) return;
-    const { file } = now;
-    await reading(file, async () => {
-      const opened = await work.open({ bytes, secret });
-      if (opened.kind === 'opened') return look(file, opened);
-      return opened.why === 'wrong-secret'
-        ? { kind: 'sealed', file, refused: opened.why }
-        : { kind: 'refused', file, why: opened.why };
+    if (now.kind !== 'sealed') return;
+    await reading(now.file, async () => {
+      const opened = [...chosen];
+      for (const at of sealed) {
+        const file = opened[at];
+        const result = file && (await work.open({ file: file.content, secret }));
+        if (!result) continue;
+        if (result.kind === 'opened') opened[at] = { ...file, content: result.content, cut: result.cut };
+        else if (result.why === 'wrong-secret')
+          return { kind: 'sealed', file: now.file, refused: result.why };
+        else return { kind: 'refused', file: file.name, why: result.why };
+      }
+      chosen = opened;
+      return look();
     });
   }
 
@@ -151,18 +184,31 @@ export function openRestore({ session, work, log, keepBefore, onDone }: RestoreP
     else step.value = { kind: 'no-copy', offer: now.offer, why: kind };
   }
 
-  const copyBefore = async ({ intoEmpty }: Offer): Promise<CopyResult> =>
-    intoEmpty ? { kind: 'kept', entries: 0 } : keepBefore();
+  /** Of a log that is empty, or stays as it is, there is nothing to copy. */
+  const copyBefore = async ({ intoEmpty, preview }: Offer): Promise<CopyResult> =>
+    intoEmpty || preview.adds === 0 ? { kind: 'kept', entries: 0 } : keepBefore();
 
   async function merge(offer: Offer): Promise<void> {
     step.value = { kind: 'adding', offer };
     try {
-      const result = await session.restore(offer.parcel);
+      const { adds, here, unreadable } = offer.preview;
+      const result = adds > 0 ? await session.restore(offer.parcel) : { added: 0, here, unplaced: 0 };
       step.value = { kind: 'choose' };
-      onDone({ ...result, unreadable: offer.preview.unreadable });
+      const coming = offer.photos && comingOf(offer.photos, photos !== null);
+      parts.onDone({ ...result, unreadable, ...(coming && { photos: coming }) });
     } catch {
       step.value = { kind: 'broken-off', offer, inLog: await countHeld(session, offer) };
+      return;
     }
+    await addPhotos(offer);
+  }
+
+  /** After the log, so that a tablet which has no room for them has that. */
+  async function addPhotos({ photos: found }: Offer): Promise<void> {
+    if (!found || !photos) return;
+    const files = chosen.map(({ content }) => content);
+    const tell = (coming: ComingIn) => parts.onPhotos({ ...comingOf(found, true), ...coming });
+    await photos.addFrom(files, found, tell).catch(() => undefined);
   }
 
   return {
@@ -181,10 +227,20 @@ export function openRestore({ session, work, log, keepBefore, onDone }: RestoreP
   };
 }
 
-function afterReading(file: string, reading: FileReading): RestoreStep {
-  if (reading.kind === 'refused') return { kind: 'refused', file, why: reading.why };
-  const { manifest, parcel, unreadable, cut, digestFits, preview, held } = reading;
-  if (countIn(parcel) === 0 && unreadable.length === 0) return { kind: 'refused', file, why: 'empty' };
+const namesOf = (files: readonly Pick<CopyFile, 'name'>[]) =>
+  files.map(({ name }) => plainText(name)).join(', ');
+
+function comingOf({ fresh, damaged, elsewhere }: PhotosFound, isKeeping: boolean): RestoredPhotos {
+  const [left, refused] = isKeeping ? [fresh.length, 0] : [0, fresh.length];
+  return { added: 0, refused, left, damaged, elsewhere };
+}
+
+type Read = Exclude<FilesReading, { readonly kind: 'refused' }>;
+
+function afterReading(file: string, reading: Read): RestoreStep {
+  const { manifest, parcel, unreadable, cut, digestFits, preview, held, photos } = reading;
+  if (countIn(parcel) === 0 && unreadable.length === 0 && !photos)
+    return { kind: 'refused', file, why: 'empty' };
   const offer: Offer = {
     file,
     shop: manifest?.shop ? plainText(manifest.shop) : null,
@@ -194,10 +250,11 @@ function afterReading(file: string, reading: FileReading): RestoreStep {
       line,
       problems: problems.map(plainText),
     })),
-    damage: cut ? 'cut' : digestFits ? 'none' : 'changed',
+    damage: cut ? 'cut' : digestFits && !photos?.changed ? 'none' : 'changed',
     foreign: held > 0 && preview.here === 0 && preview.adds > 0,
     intoEmpty: held === 0,
     parcel,
+    photos,
   };
   return { kind: 'offered', offer };
 }

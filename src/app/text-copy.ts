@@ -30,8 +30,12 @@ function bytesOf(signs: string): Uint8Array {
   return Uint8Array.from(atob(signs), (sign) => sign.charCodeAt(0));
 }
 
-/** The file in the bytes of a text file that holds one; the bytes themselves when they hold none. */
-export function unwrapped(bytes: Uint8Array): Uint8Array {
-  const head = new TextDecoder().decode(bytes.subarray(0, 1000));
-  return head.includes(begin) ? (copyInText(new TextDecoder().decode(bytes)) ?? bytes) : bytes;
+/** Of a text file that holds a copy so much is looked at to see that it does. */
+const longestHead = 1000;
+
+/** The file in a text file that holds one; the file itself when it holds none. */
+export async function unwrapped(file: Blob): Promise<Blob> {
+  const head = await file.slice(0, longestHead).text();
+  const bytes = head.includes(begin) ? copyInText(await file.text()) : undefined;
+  return bytes ? new Blob([Uint8Array.from(bytes)]) : file;
 }

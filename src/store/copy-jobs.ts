@@ -1,19 +1,14 @@
-import type { Link } from '../domain/log/chain.ts';
-import { packStream } from '../domain/packed/pack-stream.ts';
-import { countIn, linksIn, type Parcel, stationsIn } from '../domain/packed/parcel.ts';
 import type { TextEntry } from '../domain/packed/text-entry.ts';
 import { type CopyToKeep, type KeptCopy, keepCopy } from './backup/copies.ts';
 import { linkLedger } from './backup/link-ledger.ts';
 import { type OpenedBackup, openSealed } from './backup/open-sealed.ts';
 import { type BackupAccount, goThroughBackup } from './backup/read-backup.ts';
-import { readPacked } from './backup/read-packed.ts';
-import { type RandomBytes, type SealedBackup, sealBackup } from './backup/seal-backup.ts';
 import type { Secret } from './backup/sealing-keys.ts';
-import { allNew, type Preview, whatItWouldAdd } from './backup/what-it-would-add.ts';
 import { type AboutBackup, writeBackup } from './backup/write-backup.ts';
 import type { FileShelf } from './file-shelf.ts';
-import type { ReadParcel } from './log-store.ts';
-import { type CopyOf, type LogSource, readLogToCopy } from './log-to-copy.ts';
+import { type CopyOf, readLogToCopy } from './log-to-copy.ts';
+import { type FilesReading, type FilesToRead, readFiles } from './read-files.ts';
+import { type CopyToTake, type TakenCopy, takeCopy } from './take-copy.ts';
 
 /** A backup file, and how many entries it has. */
 export interface WrittenCopy {
@@ -40,20 +35,12 @@ export interface CopyJobs {
   readonly look: (job: { readonly bytes: Uint8Array }) => Promise<FileLook>;
   /** Whether a file can be read whole and another one has every entry of it. */
   readonly covers: (job: { readonly bytes: Uint8Array; readonly older: Uint8Array }) => Promise<boolean>;
-  /** Reads a file from outside, and counts what it would add to a log. Rejects when that log cannot be read. */
-  readonly read: (job: { readonly bytes: Uint8Array; readonly log: LogSource }) => Promise<FileReading>;
-  readonly seal: (job: { readonly bytes: Uint8Array; readonly passphrase: string }) => Promise<SealedBackup>;
-  readonly open: (job: { readonly bytes: Uint8Array; readonly secret: Secret }) => Promise<OpenedBackup>;
+  /** Makes the files of a copy that a person takes away. Rejects like `keep`. */
+  readonly take: (job: CopyToTake) => Promise<TakenCopy>;
+  /** Reads the files of a copy from outside, and counts what they would add. Rejects when the log here cannot be read. */
+  readonly read: (job: FilesToRead) => Promise<FilesReading>;
+  readonly open: (job: { readonly file: Blob; readonly secret: Secret }) => Promise<OpenedBackup>;
 }
-
-/** What was read of a file, packed for a merge; `held` is how many entries the log has. */
-export type FileReading =
-  | Extract<BackupAccount, { kind: 'refused' }>
-  | (Extract<BackupAccount, { kind: 'read' }> & {
-      readonly parcel: ReadParcel;
-      readonly preview: Preview;
-      readonly held: number;
-    });
 
 /** The jobs, done where they are called. Only `keep` needs the shelf. */
 export function copyJobs(shelf: FileShelf | null): CopyJobs {
@@ -72,42 +59,9 @@ export function copyJobs(shelf: FileShelf | null): CopyJobs {
     },
     look: async ({ bytes }) => lookAt(bytes),
     covers: async ({ bytes, older }) => covers(bytes, older),
-    async read({ bytes, log }) {
-      const held = await readLogToCopy({ log, least: 0 });
-      return (await readPackedFile(bytes, held)) ?? readFile(bytes, new Set(linksIn(held)));
-    },
-    seal: ({ bytes, passphrase }) => sealBackup(bytes, { passphrase, random: randomBytes }),
-    open: ({ bytes, secret }) => openSealed(bytes, secret),
-  };
-}
-
-const randomBytes: RandomBytes = (length) => crypto.getRandomValues(new Uint8Array(length));
-
-function readFile(bytes: Uint8Array, held: ReadonlySet<Link>): FileReading {
-  const { weigh, hasMet, preview } = whatItWouldAdd(held);
-  const packing = packStream();
-  const account = goThroughBackup(bytes, {
-    take(entry) {
-      const kind = weigh(entry);
-      if (kind !== 'again') packing.take(entry, kind);
-    },
-  });
-  if (account.kind === 'refused') return account;
-  const weighed = { preview: preview(account.unreadable.length), held: held.size };
-  return { ...account, parcel: packing.parcel(hasMet), ...weighed };
-}
-
-/** A file of which the log has no station: all of it is new, and its packed part can be taken as it is, if it is whole. */
-async function readPackedFile(bytes: Uint8Array, held: Parcel): Promise<FileReading | undefined> {
-  const packed = await readPacked(bytes);
-  if (!packed) return undefined;
-  const { manifest, parcel } = packed;
-  const here = stationsIn(held);
-  if (manifest.stations.some(({ station }) => here.has(station))) return undefined;
-  const whole = { unreadable: [], cut: false, digestFits: true } as const;
-  return {
-    ...{ kind: 'read', manifest, parcel, entries: manifest.entries, ...whole },
-    ...{ preview: allNew(packed), held: countIn(held) },
+    take: takeCopy,
+    read: readFiles,
+    open: ({ file, secret }) => openSealed(file, secret),
   };
 }
 

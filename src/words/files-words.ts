@@ -21,7 +21,22 @@ export const filesWords = {
   nothingNew: 'Nothing new since.',
   newSince: (n: number) => `${entries(n)} since then.`,
   saveFile: 'Save a copy',
-  saveFileDetail: 'One file with everything in it',
+  saveFileDetail: 'All records in one file',
+  saveAllDetail: 'All records and photos',
+  withPhotos: 'With photos',
+  withoutPhotos: 'Without',
+  withoutPhotosDetail: 'A small file to send',
+  moreFiles: (n: number) =>
+    n === 1
+      ? 'The photos did not fit into one file: one more belongs to this copy.'
+      : `The photos did not fit into one file: ${wholeNumber(n)} more belong to this copy.`,
+  saveNumber: (number: number, of: number) => `File ${wholeNumber(number)} of ${wholeNumber(of)}`,
+  photosIn: (n: number, bytes: number) =>
+    `${n === 1 ? '1 photo' : `${wholeNumber(n)} photos`}, ${(bytes / 1e6).toFixed(1)} MB`,
+  photosLeftOut: (n: number) =>
+    n === 1
+      ? '1 photo could not be read, and is not in it.'
+      : `${wholeNumber(n)} photos could not be read, and are not in it.`,
   shareFile: 'Share a copy',
   shareDetail: 'To mail, files or another device',
   preparing: 'The file is being made …',
@@ -67,11 +82,12 @@ export const filesWords = {
   forgetFolder: 'Stop using it',
   folderWritten: 'Written, read back and counted.',
   folderFailed: 'The folder could not be written to. Is it still there?',
-  folderPlain: 'Copies in the folder are plain files.',
+  folderPlain: 'Copies in the folder are plain files without photos.',
 
   // Copies on the tablet.
   keptTitle: 'Copies on this tablet',
-  keptLead: 'Made by themselves at the turn of the day, after 200 entries and after 24 hours.',
+  keptLead:
+    'Made by themselves at the turn of the day, after 200 entries and after 24 hours. Without photos: those lie on this tablet as it is.',
   keptNever: 'No copy is on this tablet yet.',
   keptLast: (when: string, n: number) => `Last: ${when}, ${entries(n)}.`,
   noShelf: 'This browser has no place for copies on the tablet. A copy outside is all the more needed.',
@@ -105,7 +121,7 @@ export const filesWords = {
   restoreTitle: 'Restore from a copy',
   restoreLead: 'Adds what a copy has and the shop has not. Nothing that is here is changed or taken away.',
   chooseFile: 'Choose a file',
-  chooseFileDetail: 'Shows first what it would add',
+  chooseFileDetail: 'Or all files of a copy together. Shows first what they would add',
   pasteSummary: 'Paste a copy that was taken as text',
   pasteLabel: 'The text, with its first and last line',
   pasteRead: 'Read it',
@@ -128,6 +144,7 @@ export const filesWords = {
 
   refusedTitle: 'Nothing was changed.',
   refusals: {
+    several: 'These files have more than one shop’s records in them. Choose the files of one copy at a time.',
     'not-a-backup': 'This file is not a copy of a shop.',
     'too-big': 'This file is too big to be a copy of a shop.',
     'unpacks-too-big': 'This file unpacks to far more than a shop can hold, so it was left alone.',
@@ -149,6 +166,15 @@ export const filesWords = {
   offerAdds: 'Would be added',
   offerHere: 'Already here',
   offerUnreadable: 'Cannot be read',
+  offerPhotos: 'Photos to add',
+  offerPhotosHere: 'Photos already here',
+  offerPhotosDamaged: 'Damaged photos',
+  missingTitle: ({ missing, volumes }: { readonly missing: readonly number[]; readonly volumes: number }) =>
+    missing.length === 1
+      ? `File ${missing.join()} of ${wholeNumber(volumes)} of this copy was not chosen`
+      : `Files ${missing.join(', ')} of ${wholeNumber(volumes)} of this copy were not chosen`,
+  missingLead: (photos: number) =>
+    `${photos === 1 ? '1 photo is' : `${wholeNumber(photos)} photos are`} in there. What is here can be added now and the rest later, in any order.`,
   unnamed: 'no name',
   unknown: 'not known',
   offerStations: 'Tablets in it',

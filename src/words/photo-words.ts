@@ -34,13 +34,13 @@ export const photoWords = {
   behind: 'Photos of these flaws',
   onTablet: 'Photos on this tablet',
   onTabletLead:
-    'Photos are no part of the copies of the records: save them here. A full file never changes, so only the last one has to be saved again. They are not sealed.',
+    'Photos go with a copy that you save, unless you leave them out; copies on this tablet and in the folder are without. Here they are also files of their own that any computer opens: a full one never changes, so only the last has to be saved again. These are not sealed.',
   inNoFile: (count: number) =>
     count === 1
       ? '1 photo is in no file yet: with this tablet it would be gone.'
       : `${wholeNumber(count)} photos are in no file yet: with this tablet they would be gone.`,
   reminder: (count: number) =>
-    `Photos are no part of these copies: ${photos(count)} ${count === 1 ? 'is' : 'are'} in no file yet. Save them under All copies.`,
+    `${photos(count)} ${count === 1 ? 'is' : 'are'} in no file yet. A copy that you save with photos has ${count === 1 ? 'it' : 'them'}; copies on this tablet and in the folder are without.`,
   held: (count: number, bytes: number) =>
     count === 0 ? 'None is kept here.' : `${photos(count)}, ${megabytes(bytes)}.`,
   saveVolume: (number: number, all: number) => (all === 1 ? 'Save photos' : `Save ${number} of ${all}`),
@@ -70,3 +70,30 @@ export const photoWords = {
   letGoNow: (count: number) => (count === 1 ? 'Let 1 go' : `Let ${wholeNumber(count)} go`),
   wentGo: (count: number) => (count === 1 ? '1 photo is gone.' : `${wholeNumber(count)} photos are gone.`),
 } as const;
+
+/** How far the photos of a restored copy have come, and which of them do not. */
+export function restoredPhotos({
+  added,
+  refused,
+  left,
+  damaged,
+  elsewhere,
+}: Readonly<Record<'added' | 'refused' | 'left' | 'damaged' | 'elsewhere', number>>): string {
+  const none = added + refused + left === 0;
+  return [
+    left > 0
+      ? `Photos are coming in: ${wholeNumber(left)} to go. Keep this window open.`
+      : none
+        ? 'No photo was added.'
+        : added === 1
+          ? '1 photo was added.'
+          : `${wholeNumber(added)} photos were added.`,
+    refused > 0
+      ? `Not taken, for want of room or because they cannot be opened: ${wholeNumber(refused)}.`
+      : '',
+    damaged > 0 ? `Damaged in the copy: ${wholeNumber(damaged)}.` : '',
+    elsewhere > 0 ? `In files of the copy that were not chosen: ${wholeNumber(elsewhere)}.` : '',
+  ]
+    .filter(Boolean)
+    .join(' ');
+}

@@ -4,8 +4,9 @@
  * a file because they share most of their code; that of the study is loaded with its first question.
  */
 import { buffersOf } from '../domain/packed/run-buffers.ts';
-import { copyJobs, type FileReading } from '../store/copy-jobs.ts';
+import { copyJobs } from '../store/copy-jobs.ts';
 import type { FileShelf } from '../store/file-shelf.ts';
+import type { FilesReading } from '../store/read-files.ts';
 import { sealOldRecords } from '../store/sealing.ts';
 import { openShopDatabase } from '../store/shop-database.ts';
 import type { StudyJob } from '../store/study-job.ts';
@@ -48,14 +49,14 @@ async function run({ name, input }: Extract<ToWorker, { kind: 'job' }>): Promise
     // Name and input belong together by the type of the message; a look-up cannot carry that through.
     const job = copyJobs(shelf)[name] as (input: unknown) => Promise<unknown>;
     const result = await job(withLines(input));
-    say({ kind: 'done', result }, name === 'read' ? runsIn(result as FileReading) : []);
+    say({ kind: 'done', result }, name === 'read' ? runsIn(result as FilesReading) : []);
   } catch (error) {
     say({ kind: 'failed', problem: String(error) });
   }
 }
 
 /** A long log that was read goes over without being copied. */
-function runsIn(reading: FileReading): readonly ArrayBuffer[] {
+function runsIn(reading: FilesReading): readonly ArrayBuffer[] {
   return reading.kind === 'read' ? buffersOf(reading.parcel.runs) : [];
 }
 

@@ -5,9 +5,9 @@ import { type CopyFile, openRestore, type RestoredCopy } from '../../src/app/res
 import { textOfCopy } from '../../src/app/text-copy.ts';
 import { chained, type Entry } from '../../src/domain/log/chain.ts';
 import { entriesIn } from '../../src/domain/packed/parcel.ts';
-import { sealBackup } from '../../src/store/backup/seal-backup.ts';
 import { writeBackup } from '../../src/store/backup/write-backup.ts';
 import { foreignLog } from '../support/drafts.ts';
+import { sealBackup } from '../support/sealed-bytes.ts';
 
 const whole = chained(foreignLog());
 const about = {

@@ -33,8 +33,10 @@ test('of a text that was cut the beginning is there', () => {
   }
 });
 
-test('a text file that holds a copy is unwrapped; any other file is left as it is', () => {
-  expect(unwrapped(new TextEncoder().encode(`\ufeff${textOfCopy(bytes(90))}`))).toEqual(bytes(90));
-  expect(unwrapped(bytes(90))).toEqual(bytes(90));
+test('a text file that holds a copy is unwrapped; any other file is left as it is', async () => {
+  const text = new Blob([`\ufeff${textOfCopy(bytes(90))}`]);
+  expect(new Uint8Array(await (await unwrapped(text)).arrayBuffer())).toEqual(bytes(90));
+  const other = new Blob([bytes(90)]);
+  expect(await unwrapped(other)).toBe(other);
   expect(copyInText('a shopping list')).toBeUndefined();
 });

@@ -28,16 +28,12 @@ export const OutsidePanel = ({ desk }: { desk: CopyDesk }) => (
 );
 
 const TextWay = ({ desk }: { desk: CopyDesk }) => {
-  const { state, make, hand, textTaken } = useHandOut(desk);
-  const show = async () => {
-    const made = await make();
-    if (made) await hand(made, 'text');
-  };
+  const { state, asText, textTaken } = useHandOut(desk);
   return state.kind === 'text' ? (
     <TextOut made={state.made} onTaken={textTaken} />
   ) : (
     <div class="files-block">
-      <PressButton label={words.asText} onAct={() => void show()} testId="make-text" />
+      <PressButton label={words.asText} onAct={() => void asText()} testId="make-text" />
       <p role="status">{state.kind === 'making' ? words.preparing : ''}</p>
       <p role="status">{state.kind === 'not-made' ? words.notMade : ''}</p>
     </div>

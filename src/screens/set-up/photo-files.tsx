@@ -34,7 +34,7 @@ export const PhotoFiles = ({ photos, notes, onSaved }: PhotoFilesProps) => {
       const became = await handOver(file);
       setWaiting(became === 'tap-again' ? { number: volume.number, file } : undefined);
       if (became !== 'tap-again' && became !== 'called-off') {
-        await photos.wentOut(volume.photos);
+        await photos.wentOut(volume.photos.map(({ hash }) => hash));
         onSaved();
       }
       setSaid(became === 'tap-again' ? filesWords.ready : became === 'called-off' ? '' : words.packed);

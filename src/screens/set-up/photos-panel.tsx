@@ -3,6 +3,7 @@ import type { PhotoNotes } from '../../app/photos.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { photoWords as words } from '../../words/photo-words.ts';
+import { useApp } from '../parts/app-context.ts';
 import { countInNoFile } from '../parts/photos/in-no-file.ts';
 import { usePhotos } from '../parts/photos/use-photos.ts';
 import { LetPhotosGo } from './let-photos-go.tsx';
@@ -11,6 +12,12 @@ import { TakePhotosIn } from './take-photos-in.tsx';
 
 /** The photos of the shop that lie here: out of the tablet, back in, and away. */
 export const PhotosPanel = () => {
+  // A copy that has gone out may have had photos with it: then they are looked at anew.
+  const { outside } = useApp().copies.known.value;
+  return <PhotosHere key={outside?.at} />;
+};
+
+const PhotosHere = () => {
   const photos = usePhotos();
   const [notes, setNotes] = useState<PhotoNotes>();
   const look = useCallback(() => void photos?.notes().then(setNotes, () => setNotes([])), [photos]);

@@ -1,9 +1,11 @@
 import { useState } from 'preact/hooks';
-import type { CopyDesk, MadeFile } from '../../app/copy-desk.ts';
+import type { CopyDesk, MadeCopy } from '../../app/copy-desk.ts';
 import { Field } from '../../ui/field/field.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { filesWords as words } from '../../words/files-words.ts';
 import { saidOf } from '../parts/files/hand-out-button.tsx';
+import { MoreFiles } from '../parts/files/more-files.tsx';
+import { PhotosChoice, usePhotosChoice } from '../parts/files/photos-choice.tsx';
 import { TextOut } from '../parts/files/text-out.tsx';
 import { useHandOut } from '../parts/files/use-hand-out.ts';
 
@@ -12,7 +14,8 @@ const shortest = 8;
 
 /** A copy under a passphrase that is typed twice and kept nowhere; its recovery words are written down before it goes out. */
 export const SealedWay = ({ desk }: { desk: CopyDesk }) => {
-  const { state, way, make, hand, textTaken } = useHandOut(desk);
+  const { state, way, handed, make, hand, textTaken } = useHandOut(desk);
+  const chosen = usePhotosChoice(desk);
   const [typed, setTyped] = useState({ once: '', again: '' });
   const [tried, setTried] = useState(false);
   const isShort = [...typed.once].length < shortest;
@@ -20,11 +23,11 @@ export const SealedWay = ({ desk }: { desk: CopyDesk }) => {
   const seal = async () => {
     setTried(true);
     if (isShort || differs) return;
-    await make(typed.once);
+    await make({ photos: way !== 'text' && chosen.taken, passphrase: typed.once });
     setTyped({ once: '', again: '' });
     setTried(false);
   };
-  const wordsToWrite = 'made' in state && state.kind !== 'saved' && state.kind !== 'shared' && state.made;
+  const wordsToWrite = 'made' in state && handed.size === 0 && state.made;
   return (
     <div class="files-block">
       <p>{words.sealHint}</p>
@@ -32,6 +35,7 @@ export const SealedWay = ({ desk }: { desk: CopyDesk }) => {
         <RecoveryWords made={wordsToWrite} onWritten={() => void hand(wordsToWrite)} />
       ) : (
         <>
+          {way !== 'text' && <PhotosChoice chosen={chosen} />}
           <Field
             kind="password"
             label={words.passphrase}
@@ -60,14 +64,17 @@ export const SealedWay = ({ desk }: { desk: CopyDesk }) => {
         </>
       )}
       <p role="status" data-testid="seal-said">
-        {state.kind === 'making' ? words.sealing : saidOf(state, way === 'share')}
+        {state.kind === 'making' ? words.sealing : saidOf(state, false)}
       </p>
+      {'made' in state && (
+        <MoreFiles made={state.made} handed={handed} onHand={(file) => void hand(state.made, file)} />
+      )}
       {state.kind === 'text' && <TextOut made={state.made} onTaken={textTaken} />}
     </div>
   );
 };
 
-const RecoveryWords = ({ made, onWritten }: { made: MadeFile; onWritten: () => void }) => (
+const RecoveryWords = ({ made, onWritten }: { made: MadeCopy; onWritten: () => void }) => (
   <section class="files-block" aria-label={words.recoveryTitle}>
     <h3>{words.recoveryTitle}</h3>
     <p>{words.recoveryLead}</p>

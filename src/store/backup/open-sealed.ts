@@ -1,7 +1,7 @@
-import { concatBytes } from '@noble/hashes/utils.js';
 import * as v from 'valibot';
 import { sealedMark } from './backup-format.ts';
 import { fromHex } from './from-hex.ts';
+import { bytesOfBlob, gathering } from './gathering.ts';
 import { parseLine } from './read-line.ts';
 import {
   checkOf,
@@ -19,7 +19,7 @@ import { dataKeyOf, decrypted, type Secret } from './sealing-keys.ts';
 export type OpenedBackup =
   | {
       readonly kind: 'opened';
-      readonly bytes: Uint8Array;
+      readonly content: Blob;
       /** Chunks are missing: the file ends early, or some are damaged and were left out. */
       readonly cut: boolean;
     }
@@ -31,40 +31,61 @@ const newerHeader = v.object({
 });
 
 /**
- * Opens a sealed backup with its passphrase or its recovery words. What is left of a cut or damaged one is given, for
- * `readBackup` to judge. Rejects only where the platform has no WebCrypto.
+ * Opens a sealed backup with its passphrase or its recovery words, a few chunks at a time. What is left of a cut or damaged
+ * one is given, for `readBackup` to judge. Rejects only where the platform has no WebCrypto, or the file cannot be read.
  */
-export async function openSealed(bytes: Uint8Array, secret: Secret): Promise<OpenedBackup> {
-  if (!new TextDecoder().decode(bytes.subarray(0, sealedMark.length)).startsWith(sealedMark))
-    return { kind: 'refused', why: 'not-sealed' };
-  const end = bytes.subarray(0, longestHeader).indexOf(0x0a);
-  const raw = end === -1 ? undefined : parseLine(bytes.subarray(0, end), { nesting: 4 });
+export async function openSealed(file: Blob, secret: Secret): Promise<OpenedBackup> {
+  const head = await bytesOfBlob(file.slice(0, longestHeader));
+  if (!isSealed(head)) return { kind: 'refused', why: 'not-sealed' };
+  const end = head.indexOf(0x0a);
+  const raw = end === -1 ? undefined : parseLine(head.subarray(0, end), { nesting: 4 });
   const read = v.safeParse(sealedSchema, raw);
   if (!read.success) return { kind: 'refused', why: v.is(newerHeader, raw) ? 'newer-format' : 'damaged' };
   const header = read.output;
   const key = await dataKeyOf(header, secret);
   if (!key) return { kind: 'refused', why: checkOf(header) === header.check ? 'wrong-secret' : 'damaged' };
-  const { chunks, cut } = await openChunks(bytes.subarray(end + 1), { key, header });
-  return chunks.length === 0
-    ? { kind: 'refused', why: 'damaged' }
-    : { kind: 'opened', bytes: concatBytes(...chunks), cut };
+  const { content, chunks, cut } = await openChunks(file.slice(end + 1), { key, header });
+  return chunks === 0 ? { kind: 'refused', why: 'damaged' } : { kind: 'opened', content, cut };
 }
 
-async function openChunks(sealed: Uint8Array, { key, header }: { key: CryptoKey; header: SealedHeader }) {
+/** Whether a file that begins so is sealed. */
+export function isSealed(head: Uint8Array): boolean {
+  return new TextDecoder().decode(head.subarray(0, sealedMark.length)).startsWith(sealedMark);
+}
+
+/** So many chunks are read at once. */
+const chunksAtOnce = 64;
+
+async function openChunks(sealed: Blob, { key, header }: { key: CryptoKey; header: SealedHeader }) {
   const prefix = fromHex(header.nonce);
-  const chunks: Uint8Array[] = [];
+  const plain = gathering();
+  const opened = (cut: boolean) => ({ content: plain.blob(), chunks, cut });
+  let chunks = 0;
   let damaged = false;
   const size = chunkLength + tagLength;
-  for (let number = 0; number * size < sealed.length; number += 1) {
-    const chunk = { iv: chunkNonce(prefix, number), bytes: sealed.slice(number * size, (number + 1) * size) };
-    for (const last of [false, true]) {
-      const plain = await decrypted(key, { ...chunk, data: chunkData(number, last) });
-      if (plain) chunks.push(plain);
+  for (let from = 0; from < sealed.size; from += chunksAtOnce * size) {
+    const read = await bytesOfBlob(sealed.slice(from, from + chunksAtOnce * size));
+    for (let at = 0; at < read.length; at += size) {
+      const chunk = await openChunk(read.slice(at, at + size), { key, prefix, number: (from + at) / size });
+      damaged ||= !chunk;
+      if (!chunk) continue;
+      plain.push(chunk.plain);
+      chunks += 1;
       // What follows the last chunk is not of this file.
-      if (plain && last) return { chunks, cut: damaged };
-      if (plain) break;
-      damaged ||= last;
+      if (chunk.last) return opened(damaged);
     }
   }
-  return { chunks, cut: true };
+  return opened(true);
+}
+
+async function openChunk(
+  bytes: Uint8Array<ArrayBuffer>,
+  { key, prefix, number }: { key: CryptoKey; prefix: Uint8Array; number: number },
+) {
+  const chunk = { iv: chunkNonce(prefix, number), bytes };
+  for (const last of [false, true]) {
+    const plain = await decrypted(key, { ...chunk, data: chunkData(number, last) });
+    if (plain) return { plain, last };
+  }
+  return undefined;
 }

@@ -4,9 +4,9 @@ import { expect, test } from 'vitest';
 import type { ShopEvent } from '../../../src/domain/log/event.ts';
 import { readEvent } from '../../../src/domain/log/read-event.ts';
 import { shopOf } from '../../../src/domain/shop/shop.ts';
-import { openSealed } from '../../../src/store/backup/open-sealed.ts';
 import { readBackup } from '../../../src/store/backup/read-backup.ts';
 import { previewOf } from '../../support/preview-of.ts';
+import { openSealed } from '../../support/sealed-bytes.ts';
 
 const folder = new URL('../../../shared/old-backups/', import.meta.url);
 const bytesOf = (name: string) => Uint8Array.from(readFileSync(new URL(name, folder)));

@@ -4,10 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { type Entry, noLink } from '../../../src/domain/log/chain.ts';
 import type { PackedRun } from '../../../src/domain/packed/packed-run.ts';
 import { entriesIn } from '../../../src/domain/packed/parcel.ts';
-import { openSealed } from '../../../src/store/backup/open-sealed.ts';
 import { readBackup } from '../../../src/store/backup/read-backup.ts';
 import { readPacked } from '../../../src/store/backup/read-packed.ts';
-import { sealBackup } from '../../../src/store/backup/seal-backup.ts';
 import { writeBackup } from '../../../src/store/backup/write-backup.ts';
 import { copyJobs, type FileReading } from '../../../src/store/copy-jobs.ts';
 import { freshName, openTestLog, sealAll } from '../../support/log-makers.ts';
@@ -15,6 +13,7 @@ import { longLog, otherStory } from '../../support/long-logs.ts';
 import { saidOfPart, withoutPart, withPart } from '../../support/packed-files.ts';
 import { packedRuns } from '../../support/run-makers.ts';
 import { about, linesOf, sampleEntries, text } from './sample-log.ts';
+import { openSealed, sealBackup } from '../../support/sealed-bytes.ts';
 
 const log = [...longLog(900), ...longLog(300, 'station-y')];
 /** Too few of a third station for a run. */

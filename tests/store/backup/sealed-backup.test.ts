@@ -1,12 +1,11 @@
 import { createDecipheriv, hkdfSync, pbkdf2Sync } from 'node:crypto';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { seededRandom } from '../../../src/domain/chance/seeded-random.ts';
-import { openSealed } from '../../../src/store/backup/open-sealed.ts';
 import { readBackup } from '../../../src/store/backup/read-backup.ts';
-import { type SealedBackup, sealBackup } from '../../../src/store/backup/seal-backup.ts';
 import { checkOf } from '../../../src/store/backup/sealed-format.ts';
 import { writeBackup } from '../../../src/store/backup/write-backup.ts';
 import { about, sampleEntries, text } from './sample-log.ts';
+import { openSealed, type SealedBytes, sealBackup } from '../../support/sealed-bytes.ts';
 
 const passphrase = 'beech shavings by the window';
 const chunk = 65_536;
@@ -19,7 +18,7 @@ const bytesFrom = (seed: number) => {
 };
 const content = bytesFrom(7)(3 * chunk + 1000);
 
-let sealed: SealedBackup;
+let sealed: SealedBytes;
 let body: number;
 beforeAll(async () => {
   sealed = await sealBackup(content, { passphrase, random: bytesFrom(11) });

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { CopyDesk, ShelfCopy } from '../../../app/copy-desk.ts';
-import type { Restoring } from '../../../app/restore.ts';
+import type { CopyFile, Restoring } from '../../../app/restore.ts';
 import { copyInText } from '../../../app/text-copy.ts';
 import { Field } from '../../../ui/field/field.tsx';
 import { Disclosure } from '../../../ui/notice/disclosure.tsx';
@@ -37,18 +37,19 @@ const ChooseFile = ({ restoring }: { restoring: Restoring }) => {
         ref={input}
         type="file"
         hidden
+        multiple
         aria-label={words.chooseFile}
         data-testid="restore-file"
         onChange={({ currentTarget }) => {
-          const file = currentTarget.files?.[0];
-          if (!file) return;
-          const bytes = async () => new Uint8Array(await file.arrayBuffer());
-          void restoring.read({ name: file.name, size: file.size, bytes });
+          const files = [...(currentTarget.files ?? [])];
+          if (files.length > 0) void restoring.read(files.map(asChosen));
         }}
       />
     </div>
   );
 };
+
+const asChosen = (file: File): CopyFile => ({ name: file.name, size: file.size, content: async () => file });
 
 type Listing = readonly ShelfCopy[] | 'reading' | 'failed';
 
@@ -76,7 +77,7 @@ const ShelfCopies = ({ desk, restoring }: { desk: CopyDesk; restoring: Restoring
                 icon="search"
                 label={words.lookInto}
                 name={`${words.lookInto}: ${dayWords(copy.day)}`}
-                onAct={() => void restoring.read(desk.shelfFile(copy.name))}
+                onAct={() => void restoring.read([desk.shelfFile(copy.name)])}
                 testId={`look-${copy.number}`}
               />
             </li>
@@ -93,7 +94,9 @@ const PasteCopy = ({ restoring }: { restoring: Restoring }) => {
   const read = () => {
     const bytes = copyInText(text);
     setWrong(!bytes);
-    if (bytes) void restoring.read({ name: words.pastedName, size: bytes.length, bytes: async () => bytes });
+    if (!bytes) return;
+    const content = new Blob([Uint8Array.from(bytes)]);
+    void restoring.read([{ name: words.pastedName, size: content.size, content: async () => content }]);
   };
   return (
     <div class="files-block">

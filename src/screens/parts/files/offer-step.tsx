@@ -21,18 +21,25 @@ export const OfferStep = ({ restoring, step }: { restoring: Restoring; step: Ste
     <OfferFacts offer={step.offer} />
     <OfferDoubts offer={step.offer} />
     <Choice restoring={restoring} step={step} />
-    <OfferStations offer={step.offer} />
+    {step.offer.preview.perStation.length > 0 && <OfferStations offer={step.offer} />}
   </div>
 );
 
 const OfferFacts = ({ offer }: { offer: Offer }) => {
   const zone = useShopZone();
   const when = (at: number | null) => (at === null ? words.unknown : dateTime(at, zone));
-  const { preview } = offer;
+  const { preview, photos } = offer;
   const facts: readonly (readonly [id: string, name: string, shown: string, isCount: boolean])[] = [
     ['adds', words.offerAdds, wholeNumber(preview.adds), true],
     ['here', words.offerHere, wholeNumber(preview.here), true],
     ['unreadable', words.offerUnreadable, wholeNumber(preview.unreadable), true],
+    ...(photos
+      ? ([
+          ['photos', words.offerPhotos, wholeNumber(photos.fresh.length), true],
+          ['photos-here', words.offerPhotosHere, wholeNumber(photos.here.length), true],
+          ['photos-damaged', words.offerPhotosDamaged, wholeNumber(photos.damaged), true],
+        ] as const)
+      : []),
     ['shop', words.offerShop, offer.shop ?? words.unnamed, false],
     ['made', words.offerMade, when(offer.made), false],
     ['newest', words.offerNewest, when(preview.newest), false],
@@ -63,6 +70,11 @@ const OfferDoubts = ({ offer }: { offer: Offer }) => {
           testId="offer-damaged"
         >
           {words.damagedLead}
+        </Notice>
+      )}
+      {offer.photos && offer.photos.missing.length > 0 && (
+        <Notice tone="warn" title={words.missingTitle(offer.photos)} testId="offer-missing">
+          {words.missingLead(offer.photos.elsewhere)}
         </Notice>
       )}
       {offer.foreign && (
@@ -137,10 +149,10 @@ const Choice = ({ restoring, step }: { restoring: Restoring; step: Step }) => {
         </Notice>
       );
     case 'offered':
-      return offer.preview.adds === 0 ? (
+      return addsNothing(offer) ? (
         <>
           <p data-testid="nothing-to-add">
-            {offer.preview.here > 0 ? words.nothingToAdd : words.nothingSound}
+            {offer.preview.here > 0 || offer.photos?.here.length ? words.nothingToAdd : words.nothingSound}
           </p>
           <div class="files-acts">{leave(words.otherFile)}</div>
         </>
@@ -160,6 +172,8 @@ const Choice = ({ restoring, step }: { restoring: Restoring; step: Step }) => {
       );
   }
 };
+
+const addsNothing = ({ preview, photos }: Offer) => preview.adds === 0 && !photos?.fresh.length;
 
 function addLabel({ foreign, damage }: Offer): string {
   if (foreign) return words.addForeign;

@@ -7,24 +7,31 @@ import { PressButton } from '../../../ui/press/press-button.tsx';
 import { Sheet } from '../../../ui/sheet/sheet.tsx';
 import { filesWords as words } from '../../../words/files-words.ts';
 import { useApp, useSession } from '../app-context.ts';
+import { usePhotos } from '../photos/use-photos.ts';
 import { ChooseCopy } from './choose-copy.tsx';
 import { OfferStep } from './offer-step.tsx';
 import { UnsealStep } from './unseal-step.tsx';
 
 /** From a copy into the shop, step by step; nothing changes before the last one. */
 export const RestoreSheet = ({ desk, onClose }: { desk: CopyDesk; onClose: () => void }) => {
-  const { copies } = useApp();
+  const { copies, database } = useApp();
   const session = useSession();
+  const photos = usePhotos();
   const [restoring] = useState(() =>
     openRestore({
       session,
       work: desk.work,
       log: desk.log,
       keepBefore: () => desk.keep('before-restore'),
+      photos: photos && { addFrom: photos.addFrom, shop: database() ?? '' },
       onDone(restored) {
         // Said by the shell: this sheet may be gone with the shop as it was.
         copies.restored.value = restored;
         onClose();
+      },
+      onPhotos(coming) {
+        const { value } = copies.restored;
+        if (value) copies.restored.value = { ...value, photos: coming };
       },
     }),
   );

@@ -1,13 +1,16 @@
-import { useMemo, useRef, useState } from 'preact/hooks';
-import type { MadeFile } from '../../../app/copy-desk.ts';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { MadeCopy } from '../../../app/copy-desk.ts';
 import { textOfCopy } from '../../../app/text-copy.ts';
 import { Field } from '../../../ui/field/field.tsx';
 import { PressButton } from '../../../ui/press/press-button.tsx';
 import { filesWords as words } from '../../../words/files-words.ts';
 
 /** The last way out: the whole copy as text, to be copied by hand. */
-export const TextOut = ({ made, onTaken }: { made: MadeFile; onTaken: (made: MadeFile) => void }) => {
-  const text = useMemo(() => textOfCopy(made.bytes), [made]);
+export const TextOut = ({ made, onTaken }: { made: MadeCopy; onTaken: (made: MadeCopy) => void }) => {
+  const [text, setText] = useState('');
+  useEffect(() => {
+    void made.files[0].content.arrayBuffer().then((bytes) => setText(textOfCopy(new Uint8Array(bytes))));
+  }, [made]);
   const [said, setSaid] = useState('');
   const box = useRef<HTMLDivElement>(null);
   const copy = async () => {
