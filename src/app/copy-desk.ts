@@ -64,6 +64,8 @@ export interface MadeCopy {
   readonly entries: number;
   /** How many entries the log had when the copy was made. */
   readonly log: number;
+  /** Whether photos were asked for. */
+  readonly withPhotos: boolean;
   /** Photos that could not be read and are in none of the files. */
   readonly leftOut: number;
   /** Twelve words that open a sealed copy; null for a plain one. */
@@ -156,7 +158,7 @@ export async function openCopyDesk(parts: DeskParts): Promise<CopyDesk> {
         return { name, number, content, photos: its };
       });
       if (!first) throw new Error('a copy has no file');
-      return { ...made, files: [first, ...more], log };
+      return { ...made, files: [first, ...more], log, withPhotos };
     },
     writeToFolder: async () => writeOutside(await orderCopy({ session, store, version })),
     shelfCopies: async () => (shelf ? countCopies(shelf, work) : []),

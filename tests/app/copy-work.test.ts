@@ -42,7 +42,8 @@ test('without workers the work is done in the window', async () => {
   const [name = ''] = await shelf.names();
   const bytes = (await shelf.read(name)) ?? new Uint8Array();
   expect({ bytes, entries: least }).toEqual(await work.write(order));
-  const reading = await work.read({ bytes, log: { kind: 'entries', entries: whole.slice(0, 4) } });
+  const here = { kind: 'entries', entries: whole.slice(0, 4) } as const;
+  const reading = await work.read({ files: [new Blob([Uint8Array.from(bytes)])], log: here, photos: null });
   expect(reading).toMatchObject({ held: 4, preview: { adds: whole.length - 4, here: 4 } });
 });
 
@@ -77,26 +78,6 @@ describe('a worker', () => {
     const shelf = { ...memoryShelf(), names: () => Promise.reject(new Error('the disk is full')) };
     await expect(copyWork(shelf, start).keep(order)).rejects.toThrow('the disk is full');
     await expect(copyWork(null, start).keep(order)).rejects.toThrow('no shelf');
-  });
-
-  test('is handed the bytes of a file that it reads, not a copy', async () => {
-    const given: unknown[] = [];
-    const { start } = workerThat(
-      (message, say) => message.kind === 'job' && say({ kind: 'done', result: null }),
-    );
-    const noting = (() => {
-      const worker = start();
-      const postMessage = (message: unknown, transfer: unknown[] = []) => {
-        given.push(...transfer);
-        worker.postMessage(message);
-      };
-      return { ...worker, postMessage };
-    }) as StartWorker;
-    const bytes = Uint8Array.of(1, 2, 3);
-    await copyWork(null, noting).look({ bytes });
-    expect(given).toEqual([]);
-    await copyWork(null, noting).read({ bytes, log });
-    expect(given).toEqual([bytes.buffer]);
   });
 
   test('that dies fails its job and is ended', async () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type CopyWork, copyWork } from '../../src/app/copy-work.ts';
+import { copyWork } from '../../src/app/copy-work.ts';
 import type { CopyResult } from '../../src/app/keeper.ts';
 import { type CopyFile, openRestore, type RestoredCopy } from '../../src/app/restore.ts';
 import { textOfCopy } from '../../src/app/text-copy.ts';
@@ -21,18 +21,8 @@ const backup = (entries: readonly Entry[]) => writeBackup({ entries, about });
 const file = (bytes: Uint8Array, name = 'copy.jsonl.gz'): CopyFile => ({
   name,
   size: bytes.length,
-  bytes: async () => bytes.slice(),
+  content: async () => new Blob([Uint8Array.from(bytes)]),
 });
-
-/** Takes the bytes that it reads away, as a worker does. */
-function takingWork(): CopyWork {
-  const work = copyWork(null, undefined);
-  return {
-    ...work,
-    read: ({ bytes, ...job }) =>
-      work.read({ ...job, bytes: structuredClone(bytes, { transfer: [bytes.buffer as ArrayBuffer] }) }),
-  };
-}
 
 /** A log that can be added to, with a shelf that does as it is told. */
 function aLog(held: readonly Entry[] = []) {
@@ -55,13 +45,15 @@ function aLog(held: readonly Entry[] = []) {
         return { added: fresh.length, here: entries.length - fresh.length, unplaced: 0 };
       },
     },
-    work: takingWork(),
+    work: copyWork(null, undefined),
+    photos: null,
     log: async () => ({ kind: 'entries', entries: [...log.values()] }),
     async keepBefore() {
       kept.push(world.copy);
       return world.copy;
     },
     onDone: (restored) => done.push(restored),
+    onPhotos: () => undefined,
   });
   return { restoring, log, kept, done, world };
 }
@@ -75,7 +67,7 @@ describe('a copy', () => {
   test('shows what it is and what it would add, and adds just that', async () => {
     const half = whole.slice(0, Math.floor(whole.length / 2));
     const into = aLog(half);
-    await into.restoring.read(file(backup(whole)));
+    await into.restoring.read([file(backup(whole))]);
     expect(offerOf(into)).toMatchObject({
       file: 'copy.jsonl.gz',
       shop: 'The test shop',
@@ -96,14 +88,14 @@ describe('a copy', () => {
 
   test('that is here already would add nothing', async () => {
     const into = aLog(whole);
-    await into.restoring.read(file(backup(whole.slice(0, 9))));
+    await into.restoring.read([file(backup(whole.slice(0, 9)))]);
     expect(offerOf(into)?.preview).toMatchObject({ adds: 0, here: 9 });
   });
 
   test('into an empty log needs no copy of it first', async () => {
     const into = aLog();
     into.world.copy = { kind: 'failed' };
-    await into.restoring.read(file(backup(whole)));
+    await into.restoring.read([file(backup(whole))]);
     expect(offerOf(into)?.foreign).toBe(false);
     await into.restoring.add();
     expect(into.kept).toEqual([]);
@@ -112,14 +104,14 @@ describe('a copy', () => {
 
   test('of another shop is pointed out', async () => {
     const into = aLog(chained(foreignLog('station-b')));
-    await into.restoring.read(file(backup(whole)));
+    await into.restoring.read([file(backup(whole))]);
     expect(offerOf(into)?.foreign).toBe(true);
   });
 
   test('that was cut offers what is sound', async () => {
     const into = aLog(whole.slice(0, 2));
     const bytes = backup(whole);
-    await into.restoring.read(file(bytes.subarray(0, bytes.length - 200)));
+    await into.restoring.read([file(bytes.subarray(0, bytes.length - 200))]);
     const offer = offerOf(into);
     expect(offer?.damage).toBe('cut');
     expect(offer?.preview.adds).toBeGreaterThan(0);
@@ -131,7 +123,7 @@ describe('a copy', () => {
     const lines = new TextDecoder().decode(await plain(backup(whole))).split('\n');
     lines[3] = lines[3]?.replace('"pieces":', '"piecez":') ?? '';
     lines[4] = lines[4]?.replace('Europe', 'Eur\u202eope') ?? '';
-    await into.restoring.read(file(new TextEncoder().encode(lines.join('\n'))));
+    await into.restoring.read([file(new TextEncoder().encode(lines.join('\n')))]);
     const offer = offerOf(into);
     expect(offer?.damage).toBe('changed');
     expect(offer?.preview.unreadable).toBeGreaterThan(0);
@@ -141,13 +133,13 @@ describe('a copy', () => {
   test('whose names turn the direction of text round shows them without', async () => {
     const into = aLog();
     const bytes = writeBackup({ entries: whole, about: { ...about, shop: 'Shop \u202egnp' } });
-    await into.restoring.read(file(bytes, 'copy\u202egpj.gz'));
+    await into.restoring.read([file(bytes, 'copy\u202egpj.gz')]);
     expect(offerOf(into)).toMatchObject({ shop: 'Shop gnp', file: 'copygpj.gz' });
   });
 
   test('carried as a text file is read as the file it is', async () => {
     const into = aLog();
-    await into.restoring.read(file(new TextEncoder().encode(textOfCopy(backup(whole))), 'note.txt'));
+    await into.restoring.read([file(new TextEncoder().encode(textOfCopy(backup(whole))), 'note.txt')]);
     expect(offerOf(into)?.preview.adds).toBe(whole.length);
   });
 });
@@ -162,10 +154,10 @@ describe('a refusal changes nothing and says why', () => {
     ['not a copy', file(new TextEncoder().encode('milk, eggs')), 'not-a-backup'],
     ['empty', file(new Uint8Array()), 'empty'],
     ['too big to be looked at', { ...file(new Uint8Array(3)), size: 3e9 }, 'too-big'],
-    ['gone', { name: 'a', size: 1, bytes: () => Promise.reject(new Error('gone')) }, 'cannot-read'],
+    ['gone', { name: 'a', size: 1, content: () => Promise.reject(new Error('gone')) }, 'cannot-read'],
   ])('%s', async (_name, given, why) => {
     const into = aLog(whole);
-    await into.restoring.read(given);
+    await into.restoring.read([given]);
     expect(into.restoring.step.value).toMatchObject({ kind: 'refused', why });
     await into.restoring.add();
     expect([into.log.size, into.kept]).toEqual([whole.length, []]);
@@ -180,7 +172,7 @@ describe('a sealed copy', () => {
     const { bytes, words } = await sealBackup(backup(whole), { passphrase: 'beech and brass', random });
     for (const secret of [{ passphrase: 'beech and brass' }, { words }]) {
       const into = aLog();
-      await into.restoring.read(file(bytes));
+      await into.restoring.read([file(bytes)]);
       expect(into.restoring.step.value).toMatchObject({ kind: 'sealed', refused: null });
       await into.restoring.unseal({ passphrase: 'beech and bras' });
       expect(into.restoring.step.value).toMatchObject({ kind: 'sealed', refused: 'wrong-secret' });
@@ -197,7 +189,7 @@ describe('when something goes wrong on the way', () => {
     async (kind) => {
       const into = aLog(whole.slice(0, 3));
       into.world.copy = { kind };
-      await into.restoring.read(file(backup(whole)));
+      await into.restoring.read([file(backup(whole))]);
       await into.restoring.add();
       expect(into.restoring.step.value).toMatchObject({ kind: 'no-copy', why: kind });
       expect(into.log.size).toBe(3);
@@ -209,14 +201,14 @@ describe('when something goes wrong on the way', () => {
   test('a present state that older copies cover is copied well enough', async () => {
     const into = aLog(whole.slice(0, 3));
     into.world.copy = { kind: 'guarded' };
-    await into.restoring.read(file(backup(whole)));
+    await into.restoring.read([file(backup(whole))]);
     await into.restoring.add();
     expect(into.done).toHaveLength(1);
   });
 
   test('a merge that breaks off says how far it came, and goes on from there', async () => {
     const into = aLog(whole.slice(0, 3));
-    await into.restoring.read(file(backup(whole)));
+    await into.restoring.read([file(backup(whole))]);
     into.world.breaksAfter = 4;
     await into.restoring.add();
     expect(into.restoring.step.value).toMatchObject({ kind: 'broken-off', inLog: 7 });
@@ -229,7 +221,7 @@ describe('when something goes wrong on the way', () => {
 
   test('who goes back while a file is read is not drawn forward by it', async () => {
     const into = aLog();
-    const reading = into.restoring.read(file(backup(whole)));
+    const reading = into.restoring.read([file(backup(whole))]);
     expect(into.restoring.step.value.kind).toBe('reading');
     into.restoring.startOver();
     await reading;

@@ -9,8 +9,8 @@ import { textEntryOf } from '../../src/domain/packed/text-entry.ts';
 import { readBackup } from '../../src/store/backup/read-backup.ts';
 import { whatItWouldAdd } from '../../src/store/backup/what-it-would-add.ts';
 import { writeBackup } from '../../src/store/backup/write-backup.ts';
-import { copyJobs } from '../../src/store/copy-jobs.ts';
 import type { LogStore, Merged } from '../../src/store/log-store.ts';
+import { readFiles } from '../../src/store/read-files.ts';
 import { spellDraft } from '../support/drafts.ts';
 import { histories, play } from '../support/histories.ts';
 import { freshName, openTestLog, sealAll, spoilRecord } from '../support/log-makers.ts';
@@ -167,7 +167,9 @@ describe('a file that comes in packed', () => {
     const store = await openTestLog(name);
     await store.merge({ entries: log.slice(0, 300), now });
     await store.append({ act: 'one', drafts: [spellDraft('turn')], now });
-    const reading = await copyJobs(null).read({ bytes, log: { kind: 'store', name } });
+    const reading = await readFiles({
+      ...{ files: [new Blob([Uint8Array.from(bytes)])], log: { kind: 'store', name }, photos: null },
+    });
     if (reading.kind !== 'read') throw new Error(`refused: ${reading.why}`);
     const { runs, entries } = reading.parcel;
     // The first of the two stories in the file goes on in the run; what is held already is a run of its own.

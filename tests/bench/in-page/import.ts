@@ -70,13 +70,16 @@ async function restoreOf(
     work,
     log: async () => ({ kind: 'store', name: 'restored' }),
     keepBefore: () => Promise.reject(new Error('there is nothing to keep')),
+    photos: null,
     onDone(restored) {
       added = restored.added;
     },
+    onPhotos() {},
   });
+  const file = new Blob([Uint8Array.from(packed)]);
   return async () => {
     const start = performance.now();
-    await restoring.read({ name: 'backup', size: packed.length, bytes: async () => packed });
+    await restoring.read([{ name: 'backup', size: packed.length, content: async () => file }]);
     onRead(performance.now() - start);
     await restoring.add();
     log.close();

@@ -86,7 +86,7 @@ describe('a copy outside the tablet', () => {
     const mounted = await mount(<CopiesPanels />, { shelf: null });
     await madeAhead();
     // From here on no file can be made in time.
-    Object.assign(deskOf(mounted), { makeFile: () => new Promise(() => {}) });
+    Object.assign(deskOf(mounted), { makeCopy: () => new Promise(() => {}) });
     await press('save-copy');
     expect(shared).toEqual(['tallywright-the-test-shop-2026-03-02-0900.jsonl.gz']);
     expect(mounted.app.copies.known.value.outside?.way).toBe('share');

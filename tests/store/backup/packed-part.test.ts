@@ -7,23 +7,25 @@ import { entriesIn } from '../../../src/domain/packed/parcel.ts';
 import { readBackup } from '../../../src/store/backup/read-backup.ts';
 import { readPacked } from '../../../src/store/backup/read-packed.ts';
 import { writeBackup } from '../../../src/store/backup/write-backup.ts';
-import { copyJobs, type FileReading } from '../../../src/store/copy-jobs.ts';
+import type { LogSource } from '../../../src/store/log-to-copy.ts';
+import { type FilesReading, readFiles } from '../../../src/store/read-files.ts';
 import { freshName, openTestLog, sealAll } from '../../support/log-makers.ts';
 import { longLog, otherStory } from '../../support/long-logs.ts';
 import { saidOfPart, withoutPart, withPart } from '../../support/packed-files.ts';
 import { packedRuns } from '../../support/run-makers.ts';
-import { about, linesOf, sampleEntries, text } from './sample-log.ts';
 import { openSealed, sealBackup } from '../../support/sealed-bytes.ts';
+import { about, linesOf, sampleEntries, text } from './sample-log.ts';
 
 const log = [...longLog(900), ...longLog(300, 'station-y')];
 /** Too few of a third station for a run. */
 const entries = [...log, ...sampleEntries('bench')];
 const file = writeBackup({ entries, about });
-const { read } = copyJobs(null);
+const read = ({ bytes, log: here }: { bytes: Uint8Array; log: LogSource }) =>
+  readFiles({ files: [new Blob([Uint8Array.from(bytes)])], log: here, photos: null });
 const nothing = { kind: 'lines', lines: [] } as const;
 
 /** A reading as what it says and holds, however that is packed. */
-function told(reading: FileReading) {
+function told(reading: FilesReading) {
   if (reading.kind === 'refused') return reading;
   const { parcel, manifest, ...rest } = reading;
   return { ...rest, made: manifest?.made, lines: linesOf(entriesIn(parcel)).toSorted() };

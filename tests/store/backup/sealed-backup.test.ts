@@ -4,8 +4,8 @@ import { seededRandom } from '../../../src/domain/chance/seeded-random.ts';
 import { readBackup } from '../../../src/store/backup/read-backup.ts';
 import { checkOf } from '../../../src/store/backup/sealed-format.ts';
 import { writeBackup } from '../../../src/store/backup/write-backup.ts';
-import { about, sampleEntries, text } from './sample-log.ts';
 import { openSealed, type SealedBytes, sealBackup } from '../../support/sealed-bytes.ts';
+import { about, sampleEntries, text } from './sample-log.ts';
 
 const passphrase = 'beech shavings by the window';
 const chunk = 65_536;

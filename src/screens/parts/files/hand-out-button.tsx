@@ -24,7 +24,7 @@ export const HandOutButton = ({ desk, size }: { desk: CopyDesk; size?: 'normal' 
     madeFor.current = log;
     void make({ photos });
   }, [share, photos, log, make]);
-  const isWaiting = 'made' in state && state.made.log === log && share && hasPhotos(state) === photos;
+  const isWaiting = 'made' in state && state.made.log === log && share && state.made.withPhotos === photos;
   const act = async () => {
     const made = isWaiting ? state.made : await make({ photos });
     // Where that took longer than a tap lasts, sharing is refused, and one more tap is asked for.
@@ -56,9 +56,6 @@ export const HandOutButton = ({ desk, size }: { desk: CopyDesk; size?: 'normal' 
     </div>
   );
 };
-
-const hasPhotos = ({ made: { files } }: Extract<HandOut, { readonly made: unknown }>) =>
-  files.some(({ photos }) => photos.length > 0);
 
 /** What is said of a copy on its way out; of one that nobody has asked for yet, nothing. */
 export function saidOf(state: HandOut, isMadeAhead: boolean): string {

@@ -23,6 +23,7 @@ export const TextOut = ({ made, onTaken }: { made: MadeCopy; onTaken: (made: Mad
     }
     onTaken(made);
   };
+  if (text === '') return null;
   return (
     <div class="files-block" ref={box}>
       <p>{words.asTextLead}</p>
