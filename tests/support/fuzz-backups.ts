@@ -9,6 +9,7 @@ import { type Limits, usualLimits } from '../../src/store/backup/backup-format.t
 import { type BackupReading, readBackup } from '../../src/store/backup/read-backup.ts';
 import { unpack } from '../../src/store/backup/unpack.ts';
 import { writeBackup } from '../../src/store/backup/write-backup.ts';
+import { byteSpoils, gzipBombs, oneOf, whole } from './byte-spoils.ts';
 import { foreignLog } from './drafts.ts';
 import { hostileLines, plausibleForgeries } from './hostile-lines.ts';
 import { previewOf } from './preview-of.ts';
@@ -46,11 +47,7 @@ const plain = Uint8Array.from(gunzipSync(packed));
 const held: ReadonlyMap<string, Entry> = new Map(log.map((entry) => [entry.link, entry]));
 const forgeries: ReadonlySet<string> = new Set(plausibleForgeries.map(({ link }) => link));
 const digestOfLog = digestOf(log);
-const bombs = [
-  gzipSync(Buffer.alloc(3_000_000)),
-  gzipSync('[{"":'.repeat(400_000)),
-  gzipSync('x\n'.repeat(9000)),
-];
+const bombs = gzipBombs();
 
 /** Reads `runs` backups that were spoilt in ways drawn from `seed`, and merges what they offer. */
 export function fuzzBackups(runs: number, seed: number): FuzzFigures {
@@ -139,60 +136,7 @@ function digestOf(entries: readonly Entry[]): string {
   return createHash('sha256').update(text).digest('hex');
 }
 
-const whole = (random: Random, below: number) => Math.floor(random() * below);
-const oneOf = <Item>(random: Random, items: readonly Item[]): Item => {
-  const item = items[whole(random, items.length)];
-  if (item === undefined) throw new Error('nothing to draw from');
-  return item;
-};
-
-type Spoil = (bytes: Uint8Array, random: Random) => Uint8Array;
-
-const bitsFlipped: Spoil = (bytes, random) => {
-  const copy = bytes.slice();
-  for (let flips = 1 + whole(random, 4); flips > 0; flips -= 1) {
-    const at = whole(random, copy.length);
-    copy[at] = (copy[at] ?? 0) ^ (1 << whole(random, 8));
-  }
-  return copy;
-};
-const cut: Spoil = (bytes, random) => bytes.slice(0, whole(random, bytes.length + 1));
-const beheaded: Spoil = (bytes, random) => bytes.slice(whole(random, Math.min(bytes.length, 600)));
-const stretchLost: Spoil = (bytes, random) => {
-  const from = whole(random, bytes.length);
-  return Buffer.concat([bytes.slice(0, from), bytes.slice(from + whole(random, 300))]);
-};
-const stretchDoubled: Spoil = (bytes, random) => {
-  const [from, to] = [whole(random, bytes.length), whole(random, bytes.length)];
-  return Buffer.concat([bytes.slice(0, to), bytes.slice(from, from + whole(random, 3000)), bytes.slice(to)]);
-};
-const noise: Spoil = (bytes, random) => {
-  const at = whole(random, bytes.length);
-  const other = Uint8Array.from({ length: 1 + whole(random, 80) }, () => whole(random, 256));
-  return Buffer.concat([bytes.slice(0, at), other, bytes.slice(at + whole(random, 2) * other.length)]);
-};
-const spliced: Spoil = (bytes, random) => {
-  const other = oneOf(random, [packed, plain, ...bombs]);
-  return Buffer.concat([
-    bytes.slice(0, whole(random, bytes.length + 1)),
-    other.slice(whole(random, other.length)),
-  ]);
-};
-const bombed: Spoil = (bytes, random) => {
-  const bomb = oneOf(random, bombs);
-  return Buffer.concat(random() < 0.5 ? [bytes, bomb] : [bomb, bytes]);
-};
-
-const byteSpoils: readonly Spoil[] = [
-  bitsFlipped,
-  cut,
-  beheaded,
-  stretchLost,
-  stretchDoubled,
-  noise,
-  spliced,
-  bombed,
-];
+const spoils = byteSpoils({ others: [packed, plain], bombs });
 
 /** The lines of the backup with other lines among them, out of order, doubled, or under another manifest. */
 function spoiltLines(random: Random): Uint8Array {
@@ -234,6 +178,6 @@ function spoilt(random: Random): Uint8Array {
   let bytes: Uint8Array = lines ? spoiltLines(random) : oneOf(random, [packed, plain]);
   if (lines && random() < 0.5) bytes = gzipSync(bytes);
   for (let times = lines ? whole(random, 2) : 1 + whole(random, 3); times > 0 && bytes.length > 0; times -= 1)
-    bytes = oneOf(random, byteSpoils)(bytes, random);
+    bytes = oneOf(random, spoils)(bytes, random);
   return bytes;
 }

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { fuzzBackups } from '../../support/fuzz-backups.ts';
+import { fuzzPhotoCopies } from '../../support/fuzz-photo-copies.ts';
 
 const runs = 500;
 const seed = Number(process.env.SEED);
@@ -19,4 +20,14 @@ test(`${runs} spoilt backups: none throws, none is worked on without end, none c
 
 test('the same seed spoils the same files', () => {
   expect(fuzzBackups(20, 4)).toEqual(fuzzBackups(20, 4));
+});
+
+test(`${runs} spoilt copies with photos: no photo and no entry is invented, and no damage goes unsaid`, {
+  timeout: 120_000,
+}, async () => {
+  const { read, refused, offered, unharmed, ...rest } = await fuzzPhotoCopies(runs, seed);
+  expect(rest).toEqual({ runs, threw: 0, invented: 0, unnamed: 0 });
+  expect(read + refused).toBe(runs);
+  expect(Math.min(read - unharmed, refused, unharmed)).toBeGreaterThan(0);
+  expect(offered).toBeGreaterThan(runs);
 });
