@@ -5,7 +5,7 @@ import type { Registers } from '../domain/shop/registers.ts';
 import { nameOf } from './names.ts';
 import { pieces, roundNumber } from './number-words.ts';
 import { gradesWords, outcomeWords, recountWords } from './outcome-words.ts';
-import { cleanedWords, countedWords, receivedWords } from './parts-words.ts';
+import { cleanedWords, countedWords, receivedWords, sampledWords } from './parts-words.ts';
 import { shelfPlaceWords } from './shelf-place-words.ts';
 import { duration } from './time-words.ts';
 
@@ -35,6 +35,8 @@ export function eventWords(event: ShopEvent, registers: Registers): string {
       return countedWords(event, registers);
     case 'parts-cleaned':
       return cleanedWords(event, registers);
+    case 'parts-sampled':
+      return sampledWords(event, registers);
     case 'moisture-read':
       return `${nameOf(registers, { register: 'lot', id: event.lot })} read: ${roundNumber(event.percent / 10)} %`;
     case 'piece-photographed':

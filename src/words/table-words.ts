@@ -144,6 +144,7 @@ const kindWords: Readonly<Record<EventKind | 'put-back', string>> = {
   'parts-received': 'Parts received',
   'parts-counted': 'Parts counted',
   'parts-cleaned': 'Parts cleaned',
+  'parts-sampled': 'Delivery sampled',
   'moisture-read': 'Moisture read',
   'piece-photographed': 'Photo of a piece',
   raised: 'Raised to a first',

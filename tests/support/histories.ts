@@ -8,6 +8,7 @@ import { shelfPlaces } from '../../src/domain/log/shelf-facts.ts';
 import { eventKey } from '../../src/domain/log/version-vector.ts';
 import { partsToClean } from '../../src/domain/rollup/parts-on-hand.ts';
 import { stagesBefore } from '../../src/domain/route/route.ts';
+import { qualityLimits } from '../../src/domain/sampling/quality-limits.ts';
 import { calledBy } from '../../src/domain/set-up/register.ts';
 import type { Standing } from '../../src/domain/shop/positions.ts';
 import { factOf } from '../../src/domain/shop/registers.ts';
@@ -49,6 +50,7 @@ const acts = {
   receive: 2,
   count: 2,
   clean: 2,
+  sample: 1,
   reroute: 1,
   set: 1,
   undo: 4,
@@ -171,7 +173,8 @@ function commandOf(tablet: TestShop, step: Step): Command | undefined {
   if (act === 'read') return meterRead(step);
   if (act === 'photo') return photographed(tablet, step);
   if (act === 'shelf') return onShelf(step);
-  if (act === 'receive' || act === 'count' || act === 'clean') return inStores(tablet, step);
+  if (act === 'receive' || act === 'count' || act === 'clean' || act === 'sample')
+    return inStores(tablet, step);
   if (act === 'spell') return { kind: a % 2 ? 'begin-spell' : 'end-spell', stage: stage.turn };
   return atSpot(tablet, step);
 }
@@ -278,6 +281,10 @@ function inStores({ shop }: TestShop, { act, a, b, c }: Step): Command | undefin
   if (act === 'count') {
     const heap = c % 3 === 0 ? 'to-clean' : 'shelf';
     return { kind: 'count-parts', part: id, heap, counted: b, why: 'miscounted', note: '' };
+  }
+  if (act === 'sample') {
+    const limit = pick(qualityLimits, c) ?? '1';
+    return { kind: 'sample-parts', part: id, lot: 1 + b * c, limit, bad: c % 4, note: '' };
   }
   const shown = Math.max(0, partsToClean(shop, id)) + (c % 4 < 2 ? 2 : 0);
   return { kind: 'clean-parts', part: id, back: b % (shown + 1), lost: c % 2, shown };

@@ -5,6 +5,7 @@ import type { Grade } from '../log/place.ts';
 import type { ShelfPlace } from '../log/shelf-facts.ts';
 import type { CountReason, Heap } from '../log/stores-facts.ts';
 import type { NewTargets } from '../plan/targets/judge-targets.ts';
+import type { QualityLimit } from '../sampling/quality-limits.ts';
 import type { RegisterSet } from '../set-up/register.ts';
 import type { Voidable } from '../shop/voids.ts';
 
@@ -105,6 +106,15 @@ export type Command =
       readonly heap: Heap;
       readonly counted: number;
       readonly why: CountReason;
+      readonly note: string;
+    }
+  /** Of a delivery of `lot` pieces as many were checked as its plan asks for, and `bad` were found. */
+  | {
+      readonly kind: 'sample-parts';
+      readonly part: PartId;
+      readonly lot: number;
+      readonly limit: QualityLimit;
+      readonly bad: number;
       readonly note: string;
     }
   /** Parts saved from scrap were cleaned; `shown` is how many the screen said were to be. */

@@ -6,6 +6,7 @@ import { decideMoisture } from './decide-moisture.ts';
 import { decideLetPhotosGo, decidePhotograph, decidePhotographPiece } from './decide-photos.ts';
 import { decideRaise, decideRaiseFinished } from './decide-raise.ts';
 import { decideRecount } from './decide-recount.ts';
+import { decideSample } from './decide-sample.ts';
 import { decideChangeRoute, decideSet } from './decide-set-up.ts';
 import { decideMoveOnShelf } from './decide-shelf.ts';
 import { decideClean, decideCount, decideReceive } from './decide-stores.ts';
@@ -41,6 +42,8 @@ export function decide(shop: Shop, command: Command, at: Circumstances): Decisio
       return decideCount(shop, command, at);
     case 'clean-parts':
       return decideClean(shop, command, at);
+    case 'sample-parts':
+      return decideSample(shop, command, at);
     case 'read-moisture':
       return decideMoisture(shop, command, at);
     case 'photograph-piece':

@@ -146,6 +146,12 @@ function detailsOf(event: ShopEvent, nameOf: Naming): Partial<TapRow> {
         parts: countedPart({ part: event.part, pieces: event.back }, nameOf),
         'lost-parts': event.lost,
       };
+    case 'parts-sampled':
+      return {
+        parts: countedPart({ part: event.part, pieces: event.lot }, nameOf),
+        outcome: event.verdict,
+        note: event.note,
+      };
     case 'moisture-read':
       return {
         species: nameOf({ register: 'species', id: event.species }),

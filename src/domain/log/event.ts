@@ -18,7 +18,7 @@ import { photoLetGo, photoTaken, piecePhotographed } from './photo-facts.ts';
 import { gradeSchema, moveSchema, piecesSchema } from './place.ts';
 import { shelfMoved } from './shelf-facts.ts';
 import { stampSchema } from './stamp.ts';
-import { partsCleaned, partsCounted, partsReceived } from './stores-facts.ts';
+import { partsCleaned, partsCounted, partsReceived, partsSampled } from './stores-facts.ts';
 import type { EventId } from './version-vector.ts';
 import { zoneSchema } from './zone.ts';
 
@@ -127,6 +127,7 @@ const shopKinds = [
   v.object({ ...envelope, ...partsReceived }),
   v.object({ ...envelope, ...partsCounted }),
   v.object({ ...envelope, ...partsCleaned }),
+  v.object({ ...envelope, ...partsSampled }),
   v.object({ ...envelope, ...moistureRead }),
   v.object({ ...envelope, ...photoTaken }),
   v.object({ ...envelope, ...photoLetGo }),
@@ -203,6 +204,7 @@ export const eventKinds = [
   'parts-received',
   'parts-counted',
   'parts-cleaned',
+  'parts-sampled',
   'moisture-read',
   'photo-taken',
   'photo-let-go',

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { qualityLimits } from '../sampling/quality-limits.ts';
 import { noteSchema } from '../set-up/text-schema.ts';
 import { partId } from './ids.ts';
 
@@ -49,4 +50,24 @@ export const partsCleaned = {
   part: partId,
   back: partCount(0),
   lost: partCount(0),
+};
+
+const verdict = v.picklist(['accepted', 'refused']);
+export type Verdict = v.InferOutput<typeof verdict>;
+
+/** Of a delivery a sample was checked. It changes no count: what is sent back or thrown away a person counts out. */
+export const partsSampled = {
+  kind: v.literal('parts-sampled'),
+  part: partId,
+  /** How many came, the worst share of bad ones that is bearable (per cent), and the plan for both. */
+  lot: partCount(1),
+  limit: v.picklist(qualityLimits),
+  /** The code letter of the plan; null where every piece was checked. */
+  letter: v.nullable(v.pipe(v.string(), v.regex(/^[A-R]$/))),
+  sample: partCount(1),
+  /** With at most so many bad ones in the sample the delivery is accepted. */
+  accept: partCount(0),
+  bad: partCount(0),
+  verdict,
+  note: noteSchema,
 };

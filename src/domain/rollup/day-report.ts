@@ -1,8 +1,9 @@
 import type { OutcomeKind } from '../log/event.ts';
-import type { ReasonId, ShopDay, SpeciesId, StageId } from '../log/ids.ts';
+import type { PartId, ReasonId, ShopDay, SpeciesId, StageId } from '../log/ids.ts';
+import type { Verdict } from '../log/stores-facts.ts';
 import { dayAfter } from '../log/zone.ts';
 import { addTo, type Counter, countOf } from '../shop/counter.ts';
-import { blankSheet, type DaySheet } from '../shop/days.ts';
+import { blankSheet, type DaySheet, hasWork } from '../shop/days.ts';
 import type { Shop } from '../shop/shop.ts';
 
 /** A number of the day, of the day before, and of the average working day; null is not yet known. */
@@ -27,10 +28,18 @@ export interface DayFlaw {
   readonly pieces: number;
 }
 
+/** Deliveries of one part of which samples were checked on a day. */
+export interface DaySample {
+  readonly part: PartId;
+  readonly accepted: number;
+  readonly refused: number;
+}
+
 export interface DayReport {
   readonly day: ShopDay;
   readonly stages: readonly StageDay[];
   readonly flaws: readonly DayFlaw[];
+  readonly samples: readonly DaySample[];
   readonly scrapped: Compared;
   readonly seconds: Compared;
   readonly finishedFirsts: Compared;
@@ -71,6 +80,7 @@ export function dayReport(shop: Shop, day: ShopDay): DayReport {
       const [stage, species, reason, kind] = key.split('|') as [StageId, SpeciesId, ReasonId, OutcomeKind];
       return { stage, species, reason, outcome: kind, pieces };
     }),
+    samples: samplesOf(sheet),
     scrapped: compare(outcome('scrapped')),
     seconds: compare(outcome('second')),
     finishedFirsts: compare((each) => countOf(each.finished, 'first')),
@@ -80,6 +90,16 @@ export function dayReport(shop: Shop, day: ShopDay): DayReport {
     workingDays,
     doubtful: countOf(sheet.doubtful, 'taps'),
   };
+}
+
+function samplesOf({ sampled }: DaySheet): readonly DaySample[] {
+  const parts = new Set([...sampled.keys()].map((key) => key.split('|')[0] as PartId));
+  const count = (part: PartId, verdict: Verdict) => countOf(sampled, `${part}|${verdict}`);
+  return [...parts].map((part) => ({
+    part,
+    accepted: count(part, 'accepted'),
+    refused: count(part, 'refused'),
+  }));
 }
 
 /**
@@ -96,7 +116,7 @@ function sumBefore({ days, allDays }: Shop, day: ShopDay): { readonly sum: DaySh
     addAll(sum, { sheet: allDays, times: 1 });
     for (const sheet of others) addAll(sum, { sheet, times: -1 });
   }
-  return { sum, days: earlier.length };
+  return { sum, days: earlier.filter(hasWork).length };
 }
 
 function addAll(sum: DaySheet, { sheet, times }: { sheet: DaySheet; times: 1 | -1 }): void {

@@ -1,12 +1,6 @@
 import * as v from 'valibot';
 import tables from '../../../shared/sampling-plans.json' with { type: 'json' };
-
-/**
- * The acceptance quality limits (AQL) that a plan can be had for, in per cent nonconforming: the worst share of bad ones that
- * is good enough on average of many deliveries.
- */
-export const qualityLimits = ['0.65', '1', '1.5', '2.5', '4', '6.5', '10'] as const;
-export type QualityLimit = (typeof qualityLimits)[number];
+import type { QualityLimit } from './quality-limits.ts';
 
 /** A single sampling plan: so many are checked, and the lot is accepted with at most `accept` bad ones among them. */
 export type SamplingPlan =

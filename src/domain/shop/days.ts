@@ -1,6 +1,7 @@
 import type { OutcomeKind } from '../log/event.ts';
-import type { ReasonId, ShopDay, SpeciesId, StageId } from '../log/ids.ts';
+import type { PartId, ReasonId, ShopDay, SpeciesId, StageId } from '../log/ids.ts';
 import type { Grade } from '../log/place.ts';
+import type { Verdict } from '../log/stores-facts.ts';
 import { addTo, type Counter } from './counter.ts';
 import type { Projection } from './projection.ts';
 
@@ -19,6 +20,8 @@ export interface DaySheet {
   readonly made: Counter<SpeciesId>;
   /** Milliseconds of work inside spells. */
   readonly worked: Counter<StageId>;
+  /** Deliveries of which a sample was checked. */
+  readonly sampled: Counter<`${PartId}|${Verdict}`>;
   /** Taps that were made while the tablet's clock was in doubt: they may belong to another day. */
   readonly doubtful: Counter<'taps'>;
 }
@@ -44,6 +47,8 @@ function enter(sheet: DaySheet, { event, times }: Parameters<Projection<DaySheet
     addTo(sheet.worked, { key: event.stage, by: times * event.elapsed });
   }
   if (event.clock === 'doubtful' && 'of' in event) addTo(sheet.doubtful, { key: 'taps', by: times });
+  if (event.kind === 'parts-sampled')
+    addTo(sheet.sampled, { key: `${event.part}|${event.verdict}`, by: times });
   if (event.kind === 'passed') addTo(sheet.passed, { key: event.stage, by: times * event.pieces });
   if (event.kind === 'tray-made') {
     for (const { pieces } of event.moves) addTo(sheet.made, { key: event.of.species, by: times * pieces });
@@ -68,6 +73,11 @@ export function isBlank(sheet: DaySheet): boolean {
   return true;
 }
 
+/** Whether any work was done: a day on which a delivery was checked and no more is no working day. */
+export function hasWork({ sampled: _sampled, ...work }: DaySheet): boolean {
+  return !isBlank({ ...work, sampled: new Map() });
+}
+
 export function blankSheet(): DaySheet {
   return {
     passed: new Map(),
@@ -76,6 +86,7 @@ export function blankSheet(): DaySheet {
     finished: new Map(),
     made: new Map(),
     worked: new Map(),
+    sampled: new Map(),
     doubtful: new Map(),
   };
 }

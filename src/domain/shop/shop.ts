@@ -42,7 +42,7 @@ export interface Shop extends Sums {
 }
 
 /** Raised when the shape or meaning of a sum changes: an older snapshot is then dropped and the log replayed. */
-export const shopFormat = 13;
+export const shopFormat = 14;
 
 const names = Object.keys(projections) as (keyof Projections)[];
 

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { type QualityLimit, qualityLimits } from '../../domain/sampling/sampling-plan.ts';
+import { type QualityLimit, qualityLimits } from '../../domain/sampling/quality-limits.ts';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { roundNumber } from '../../words/number-words.ts';
 import { samplingWords as words } from '../../words/sampling-words.ts';

@@ -1,9 +1,5 @@
-import {
-  chanceOfAcceptance,
-  type QualityLimit,
-  type SamplingPlan,
-  samplingPlan,
-} from '../../domain/sampling/sampling-plan.ts';
+import type { QualityLimit } from '../../domain/sampling/quality-limits.ts';
+import { chanceOfAcceptance, type SamplingPlan, samplingPlan } from '../../domain/sampling/sampling-plan.ts';
 
 /** What a plan lets through: of deliveries with `percent` bad the share (0 to 1) that is accepted. */
 interface LetThrough {

@@ -34,6 +34,7 @@ describe('judging a command', () => {
       'receive',
       'count',
       'clean',
+      'sample',
     );
     const shop = aWorkshop();
     for (const set of partFacts) shop.set(set);
@@ -58,6 +59,7 @@ describe('judging a command', () => {
             note: '',
           },
           clean: { kind: 'clean-parts', part: 'core', back: pieces, lost: pieces, shown },
+          sample: { kind: 'sample-parts', part: 'core', lot: shown, limit: '4', bad: pieces, note: '' },
           'make-trays': { kind: 'make-trays', variant: 'ash-copper', batch: 'spring', pieces, trays: pieces },
         }[kind] as unknown as Command;
         const decision = shop.judge(command);

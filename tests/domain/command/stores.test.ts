@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { mostParts } from '../../../src/domain/log/stores-facts.ts';
+import { dayAfter } from '../../../src/domain/log/zone.ts';
+import { dayReport } from '../../../src/domain/rollup/day-report.ts';
 import { isTold, partsOnHand, partsToClean } from '../../../src/domain/rollup/parts-on-hand.ts';
+import type { Voidable } from '../../../src/domain/shop/voids.ts';
 import { aWorkshop, meet, scrapped, type TestShop, tablets } from '../../support/a-shop.ts';
 import { part, partFacts } from '../../support/workshop.ts';
 
@@ -190,4 +193,57 @@ test.each([
   expect(sums()).toEqual(after);
   shop.undo(redo);
   expect(sums()).toEqual(before);
+});
+
+describe('a sample of a delivery', () => {
+  const sample = (lot: number, bad: number) =>
+    ({ kind: 'sample-parts', part: part.core, lot, limit: '2.5', bad, note: ' bent ' }) as const;
+
+  test('is kept with its plan, and accepts up to what the plan says (MIL-STD-105E, Tables I and II-A)', () => {
+    const shop = stocked();
+    // Lots of 91 to 150 have letter F: of 20, at 2.5 per cent, one bad one is accepted.
+    const [one] = shop.act(sample(120, 1));
+    expect(one).toMatchObject({
+      ...{ kind: 'parts-sampled', part: part.core, lot: 120, limit: '2.5', letter: 'F' },
+      ...{ sample: 20, accept: 1, bad: 1, verdict: 'accepted', note: 'bent' },
+    });
+    const [two] = shop.act(sample(120, 2));
+    expect(two).toMatchObject({ bad: 2, verdict: 'refused' });
+  });
+
+  test('of so few that all are checked has no letter, and any bad one refuses it', () => {
+    const shop = stocked();
+    const [good] = shop.act(sample(4, 0));
+    expect(good).toMatchObject({ letter: null, sample: 4, accept: 0, verdict: 'accepted' });
+    const [bad] = shop.act(sample(4, 4));
+    expect(bad).toMatchObject({ letter: null, bad: 4, verdict: 'refused' });
+  });
+
+  test('changes no count, and is told on its day until it is taken back', () => {
+    const shop = stocked();
+    shop.act(receive(120));
+    const before = structuredClone(shop.shop.stores);
+    const events = [...shop.act(sample(120, 0)), ...shop.act(sample(120, 5)), ...shop.act(sample(90, 5))];
+    expect(shop.shop.stores).toEqual(before);
+    const [first, second] = events;
+    const day = first?.day;
+    if (!day || !second) throw new Error('nothing was logged');
+    const told = () => dayReport(shop.shop, day).samples;
+    expect(told()).toEqual([{ part: part.core, accepted: 1, refused: 2 }]);
+    shop.act({ kind: 'undo', events: [second as Voidable] });
+    expect(told()).toEqual([{ part: part.core, accepted: 1, refused: 1 }]);
+    expect(dayReport(shop.shop, dayAfter(day, 1))).toMatchObject({ samples: [], workingDays: 0 });
+  });
+
+  test('is refused with more bad ones than were checked, of no delivery, and of a part that the shop does not know', () => {
+    const shop = stocked();
+    expect(shop.refusal(sample(120, 21))).toEqual({
+      kind: 'number',
+      problem: { kind: 'too-large', most: 20 },
+    });
+    expect(shop.refusal(sample(0, 0))).toEqual({ kind: 'number', problem: { kind: 'too-small', least: 1 } });
+    expect(shop.refusal(sample(1.5, 0)).kind).toBe('number');
+    expect(shop.refusal(sample(120, -1)).kind).toBe('number');
+    expect(aWorkshop().refusal(sample(120, 0))).toEqual({ kind: 'no-part' });
+  });
 });

@@ -112,6 +112,8 @@ export function sampleLog(): readonly ShopEvent[] {
   });
   shop.act({ kind: 'count-parts', part: part.core, heap: 'shelf', counted: 87, why: 'lost', note: '' });
   shop.act({ kind: 'clean-parts', part: part.core, back: 1, lost: 1, shown: 2 });
+  shop.act({ kind: 'sample-parts', part: part.core, lot: 100, limit: '2.5', bad: 3, note: 'bent' });
+  shop.act({ kind: 'sample-parts', part: part.core, lot: 2, limit: '10', bad: 0, note: '' });
   shop.pass(tray, 'sand', { grade: 'second' });
   shop.pass(tray, 'grade', { grade: 'second' });
   shop.pass(tray, 'photo', { grade: 'second' });

@@ -2,11 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import values from '../../../shared/check-values/sampling.json' with { type: 'json' };
 import tables from '../../../shared/sampling-plans.json' with { type: 'json' };
-import {
-  chanceOfAcceptance,
-  qualityLimits,
-  samplingPlan,
-} from '../../../src/domain/sampling/sampling-plan.ts';
+import { qualityLimits } from '../../../src/domain/sampling/quality-limits.ts';
+import { chanceOfAcceptance, samplingPlan } from '../../../src/domain/sampling/sampling-plan.ts';
 import { binomialCdf } from '../../../src/domain/statistics/special-functions.ts';
 
 const { table, curve } = values;
