@@ -17,6 +17,19 @@ export const samplingWords = {
   chances: 'What the sample lets through',
   chanceOf: (badIn100: string, times: number) =>
     `Of deliveries with ${badIn100} bad in 100, ${timesIn100(times)} are accepted.`,
+  keepLater: 'What the sample came to is kept under Check a delivery, on the page of the part.',
+  checkIt: 'Check a delivery',
+  sampleTitle: (part: string) => `Check a delivery of ${part}`,
+  bad: 'How many bad ones did you find?',
+  keep: 'Keep it',
+  refusedTitle: 'This delivery is refused',
+  refusedLead:
+    'No count has changed. Send it back, or check every piece; what does not stay here is counted out by you.',
+  refusedAll: 'No count has changed. The good ones can be used; the bad ones are counted out by you.',
+  countOut: (lot: number) => `Count out all ${wholeNumber(lot)}`,
+  countBadOut: (bad: number) => `Count out ${bad === 1 ? 'the bad one' : `the ${wholeNumber(bad)} bad ones`}`,
+  countOutDetail: 'Shows first what would be left',
+  leaveCounts: 'Leave the counts',
   never: 'Where hands or eyes depend on a part, check every one: a sample lets bad ones through.',
   source:
     'Single sampling, normal inspection, level II of MIL-STD-105E (1989, public), to which ISO 2859-1 goes back. Chances are of a long run of deliveries.',

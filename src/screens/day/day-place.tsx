@@ -21,6 +21,7 @@ import { ChecksPanel } from './checks-panel.tsx';
 import { ClockMark, MarkedDays } from './clock-mark.tsx';
 import { DayFigures, DayFlaws, DayStages } from './day-tables.tsx';
 import { HoldsPanel } from './holds-panel.tsx';
+import { SamplesPanel } from './samples-panel.tsx';
 
 const dustPanel = onDemand(async () => (await import('./dust-panel.tsx')).DustPanel, null);
 
@@ -50,6 +51,9 @@ export const DayPlace = () => {
       </InTurn>
       <InTurn>
         <DayFlaws report={report} />
+      </InTurn>
+      <InTurn>
+        <SamplesPanel samples={report.samples} />
       </InTurn>
       <InTurn>
         <dustPanel.Screen day={day} />

@@ -18,16 +18,28 @@ const bounds = { least: 0, most: mostParts };
 const reasons = Object.keys(countReasonWords) as readonly CountReason[];
 const heaps = Object.keys(heapWords) as readonly Heap[];
 
+/** A count that another act has led to: nothing of it is kept until the person says so. */
+export interface Proposed {
+  readonly counted: number;
+  readonly why: CountReason;
+}
+
+export interface CountSheetProps extends PartSheetProps {
+  readonly proposed?: Proposed | undefined;
+}
+
 /** What a person has counted of a part; the log keeps the difference with its reason. */
-export const CountSheet = ({ part, onClose }: PartSheetProps) => {
+export const CountSheet = ({ part, onClose, proposed }: CountSheetProps) => {
   const session = useSession();
   const shop = useShop();
   const there = { shelf: partsOnHand(shop, part), 'to-clean': partsToClean(shop, part) };
   const told = isTold(shop, part);
   const hasHeaps = there['to-clean'] !== 0;
   const [heap, setHeap] = useState<Heap>(there['to-clean'] < 0 ? 'to-clean' : 'shelf');
-  const [typed, setTyped] = useState('');
-  const [why, setWhy] = useState<CountReason | undefined>(told ? undefined : 'first-count');
+  const [typed, setTyped] = useState(proposed ? `${proposed.counted}` : '');
+  const [why, setWhy] = useState<CountReason | undefined>(
+    proposed?.why ?? (told ? undefined : 'first-count'),
+  );
   const [refusal, setRefusal] = useState<string | undefined>();
   const [whyMissing, setWhyMissing] = useState(false);
   const read = readWholeNumber(typed, bounds);

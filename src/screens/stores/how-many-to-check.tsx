@@ -8,30 +8,40 @@ import { toCheck } from './sampling-view.ts';
 /** The limit that was chosen last in this window; at first the one that is chosen most (common practice, no source). */
 let lastLimit: QualityLimit = '2.5';
 
-/** How many of a delivery to check, with how many bad ones it is accepted, and what that lets through. */
-export const HowManyToCheck = ({ came }: { readonly came: number | undefined }) => {
+/** The limit that deliveries are held to, and how to choose another. */
+export function useLimit(): readonly [limit: QualityLimit, choose: (next: QualityLimit) => void] {
   const [limit, setLimit] = useState(lastLimit);
-  return (
-    <div class="stores-check">
-      <p>{words.lead}</p>
-      <SelectField
-        label={words.limit}
-        options={qualityLimits.map((value) => ({ value, label: words.limitOf(value) }))}
-        value={limit}
-        onChoose={(next) => {
-          lastLimit = next;
-          setLimit(next);
-        }}
-        testId="check-limit"
-      />
-      <div role="status" data-testid="check-plan">
-        {came === undefined ? <p>{words.enterCount}</p> : <Plan came={came} limit={limit} />}
-      </div>
-      <p>{words.never}</p>
-      <p class="stores-check-source">{words.source}</p>
+  const choose = (next: QualityLimit) => {
+    lastLimit = next;
+    setLimit(next);
+  };
+  return [limit, choose];
+}
+
+export interface HowManyToCheckProps {
+  readonly came: number | undefined;
+  readonly limit: QualityLimit;
+  readonly onLimit: (next: QualityLimit) => void;
+}
+
+/** How many of a delivery to check, with how many bad ones it is accepted, and what that lets through. */
+export const HowManyToCheck = ({ came, limit, onLimit }: HowManyToCheckProps) => (
+  <div class="stores-check">
+    <p>{words.lead}</p>
+    <SelectField
+      label={words.limit}
+      options={qualityLimits.map((value) => ({ value, label: words.limitOf(value) }))}
+      value={limit}
+      onChoose={onLimit}
+      testId="check-limit"
+    />
+    <div role="status" data-testid="check-plan">
+      {came === undefined ? <p>{words.enterCount}</p> : <Plan came={came} limit={limit} />}
     </div>
-  );
-};
+    <p>{words.never}</p>
+    <p class="stores-check-source">{words.source}</p>
+  </div>
+);
 
 const Plan = ({ came, limit }: { came: number; limit: QualityLimit }) => {
   const { plan, lets } = toCheck(came, limit);

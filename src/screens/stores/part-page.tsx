@@ -4,6 +4,7 @@ import { countOf } from '../../domain/shop/counter.ts';
 import { EmptyState } from '../../ui/notice/empty-state.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
+import { samplingWords } from '../../words/sampling-words.ts';
 import { setUpWords } from '../../words/set-up-words.ts';
 import { storesWords as words } from '../../words/stores-words.ts';
 import { goTo } from '../parts/address.ts';
@@ -56,6 +57,12 @@ export const PartPage = ({ id }: { id: PartId }) => {
               label={words.countIt}
               onAct={() => open('count', id)}
               testId="part-count"
+            />
+            <PressButton
+              icon="check"
+              label={samplingWords.checkIt}
+              onAct={() => open('sample', id)}
+              testId="part-sample"
             />
             <PressButton
               icon="pencil"

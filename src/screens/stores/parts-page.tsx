@@ -22,6 +22,7 @@ const storesActs: ReadonlySet<EventKind> = new Set([
   'parts-received',
   'parts-counted',
   'parts-cleaned',
+  'parts-sampled',
   'moisture-read',
 ]);
 

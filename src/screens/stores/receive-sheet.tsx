@@ -14,7 +14,7 @@ import { storesWords as words } from '../../words/stores-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 import { readPrice } from '../parts/money.ts';
 import { Unsaved } from '../parts/unsaved.tsx';
-import { HowManyToCheck } from './how-many-to-check.tsx';
+import { HowManyToCheck, useLimit } from './how-many-to-check.tsx';
 import type { PartSheetProps } from './part-sheet-props.ts';
 
 const bounds = { least: 1, most: mostParts };
@@ -27,6 +27,7 @@ export const ReceiveSheet = ({ part, onClose }: PartSheetProps) => {
   const [cost, setCost] = useState('');
   const [note, setNote] = useState('');
   const [refusal, setRefusal] = useState<string | undefined>();
+  const [limit, chooseLimit] = useLimit();
   const price = readPrice(cost);
   const came = readWholeNumber(typed, bounds);
   const save = async () => {
@@ -89,7 +90,8 @@ export const ReceiveSheet = ({ part, onClose }: PartSheetProps) => {
             testId="receive-note"
           />
           <Disclosure summary={samplingWords.title} testId="receive-check">
-            <HowManyToCheck came={came.ok ? came.value : undefined} />
+            <HowManyToCheck came={came.ok ? came.value : undefined} limit={limit} onLimit={chooseLimit} />
+            <p>{samplingWords.keepLater}</p>
           </Disclosure>
         </div>
       </div>
