@@ -51,8 +51,6 @@ export const DayPlace = () => {
       </InTurn>
       <InTurn>
         <DayFlaws report={report} />
-      </InTurn>
-      <InTurn>
         <SamplesPanel samples={report.samples} />
       </InTurn>
       <InTurn>
