@@ -1,12 +1,22 @@
 import { describe, expect, test } from 'vitest';
 import { copyWork } from '../../src/app/copy-work.ts';
 import type { CopyResult } from '../../src/app/keeper.ts';
-import { type CopyFile, openRestore, type RestoredCopy } from '../../src/app/restore.ts';
+import {
+  type CopyFile,
+  openRestore,
+  type RestoredCopy,
+  type RestoredPhotos,
+  type RestoreParts,
+} from '../../src/app/restore.ts';
 import { textOfCopy } from '../../src/app/text-copy.ts';
 import { chained, type Entry } from '../../src/domain/log/chain.ts';
 import { entriesIn } from '../../src/domain/packed/parcel.ts';
+import { photoIn } from '../../src/store/backup/sift-photos.ts';
 import { writeBackup } from '../../src/store/backup/write-backup.ts';
+import { writeVolumes } from '../../src/store/backup/write-volumes.ts';
+import { hashOf, photoOf, photosOfStore } from '../store/backup/photo-makers.ts';
 import { foreignLog } from '../support/drafts.ts';
+import { freshName } from '../support/log-makers.ts';
 import { sealBackup } from '../support/sealed-bytes.ts';
 
 const whole = chained(foreignLog());
@@ -25,10 +35,11 @@ const file = (bytes: Uint8Array, name = 'copy.jsonl.gz'): CopyFile => ({
 });
 
 /** A log that can be added to, with a shelf that does as it is told. */
-function aLog(held: readonly Entry[] = []) {
+function aLog(held: readonly Entry[] = [], photos: RestoreParts['photos'] = null) {
   const log = new Map(held.map((entry) => [entry.link, entry]));
   const kept: CopyResult[] = [];
   const done: RestoredCopy[] = [];
+  const coming: RestoredPhotos[] = [];
   const world = {
     copy: { kind: 'kept', entries: held.length } as CopyResult,
     /** After so many entries the merge breaks off. */
@@ -46,16 +57,16 @@ function aLog(held: readonly Entry[] = []) {
       },
     },
     work: copyWork(null, undefined),
-    photos: null,
+    photos,
     log: async () => ({ kind: 'entries', entries: [...log.values()] }),
     async keepBefore() {
       kept.push(world.copy);
       return world.copy;
     },
     onDone: (restored) => done.push(restored),
-    onPhotos: () => undefined,
+    onPhotos: (each) => coming.push(each),
   });
-  return { restoring, log, kept, done, world };
+  return { restoring, log, kept, done, coming, world };
 }
 
 const offerOf = ({ restoring }: ReturnType<typeof aLog>) => {
@@ -226,5 +237,84 @@ describe('when something goes wrong on the way', () => {
     into.restoring.startOver();
     await reading;
     expect(into.restoring.step.value).toEqual({ kind: 'choose' });
+  });
+});
+
+describe('a copy with photos', () => {
+  const pictures = [60_000, 90_000, 500].map((length, number) => photoOf(number, length));
+
+  async function filesOf(most: number) {
+    const { source } = photosOfStore(pictures);
+    const { volumes } = await writeVolumes({ entries: whole, about, photos: source, most });
+    return volumes.map(
+      ({ content }, at): CopyFile => ({
+        ...{ name: `copy-${at + 1}.gz`, size: content.size, content: async () => content },
+      }),
+    );
+  }
+
+  /** A tablet that keeps photos: which came in, and how much of the log was in by then. */
+  function keepingPhotos(refuses = 0) {
+    const kept: string[] = [];
+    const logThen: number[] = [];
+    const parts = {
+      shop: freshName(),
+      async addFrom(files, { fresh }, tell) {
+        for (const [at, { file, ...photo }] of fresh.entries()) {
+          const bytes = await photoIn(files[file] ?? new Blob(), photo);
+          logThen.push(into.log.size);
+          if (at >= refuses && bytes) kept.push(hashOf(bytes));
+          const refused = Math.min(refuses, at + 1);
+          tell({ added: kept.length, refused, left: fresh.length - at - 1 });
+        }
+      },
+    } satisfies RestoreParts['photos'];
+    const into = aLog([], parts);
+    return { into, kept, logThen };
+  }
+
+  test('of several files brings log and photos, in any order, and the log before any photo', async () => {
+    const files = await filesOf(130_000);
+    expect(files.length).toBeGreaterThan(1);
+    const { into, kept, logThen } = keepingPhotos();
+    await into.restoring.read(files.toReversed());
+    expect(offerOf(into)?.photos).toMatchObject({ here: [], damaged: 0, missing: [], elsewhere: 0 });
+    expect(offerOf(into)?.file).toContain('copy-1.gz');
+    await into.restoring.add();
+    expect(new Set(kept)).toEqual(new Set(pictures.map(({ hash }) => hash)));
+    expect(new Set(logThen)).toEqual(new Set([whole.length]));
+    expect(into.done[0]).toMatchObject({ added: whole.length, photos: { added: 0, left: 3 } });
+    expect(into.coming.map(({ left }) => left)).toEqual([2, 1, 0]);
+  });
+
+  test('of which files are missing says which, and the rest comes later by itself', async () => {
+    const [first, ...rest] = await filesOf(130_000);
+    if (!first) throw new Error('no file');
+    const { into, kept } = keepingPhotos();
+    await into.restoring.read(rest);
+    expect(offerOf(into)?.photos?.missing).toEqual([1]);
+    expect(offerOf(into)?.preview.adds).toBe(0);
+    await into.restoring.add();
+    expect(into.kept).toEqual([]);
+    expect(into.done[0]).toMatchObject({ added: 0 });
+    const before = kept.length;
+    await into.restoring.read([first]);
+    await into.restoring.add();
+    expect(into.log.size).toBe(whole.length);
+    expect([before, kept.length]).toEqual([before, pictures.length]);
+  });
+
+  test('says how many photos found no room', async () => {
+    const { into } = keepingPhotos(1);
+    await into.restoring.read(await filesOf(1_000_000));
+    await into.restoring.add();
+    expect(into.coming.at(-1)).toMatchObject({ added: 2, refused: 1, left: 0, damaged: 0 });
+  });
+
+  test('on a tablet that keeps none brings its log, and says that its photos were not taken', async () => {
+    const into = aLog();
+    await into.restoring.read(await filesOf(1_000_000));
+    await into.restoring.add();
+    expect(into.done[0]).toMatchObject({ added: whole.length, photos: { refused: 3, left: 0 } });
   });
 });
