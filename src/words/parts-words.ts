@@ -1,6 +1,6 @@
 import type { ShopEvent } from '../domain/log/event.ts';
 import type { PartId } from '../domain/log/ids.ts';
-import type { CountReason, Heap, Verdict } from '../domain/log/stores-facts.ts';
+import type { CountReason, Heap } from '../domain/log/stores-facts.ts';
 import type { Registers } from '../domain/shop/registers.ts';
 import { nameOf } from './names.ts';
 import { wholeNumber } from './number-words.ts';
@@ -12,8 +12,6 @@ export const countReasonWords: Record<CountReason, string> = {
   lost: 'Lost',
   spoilt: 'Spoilt',
 };
-
-export const verdictWords: Record<Verdict, string> = { accepted: 'Accepted', refused: 'Refused' };
 
 export const heapWords: Record<Heap, string> = { shelf: 'On the shelf', 'to-clean': 'To be cleaned' };
 
@@ -48,7 +46,7 @@ export function sampledWords(
 ): string {
   const delivery = `${wholeNumber(lot)} ${partName(registers, part)}`;
   if (letter === null) return `All of ${delivery} checked: ${wholeNumber(bad)} bad`;
-  return `Sample of ${wholeNumber(sample)} from ${delivery}: ${wholeNumber(bad)} bad, ${verdictWords[verdict].toLowerCase()} (plan ${letter}, at most ${wholeNumber(accept)})`;
+  return `Sample of ${wholeNumber(sample)} from ${delivery}: ${wholeNumber(bad)} bad, ${verdict} (plan ${letter}, at most ${wholeNumber(accept)})`;
 }
 
 function partName(registers: Registers, id: PartId): string {

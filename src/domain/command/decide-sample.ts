@@ -29,7 +29,7 @@ export function decideSample(
     {
       ...envelopeAt(at),
       kind: 'parts-sampled',
-      ...{ part, lot, limit, letter, sample, accept, bad },
+      ...{ part, lot, limit: Math.round(Number(limit) * 100), letter, sample, accept, bad },
       verdict: bad <= accept ? 'accepted' : 'refused',
       note: tidyText(note),
     },

@@ -1,5 +1,4 @@
 import * as v from 'valibot';
-import { qualityLimits } from '../sampling/quality-limits.ts';
 import { noteSchema } from '../set-up/text-schema.ts';
 import { partId } from './ids.ts';
 
@@ -59,11 +58,11 @@ export type Verdict = v.InferOutput<typeof verdict>;
 export const partsSampled = {
   kind: v.literal('parts-sampled'),
   part: partId,
-  /** How many came, the worst share of bad ones that is bearable (per cent), and the plan for both. */
+  /** How many came, the worst share of bad ones that is bearable (hundredths of a per cent), and the plan for both. */
   lot: partCount(1),
-  limit: v.picklist(qualityLimits),
+  limit: partCount(1),
   /** The code letter of the plan; null where every piece was checked. */
-  letter: v.nullable(v.pipe(v.string(), v.regex(/^[A-R]$/))),
+  letter: v.nullable(v.pipe(v.string(), v.maxLength(1))),
   sample: partCount(1),
   /** With at most so many bad ones in the sample the delivery is accepted. */
   accept: partCount(0),

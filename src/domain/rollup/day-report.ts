@@ -3,7 +3,7 @@ import type { PartId, ReasonId, ShopDay, SpeciesId, StageId } from '../log/ids.t
 import type { Verdict } from '../log/stores-facts.ts';
 import { dayAfter } from '../log/zone.ts';
 import { addTo, type Counter, countOf } from '../shop/counter.ts';
-import { blankSheet, type DaySheet, hasWork } from '../shop/days.ts';
+import { blankSheet, type DaySheet, isBlank } from '../shop/days.ts';
 import type { Shop } from '../shop/shop.ts';
 
 /** A number of the day, of the day before, and of the average working day; null is not yet known. */
@@ -117,6 +117,11 @@ function sumBefore({ days, allDays }: Shop, day: ShopDay): { readonly sum: DaySh
     for (const sheet of others) addAll(sum, { sheet, times: -1 });
   }
   return { sum, days: earlier.filter(hasWork).length };
+}
+
+/** A day on which a delivery was checked and no more is no working day. */
+function hasWork(sheet: DaySheet): boolean {
+  return !isBlank({ ...sheet, sampled: new Map() });
 }
 
 function addAll(sum: DaySheet, { sheet, times }: { sheet: DaySheet; times: 1 | -1 }): void {

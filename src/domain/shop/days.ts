@@ -73,11 +73,6 @@ export function isBlank(sheet: DaySheet): boolean {
   return true;
 }
 
-/** Whether any work was done: a day on which a delivery was checked and no more is no working day. */
-export function hasWork({ sampled: _sampled, ...work }: DaySheet): boolean {
-  return !isBlank({ ...work, sampled: new Map() });
-}
-
 export function blankSheet(): DaySheet {
   return {
     passed: new Map(),

@@ -1,7 +1,7 @@
 import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { filesWords as words } from '../../words/files-words.ts';
-import { restoredPhotos } from '../../words/photo-words.ts';
+import { restoredPhotos } from '../../words/restored-words.ts';
 import { useApp } from '../parts/app-context.ts';
 
 /** What the last restore did, in view until it was read. */

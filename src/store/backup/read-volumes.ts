@@ -8,7 +8,7 @@ import { type PlacedPhoto, photoIn, siftPhotos } from './sift-photos.ts';
 import { unpack } from './unpack.ts';
 
 /** A photo in one of the files of a copy. */
-export interface FoundPhoto extends PlacedPhoto {
+interface FoundPhoto extends PlacedPhoto {
   /** Which of the files has it, from 0. */
   readonly file: number;
 }

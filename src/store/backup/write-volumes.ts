@@ -31,7 +31,7 @@ export interface WrittenVolumes {
  * A file has no more bytes than this, unless the log alone has: readers from before there were photos in copies take 150 MB,
  * and a tablet has to share it in one go.
  */
-export const mostInVolume = 120_000_000;
+const mostInVolume = 120_000_000;
 /** Kept free for the first line. */
 const forFirstLine = 20_000;
 

@@ -204,7 +204,7 @@ describe('a sample of a delivery', () => {
     // Lots of 91 to 150 have letter F: of 20, at 2.5 per cent, one bad one is accepted.
     const [one] = shop.act(sample(120, 1));
     expect(one).toMatchObject({
-      ...{ kind: 'parts-sampled', part: part.core, lot: 120, limit: '2.5', letter: 'F' },
+      ...{ kind: 'parts-sampled', part: part.core, lot: 120, limit: 250, letter: 'F' },
       ...{ sample: 20, accept: 1, bad: 1, verdict: 'accepted', note: 'bent' },
     });
     const [two] = shop.act(sample(120, 2));
