@@ -61,12 +61,12 @@ export const partsSampled = {
   /** How many came, the worst share of bad ones that is bearable (hundredths of a per cent), and the plan for both. */
   lot: partCount(1),
   limit: partCount(1),
-  /** The code letter of the plan; null where every piece was checked. */
-  letter: v.nullable(v.pipe(v.string(), v.maxLength(1))),
   sample: partCount(1),
   /** With at most so many bad ones in the sample the delivery is accepted. */
   accept: partCount(0),
   bad: partCount(0),
+  /** The code letter of the plan; null where every piece was checked. */
+  letter: v.nullable(v.pipe(v.string(), v.maxLength(1))),
   verdict,
   note: noteSchema,
 };
