@@ -13,6 +13,10 @@ const { Screen: ClockNotice } = onDemand(async () => (await import('./clock-noti
 
 const { Screen: News } = onDemand(async () => (await import('./standing-news.tsx')).StandingNews, null);
 const { Screen: Copies } = onDemand(async () => (await import('./copies-notice.tsx')).CopiesNotice, null);
+const { Screen: Restored } = onDemand(
+  async () => (await import('./restored-notice.tsx')).RestoredNotice,
+  null,
+);
 const { Screen: OnlyLooking } = onDemand(async () => (await import('./only-looking.tsx')).OnlyLooking, null);
 
 /** What became of the two copies of the log; nothing while all is well. */
@@ -71,6 +75,7 @@ export const Banners = () => {
       )}
       {(letterNews || cureCalls.value.length > 0 || potOver.value) && <News />}
       {clockWatch.unsaid.value && <ClockNotice />}
+      {app.copies.restored.value && !locked && <Restored />}
       {uncounted > 0 && <Notice tone="warn" title={words.uncounted(uncounted)} />}
     </>
   );

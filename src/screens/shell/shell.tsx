@@ -28,12 +28,10 @@ const places = {
 };
 
 const { Screen: LockedPlace } = onDemand(async () => (await import('../lock/locked-place.tsx')).LockedPlace);
-const IdleLock = late(async () => (await import('../lock/idle-lock.tsx')).IdleLock);
 
 const Banners = late(async () => (await import('./banners.tsx')).Banners);
 const StandingWatch = late(async () => (await import('./standing-watch.tsx')).StandingWatch);
 const CopyAge = late(async () => (await import('./copy-age.tsx')).CopyAge);
-const RestoredNotice = late(async () => (await import('./restored-notice.tsx')).RestoredNotice);
 
 /** The whole page: what stands in the way of the shop, or the shop's places. */
 export const Shell = () => {
@@ -50,10 +48,9 @@ export const Shell = () => {
 const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
   const shop = useShop();
   useState(() => startAt(usualStage(shop.registers, session.station)));
-  const { copies, preferences } = useApp();
+  const { preferences } = useApp();
   const lock = preferences.lock.value;
   const locked = isClosed(lock, systemClock.now());
-  const hasRestored = copies.restored.value !== null;
   const isWhole = session.isWhole.value;
   // Where a maker looks between two stages: these screens must stand the moment they are tapped.
   useEffect(() => {
@@ -68,23 +65,17 @@ const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
     );
   }
   const now = address.value;
-  const idle = lock && lock.minutes !== null && <IdleLock />;
   if (isStageScreen(now))
     return (
-      <>
-        {idle}
-        <PlaceBoundary key="stage">
-          <BenchPlace />
-        </PlaceBoundary>
-      </>
+      <PlaceBoundary key="stage">
+        <BenchPlace />
+      </PlaceBoundary>
     );
   const shut = locked && now.place !== 'bench' && !isScan(now);
   return (
     <div class="shell">
       <div class="shell-screen">
-        {idle}
         <Banners />
-        {hasRestored && !locked && <RestoredNotice />}
         <PlaceBoundary key={shut ? 'locked' : now.place}>
           {shut ? <LockedPlace /> : <PlaceScreen at={now} isWhole={isWhole} />}
         </PlaceBoundary>

@@ -1,3 +1,5 @@
+import { IdleLock } from '../lock/idle-lock.tsx';
+import { useApp } from '../parts/app-context.ts';
 import { LabelReader } from './label-reader.tsx';
 import { OnReturn } from './on-return.tsx';
 import { useCureWatch } from './use-cure-watch.ts';
@@ -11,8 +13,10 @@ export const StandingWatch = () => {
   useUnsavedSound();
   useOwnLetter();
   useInvitation();
+  const lock = useApp().preferences.lock.value;
   return (
     <>
+      {lock && lock.minutes !== null && <IdleLock />}
       <OnReturn />
       <LabelReader />
     </>
