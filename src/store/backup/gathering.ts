@@ -20,7 +20,7 @@ export function gathering(): Gathering {
   }
   return {
     push(bytes) {
-      waiting.push(Uint8Array.from(bytes));
+      waiting.push(new Uint8Array(bytes));
       waits += bytes.length;
       size += bytes.length;
       if (waits >= handful) handOver();

@@ -67,7 +67,7 @@ export async function writeVolumes({
       const { version, shop } = backup.about;
       file.push(firstLine({ tallywright: 'photos', format: volumeFormat, version, shop, photos: saidHere }));
     }
-    const pieces = [file.blob(), content.blob(), new Blob(index === 0 ? [Uint8Array.from(part)] : [])];
+    const pieces = [file.blob(), content.blob(), new Blob(index === 0 ? [new Uint8Array(part)] : [])];
     return { content: new Blob(pieces), photos: its, bytes };
   });
   return { volumes, leftOut };
