@@ -58,7 +58,10 @@ async function isListening(port: number): Promise<boolean> {
 const publicKeyOf = (seed: Uint8Array) => nkeys.fromSeed(nkeySeed(seed)).getPublicKey();
 
 /** The seats and what each may do, in the server's own notation. */
-async function configOf(shop: string, parts: { key: ShopKey; admin: string; ports: Ports; folder: string }) {
+async function configOf(
+  shop: string,
+  parts: { key: ShopKey; admin: string; ports: Ports; folder: string; anyOrigin: boolean },
+) {
   const stream = streamOf(shop);
   const users = await Promise.all(
     seatLetters.map(async (seat) => {
@@ -74,7 +77,7 @@ async function configOf(shop: string, parts: { key: ShopKey; admin: string; port
   return JSON.stringify({
     listen: `127.0.0.1:${parts.ports.tcp}`,
     jetstream: { store_dir: parts.folder },
-    websocket: { listen: `127.0.0.1:${parts.ports.webSocket}`, no_tls: true, same_origin: true },
+    websocket: { listen: `127.0.0.1:${parts.ports.webSocket}`, no_tls: true, same_origin: !parts.anyOrigin },
     authorization: { users: [{ nkey: parts.admin }, ...users] },
   });
 }
@@ -84,13 +87,23 @@ interface Ports {
   readonly webSocket: number;
 }
 
-export async function startBroker({ shop, key }: { shop: string; key: ShopKey }): Promise<Broker> {
+interface BrokerOptions {
+  readonly shop: string;
+  readonly key: ShopKey;
+  /** Pages of other origins may speak to it, too. */
+  readonly anyOrigin?: boolean;
+}
+
+export async function startBroker({ shop, key, anyOrigin = false }: BrokerOptions): Promise<Broker> {
   const path = findBroker();
   const folder = mkdtempSync(join(tmpdir(), 'tallywright-broker-'));
   const ports = { tcp: await freePort(), webSocket: await freePort() };
   const adminSeed = new Uint8Array(32).fill(5);
   const config = join(folder, 'broker.conf');
-  writeFileSync(config, await configOf(shop, { key, admin: publicKeyOf(adminSeed), ports, folder }));
+  writeFileSync(
+    config,
+    await configOf(shop, { key, admin: publicKeyOf(adminSeed), ports, folder, anyOrigin }),
+  );
   let server: ChildProcess | undefined;
   const address = `127.0.0.1:${ports.tcp}`;
 
