@@ -20,7 +20,8 @@ export const samplingWords = {
   keepLater: 'What the sample came to is kept under Check a delivery, on the page of the part.',
   checkIt: 'Check a delivery',
   sampleTitle: (part: string) => `Check a delivery of ${part}`,
-  bad: 'How many bad ones did you find?',
+  badAmong: (checked: number | undefined) =>
+    checked === undefined ? 'How many bad ones?' : `How many bad ones among ${wholeNumber(checked)}?`,
   keep: 'Keep it',
   refusedTitle: 'This delivery is refused',
   refusedLead:

@@ -20,7 +20,7 @@ import { useHistory } from '../parts/use-history.ts';
 import type { Proposed } from './count-sheet.tsx';
 import { HowManyToCheck, useLimit } from './how-many-to-check.tsx';
 import type { PartSheetProps } from './part-sheet-props.ts';
-import { lastDelivery, type SampledEvent, whatIsLeft } from './sampling-view.ts';
+import { howMany, lastDelivery, type SampledEvent, whatIsLeft } from './sampling-view.ts';
 
 export interface SampleSheetProps extends PartSheetProps {
   /** The person goes on to count out what is not kept. */
@@ -88,7 +88,7 @@ const Entry = ({ part, title, onClose, onRefused }: EntryProps) => {
     >
       <div class="stores-entry">
         <NumberPad
-          label={words.bad}
+          label={words.badAmong(lot.ok ? howMany(lot.value, limit) : undefined)}
           typed={bad}
           onTyped={(text) => {
             setBad(text);

@@ -37,6 +37,12 @@ export interface ToCheck {
   readonly lets: readonly LetThrough[];
 }
 
+/** How many of a delivery are to be checked. */
+export function howMany(lot: number, limit: QualityLimit): number {
+  const plan = samplingPlan(lot, limit);
+  return plan.kind === 'all' ? lot : plan.sample;
+}
+
 export function toCheck(lot: number, limit: QualityLimit): ToCheck {
   const plan = samplingPlan(lot, limit);
   if (plan.kind === 'all') return { plan, lets: [] };

@@ -47,6 +47,8 @@ test('a sample goes by the last delivery, says how many to check, and is kept wi
   await waitFor(() => expect(typed('sample-lot')).toBe('120'));
   // MIL-STD-105E at 2.5 per cent: of 120, letter F, 20 are checked and one bad one is accepted.
   expect(text('check-plan')).toContain('Check 20 of these 120');
+  // On a phone the plan lies below the pad: it asks for the same number.
+  expect(text('sample-bad')).toContain('How many bad ones among 20?');
   await found('1');
   expect(screen.queryByTestId('sample-sheet')).toBeNull();
   await waitFor(() => expect(document.body.textContent).toContain('Sample of 20 from 120'));
