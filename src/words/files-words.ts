@@ -212,6 +212,7 @@ export const filesWords = {
     added === 0
       ? `Nothing was added: ${here === 1 ? 'the entry was' : `all ${entries(here)} were`} here already.`
       : `Added ${wholeNumber(added)}; ${wholeNumber(here)} ${here === 1 ? 'was' : 'were'} here already.`,
+  restoredOnlyPhotos: 'These files had photos and no records.',
   restoredUnreadable: (n: number) => `${entries(n)} of the copy could not be read and were left out.`,
   restoredUnplaced: (n: number) =>
     `${entries(n)} wait for another copy: they follow on entries that this one has not.`,

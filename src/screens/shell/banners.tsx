@@ -42,12 +42,14 @@ export const Banners = () => {
   const { view, clockWatch } = useSession();
   const { shop, uncounted } = view.value;
   const opening = app.opening.value;
+  const restored = app.copies.restored.value && !locked && <Restored />;
   // Before there is a shop little can be said of it.
   if (shop.registers.size === 0)
     return (
       <>
         <ForgetsBanner />
         <CopiesBanner />
+        {restored}
       </>
     );
   return (
@@ -75,7 +77,7 @@ export const Banners = () => {
       )}
       {(letterNews || cureCalls.value.length > 0 || potOver.value) && <News />}
       {clockWatch.unsaid.value && <ClockNotice />}
-      {app.copies.restored.value && !locked && <Restored />}
+      {restored}
       {uncounted > 0 && <Notice tone="warn" title={words.uncounted(uncounted)} />}
     </>
   );

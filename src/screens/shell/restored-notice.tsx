@@ -13,7 +13,7 @@ export const RestoredNotice = () => {
   return (
     <Notice
       tone="saved"
-      title={words.restoredTitle(added, here)}
+      title={photos && added + here === 0 ? words.restoredOnlyPhotos : words.restoredTitle(added, here)}
       testId="restored"
       actions={
         isComing ? undefined : (

@@ -60,6 +60,7 @@ const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
     return (
       <PlaceBoundary>
         <Banners />
+        {restored}
         {locked ? <LockedPlace /> : <Welcome />}
       </PlaceBoundary>
     );
