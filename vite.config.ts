@@ -91,6 +91,20 @@ const noOtherHost = (): Plugin => ({
   },
 });
 
+/**
+ * The broker's client brings a library of signatures that asks Node for random numbers where a browser has none. A browser
+ * always has some; what a bundler puts in the place of that question names its own host.
+ */
+const noNodeRandom = (): Plugin => ({
+  name: 'no-node-random',
+  transform(code, id) {
+    if (!/tweetnacl.nacl-fast[.]js/.test(id)) return null;
+    const without = code.replace("typeof require !== 'undefined'", 'false');
+    if (without === code) throw new Error('the library asks Node for random numbers in another way');
+    return { code: without, map: null };
+  },
+});
+
 const licencesBeside: Plugin = {
   name: 'licences-beside',
   apply: 'build',
@@ -132,7 +146,11 @@ export default defineConfig({
       },
     },
   },
-  worker: { format: 'es', plugins: () => [noOtherHost()], rolldownOptions: { output: { comments } } },
+  worker: {
+    format: 'es',
+    plugins: () => [noOtherHost(), noNodeRandom()],
+    rolldownOptions: { output: { comments } },
+  },
   plugins: [
     preact(),
     whereItIsBuilt,

@@ -32,7 +32,8 @@ async function readAll(exchange: Exchange, range: { from?: number; to?: number; 
 
 describe.each(brokers)('an exchange, %s,', (_, make) => {
   const maker = make();
-  beforeAll(maker.begin);
+  // A real one takes a while to start on a machine with other work.
+  beforeAll(maker.begin, 60_000);
   afterAll(maker.end);
   const lines: Exchange[] = [];
   const opened = async (seat: Seat) => {

@@ -28,7 +28,8 @@ const entriesOf = async ({ store }: Replica) => (await store.holding()).records;
 
 describe.each(brokers)('with a broker, %s, tablets of one shop', (_, make) => {
   const broker = make();
-  beforeAll(broker.begin);
+  // A real one takes a while to start on a machine with other work.
+  beforeAll(broker.begin, 60_000);
   afterAll(broker.end);
 
   test('that have worked apart hold the same as soon as they meet', async () => {

@@ -113,6 +113,8 @@ export async function startBroker({ shop, key, anyOrigin = false }: BrokerOption
     if (isRunning()) return;
     const started = spawn(path, ['-c', config], { stdio: 'ignore' });
     server = started;
+    // A run that ends without closing leaves no server behind.
+    process.once('exit', () => started.kill('SIGKILL'));
     while (!((await isListening(ports.tcp)) && (await isListening(ports.webSocket)))) {
       if (started.exitCode !== null) throw new Error(`the broker ended with ${started.exitCode}: ${config}`);
       await new Promise((resolve) => setTimeout(resolve, 20));
