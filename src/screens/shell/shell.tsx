@@ -60,7 +60,6 @@ const OpenShop = ({ session, isOwn }: { session: Session; isOwn: boolean }) => {
     return (
       <PlaceBoundary>
         <Banners />
-        {restored}
         {locked ? <LockedPlace /> : <Welcome />}
       </PlaceBoundary>
     );
