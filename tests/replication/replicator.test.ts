@@ -96,6 +96,7 @@ describe.each(brokers)('with a broker, %s, tablets of one shop', (_, make) => {
     await become(async () => (await entriesOf(stays)) === 5);
     await gone.stop();
     await broker.wipe();
+    stays.running().hurry();
     const newcomer = await aTablet('C', 9);
     newcomer.start();
     await become(async () => (await entriesOf(newcomer)) === 5);

@@ -78,7 +78,8 @@ async function configOf(
     listen: `127.0.0.1:${parts.ports.tcp}`,
     jetstream: { store_dir: parts.folder },
     websocket: { listen: `127.0.0.1:${parts.ports.webSocket}`, no_tls: true, same_origin: !parts.anyOrigin },
-    authorization: { users: [{ nkey: parts.admin }, ...users] },
+    // A client on a machine with other work may take long to sign: two seconds, as usual, are too few.
+    authorization: { timeout: 60, users: [{ nkey: parts.admin }, ...users] },
   });
 }
 
