@@ -44,7 +44,7 @@ interface SignProps {
 const margin = 4;
 
 const Sign = ({ invitation: { link, words: key }, joined: { address, shop } }: SignProps) => {
-  const modules = qrSymbol(link);
+  const modules = qrSymbol(link, 'L');
   const side = modules.length + 2 * margin;
   return (
     <>

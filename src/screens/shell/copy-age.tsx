@@ -20,13 +20,13 @@ export const CopyAge = () => {
   for (const day of shop.days.keys()) if (firstDay === undefined || day < firstDay) firstDay = day;
   const tone = toneOfOutside({ outside, now, log: logSize(session), firstDay });
   return (
-    <>
+    <div class="copy-age-signs">
       <ReplicaSign now={now} zone={zone} />
       <a class="copy-age" href={hrefOf('set-up', 'files')} data-tone={tone} data-testid="copy-age">
         {tone !== 'calm' && <Icon name="warn" size={24} />}
         <span>{words.outside}:</span>
         <span>{outside ? sinceWhen({ at: outside.at, now, zone }) : words.never}</span>
       </a>
-    </>
+    </div>
   );
 };
