@@ -19,11 +19,15 @@ const server = forecastServer(
     }),
 );
 
+/** What is worked on: each part of it comes with a copy of the question. */
+let asked: Extract<ToForecastWorker, { kind: 'run' }> | undefined;
+
 worker.addEventListener('message', ({ data }: MessageEvent<ToForecastWorker>) => {
   switch (data.kind) {
     case 'run': {
-      const { call, question, part } = data;
-      void server.run(question, part, {
+      const { call, part } = data;
+      if (asked?.call !== call) asked = data;
+      void server.run(asked.question, part, {
         progress: (done) => say({ kind: 'progress', call, done }),
         runs: (runs) => say({ kind: 'runs', call, runs }, buffersOfRuns(runs)),
         failed: (problem) => say({ kind: 'failed', call, problem }),

@@ -1,34 +1,34 @@
 import { type Forecast, type ForecastQuestion, forecastOf } from './forecast.ts';
 import { planProblem } from './plan-model.ts';
-import { replicator } from './replicator.ts';
+import { stepper } from './replicator.ts';
 import type { Part, Runs } from './runs.ts';
 
 /** Replications between two looks at whether anybody still wants them: some hundredths of a second. */
 const together = 50;
 
 /**
- * Works off a part of the replications in slices; yields how many are done after each, and gives the runs in the end. Who
- * does not ask for the next slice has cancelled it.
+ * Gets a question ready; the function that is given works off a part of its replications in slices. It yields how many are done
+ * after each, and gives the runs in the end. Who does not ask for the next slice has cancelled it, and may go on with another part.
  */
-export function* runsInSlices(
+export function slicesOf(
   question: ForecastQuestion,
-  { from, to }: Part,
-): Generator<number, readonly Runs[], void> {
+): (part: Part) => Generator<number, readonly Runs[], void> {
   // What can be seen not to come to an end is not tried.
-  if (planProblem(question.plan)) return [];
-  const run = replicator(question);
-  const parts: Runs[] = [];
-  for (let at = from; at < to; at += together) {
-    const end = Math.min(at + together, to);
-    parts.push(run(at, end));
-    yield end - from;
-  }
-  return parts;
+  const steps = planProblem(question.plan) ? undefined : stepper(question);
+  return function* (part) {
+    if (!steps) return [];
+    const { next, done, runs } = steps(part);
+    for (let goesOn = part.to > part.from; goesOn; ) {
+      goesOn = next(together);
+      yield done();
+    }
+    return [runs];
+  };
 }
 
 /** All replications here and now: for tests, and for small plans. */
 export function forecast(question: ForecastQuestion): Forecast {
-  const slices = runsInSlices(question, { from: 0, to: question.replications });
+  const slices = slicesOf(question)({ from: 0, to: question.replications });
   for (;;) {
     const slice = slices.next();
     if (slice.done) return forecastOf(question, slice.value);

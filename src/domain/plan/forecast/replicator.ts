@@ -2,32 +2,58 @@ import { compiledPlan } from './compiled-plan.ts';
 import { demandPlan } from './demand-plan.ts';
 import { type Floor, newFloor } from './floor.ts';
 import { replicate } from './replicate.ts';
-import type { ForecastOrder, Runs } from './runs.ts';
+import type { ForecastOrder, Part, Runs } from './runs.ts';
+
+/** A part that is worked off step by step, into tables that are made once. */
+export interface Steps {
+  /** The next so many replications; false when the part is done. */
+  readonly next: (count: number) => boolean;
+  readonly done: () => number;
+  /** What came of those that are done; whole when the part is. */
+  readonly runs: Runs;
+}
 
 /**
- * Gets a plan ready to be worked off; the function that is given does so for the replications from `from` on, before `to`.
+ * Gets a plan ready to be worked off; the function that is given does so for a part of the replications, in steps. One part
+ * at a time: they share a floor.
  *
  * @throws {RangeError} see `demandPlan`; for marks that do not ascend
  */
-export function replicator({ plan, marks, seed }: ForecastOrder): (from: number, to: number) => Runs {
+export function stepper({ plan, marks, seed }: ForecastOrder): (part: Part) => Steps {
   demandPlan(plan);
   if (marks.some((mark, at) => !(mark > (marks[at - 1] ?? Number.NEGATIVE_INFINITY))))
     throw new RangeError('Marks ascend');
   const floor = newFloor(compiledPlan(plan), marks);
-  return (from, to) => {
+  return ({ from, to }) => {
     const runs = emptyRuns({ from, count: to - from }, floor);
     floor.workedMs.fill(0);
     floor.pieceVisits.fill(0);
-    let worked = 0;
-    for (let at = 0; at < runs.count; at += 1) {
-      replicate(floor, { seed, replication: from + at });
-      keep(runs, at, floor);
-      const now = floor.workedMs.reduce((sum, ms) => sum + ms, 0);
-      runs.handsMs[at] = now - worked;
-      worked = now;
-    }
-    runs.workedMs.set(floor.workedMs);
-    runs.pieceVisits.set(floor.pieceVisits);
+    let [worked, done] = [0, 0];
+    return {
+      runs,
+      done: () => done,
+      next(count) {
+        for (const end = Math.min(done + count, runs.count); done < end; done += 1) {
+          replicate(floor, { seed, replication: from + done });
+          keep(runs, done, floor);
+          const now = floor.workedMs.reduce((sum, ms) => sum + ms, 0);
+          runs.handsMs[done] = now - worked;
+          worked = now;
+        }
+        runs.workedMs.set(floor.workedMs);
+        runs.pieceVisits.set(floor.pieceVisits);
+        return done < runs.count;
+      },
+    };
+  };
+}
+
+/** The same in one step: the runs from `from` on, before `to`. */
+export function replicator(order: ForecastOrder): (from: number, to: number) => Runs {
+  const steps = stepper(order);
+  return (from, to) => {
+    const { next, runs } = steps({ from, to });
+    next(runs.count);
     return runs;
   };
 }

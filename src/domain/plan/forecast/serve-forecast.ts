@@ -1,5 +1,5 @@
 import { type Forecast, type ForecastQuestion, forecastOf } from './forecast.ts';
-import { runsInSlices } from './forecast-desk.ts';
+import { slicesOf } from './forecast-desk.ts';
 import { joinedRuns, type Part, type Runs } from './runs.ts';
 
 interface ForecastListener {
@@ -9,7 +9,10 @@ interface ForecastListener {
 }
 
 export interface ForecastServer {
-  /** Works off a part, a slice a turn; what was worked on before is given up. Resolves when it is done or given up. */
+  /**
+   * Works off a part, a slice a turn; what was worked on before is given up. Resolves when it is done or given up. Another part
+   * of the same question costs no getting ready.
+   */
   readonly run: (question: ForecastQuestion, part: Part, listener: ForecastListener) => Promise<void>;
   readonly cancel: () => void;
   readonly sum: (question: ForecastQuestion, runs: readonly Runs[]) => Forecast;
@@ -18,16 +21,20 @@ export interface ForecastServer {
 /** @param turn lets others have their turn: a message that cancels is heard, and a window answers its fingers */
 export function forecastServer(turn: () => Promise<void>): ForecastServer {
   let current = 0;
+  let ready:
+    | { readonly question: ForecastQuestion; readonly slices: ReturnType<typeof slicesOf> }
+    | undefined;
   return {
     async run(question, part, { progress, runs, failed }) {
       current += 1;
       const mine = current;
       try {
-        const slices = runsInSlices(question, part);
+        if (ready?.question !== question) ready = { question, slices: slicesOf(question) };
+        const slices = ready.slices(part);
         for (;;) {
           const slice = slices.next();
           if (slice.done) {
-            runs(joinedRuns(slice.value));
+            runs(slice.value[0] ?? joinedRuns([]));
             return;
           }
           progress(slice.value);

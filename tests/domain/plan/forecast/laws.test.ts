@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { forecastOf, safeToPromise } from '../../../../src/domain/plan/forecast/forecast.ts';
-import { forecast, runsInSlices } from '../../../../src/domain/plan/forecast/forecast-desk.ts';
+import { forecast, slicesOf } from '../../../../src/domain/plan/forecast/forecast-desk.ts';
 import { replicator } from '../../../../src/domain/plan/forecast/replicator.ts';
 import { joinedRuns, partsFor } from '../../../../src/domain/plan/forecast/runs.ts';
 import { day } from './plans.ts';
@@ -80,7 +80,7 @@ test('parts cover all replications, and slices say how far they have come', () =
   fc.assert(
     fc.property(somePlan, (plan) => {
       const slices = [
-        ...runsInSlices({ plan, marks, seed: 1, replications: 0, confidence: 0.9 }, { from: 7, to: 127 }),
+        ...slicesOf({ plan, marks, seed: 1, replications: 0, confidence: 0.9 })({ from: 7, to: 127 }),
       ];
       expect(slices).toEqual([50, 100, 120]);
     }),
@@ -125,10 +125,10 @@ test('of the safe number there are as many in at least the wanted share of the r
 test('whoever cancels between two slices stops the work', () => {
   fc.assert(
     fc.property(somePlan, (plan) => {
-      const slices = runsInSlices(
-        { plan, marks, seed: 1, replications: 1e9, confidence: 0.9 },
-        { from: 0, to: 1e9 },
-      );
+      const slices = slicesOf({ plan, marks, seed: 1, replications: 100_000, confidence: 0.9 })({
+        from: 0,
+        to: 100_000,
+      });
       slices.next();
       expect(slices.return([]).done).toBe(true);
       expect(slices.next().done).toBe(true);
