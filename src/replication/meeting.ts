@@ -44,6 +44,29 @@ export async function readOn(
   return !isOther && ledger.agreesWith(look);
 }
 
+/** Thrown where a message that was read is there no more: the broker has to be read anew. */
+export class LostThere extends Error {
+  override readonly name = 'LostThere';
+}
+
+/**
+ * Whether what was read from a place on still stands there. A broker that lost its tail gives the same places anew: then other
+ * messages stand there, that one at the place among them if it was the last when it was looked at before.
+ */
+export async function standsFrom(exchange: Exchange, ledger: Ledger, place: number): Promise<boolean> {
+  const from = Math.max(1, place);
+  const known = new Map(ledger.from(from).map(({ at, head }) => [at, head]));
+  if (known.size === 0) return true;
+  let isOther = false;
+  await exchange.read({ from, to: ledger.last(), bodies: false }, async (batch) => {
+    for (const { at, head } of batch) {
+      isOther ||= known.get(at) !== head;
+      known.delete(at);
+    }
+  });
+  return !isOther && known.size === 0;
+}
+
 interface Trade {
   readonly exchange: Exchange;
   readonly ledger: Ledger;
@@ -81,7 +104,8 @@ async function partedFrom(ours: Copy, { exchange, ledger, intake }: Trade) {
     await exchange.read({ from: at, to: at, bodies: true }, async (batch) => {
       placed ??= batch.find((each) => each.at === at);
     });
-    const parcel = placed && (await intake.open(placed, { head, ledger }));
+    if (!placed) throw new LostThere(`nothing stands at ${at}`);
+    const parcel = await intake.open(placed, { head, ledger });
     if (parcel) return entriesIn(parcel);
     ledger.strike(at);
     isStruck = true;
@@ -107,14 +131,13 @@ async function pull(places: readonly number[], { exchange, ledger, intake }: Tra
     let to = from;
     while ((inOrder[to + 1] ?? Number.POSITIVE_INFINITY) - (inOrder[to] ?? 0) <= mostBetween) to += 1;
     const range = { from: inOrder[from] ?? 0, to: inOrder[to] ?? 0, bodies: true };
-    await exchange.read(range, (batch) =>
-      intake.take(
-        batch.filter(({ at }) => wanted.has(at)),
-        ledger,
-      ),
-    );
+    await exchange.read(range, (batch) => {
+      const ofUse = batch.filter(({ at }) => wanted.delete(at));
+      return intake.take(ofUse, ledger);
+    });
     from = to + 1;
   }
+  if (wanted.size > 0) throw new LostThere(`nothing stands at ${[...wanted].join()}`);
 }
 
 /** What of a parcel some stations wrote, and the rest. */

@@ -11,7 +11,7 @@ import { intake } from './intake.ts';
 import { knownEnds } from './known-ends.ts';
 import type { Ledger } from './ledger.ts';
 import { headOfEntries } from './log-body.ts';
-import { partedByStation, readLedger, readOn, takeWhatIsMissing } from './meeting.ts';
+import { LostThere, partedByStation, readLedger, readOn, standsFrom, takeWhatIsMissing } from './meeting.ts';
 import type { MessageDesk } from './message.ts';
 import type { ReplicaStatus, SetAside } from './replica-status.ts';
 import { put, send } from './sending.ts';
@@ -72,6 +72,8 @@ export function replicator(parts: ReplicatorParts): Replicator {
   let patient = 0;
   /** How far the ledger was at the last look, when it was behind then. */
   let behind = -1;
+  /** How far the ledger was known to be right, and how far it went when it was read as a whole. */
+  let [checked, whole] = [0, -1];
   let cancelLook = () => {};
   const cancels = new Set<() => void>();
 
@@ -116,8 +118,11 @@ export function replicator(parts: ReplicatorParts): Replicator {
 
   async function meet(exchange: Exchange): Promise<Ledger> {
     parts.onStatus({ kind: 'meeting' });
-    const same = ledger && (await readOn(ledger, { exchange, intake: taking }));
+    const same =
+      ledger && (await isStill(exchange, ledger)) && (await readOn(ledger, { exchange, intake: taking }));
     const known = ledger && same ? ledger : await readLedger(exchange, taking);
+    if (known !== ledger) whole = known.last();
+    checked = lastLineOf(known);
     if (known.takenBy(seat) === undefined) {
       const said = { kind: 'seat1', tablet } as const;
       const message = await desk.seal(said, { lane: 'ev', body: new Uint8Array() });
@@ -191,12 +196,21 @@ export function replicator(parts: ReplicatorParts): Replicator {
     else parts.onStatus({ kind: 'up-to-date' });
   }
 
+  /** Whether all that was read since the last time still stands there. */
+  async function isStill(exchange: Exchange, to: Ledger): Promise<boolean> {
+    if (!(await standsFrom(exchange, to, checked))) return false;
+    checked = lastLineOf(to);
+    return true;
+  }
+
   /** Whether what was read still stands there. */
   async function lookAgain(exchange: Exchange, to: Ledger): Promise<boolean> {
     const look = await exchange.look();
     const isComing = look.last > to.last() && behind !== to.last();
     behind = look.last > to.last() ? to.last() : -1;
-    return isComing || to.agreesWith(look);
+    if (isComing) return true;
+    // A broker that lost its tail gives the same places anew, even while it is read: what came since is not believed unread.
+    return to.last() === whole && to.agreesWith(look) && (await isStill(exchange, to));
   }
 
   async function work(exchange: Exchange, to: Ledger): Promise<boolean> {
@@ -265,10 +279,12 @@ export function replicator(parts: ReplicatorParts): Replicator {
             tries = 0;
           });
       } catch (error) {
-        unreachableSince ??= now();
+        if (error instanceof LostThere) ledger = undefined;
+        else unreachableSince ??= now();
         if (stopped) break;
-        if (error instanceof Refused) parts.onStatus({ kind: 'refused', why: error.why });
-        else parts.onStatus({ kind: 'unreachable', since: unreachableSince, entries: waiting });
+        if (error instanceof LostThere) parts.onStatus({ kind: 'meeting' });
+        else if (error instanceof Refused) parts.onStatus({ kind: 'refused', why: error.why });
+        else parts.onStatus({ kind: 'unreachable', since: unreachableSince ?? now(), entries: waiting });
         await pause(backOff(tries, random));
         tries += 1;
       } finally {
@@ -321,6 +337,9 @@ export function replicator(parts: ReplicatorParts): Replicator {
       parts.onStatus({ kind: 'unreachable', since: unreachableSince, entries: waiting });
   }
 }
+
+/** Where the last message stands that was noted: the broker may have lost what it said it had behind it. */
+const lastLineOf = (ledger: Ledger): number => ledger.from(1).reduce((last, { at }) => Math.max(last, at), 0);
 
 /** The heads of the chains in which entries follow on from each other. */
 function chainsHeads(entries: readonly Entry[]): readonly RunHead[] {

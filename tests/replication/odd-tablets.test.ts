@@ -142,9 +142,9 @@ test('many short messages are folded into a few long ones, from which a newcomer
     await until(hand, () => last() > before);
   }
   busy.running().hurry();
-  await until(hand, () => broker.messages().some(({ lane }) => lane === 'run.1'));
+  // The long ones stand there a moment before the short ones go.
+  await until(hand, () => broker.messages().length < 300);
   await calm([busy, watching]);
-  expect(broker.messages().length).toBeLessThan(300);
   expect(broker.messages().find(({ lane }) => lane === 'run.1')).toMatchObject({ seat: 'A', kind: 'pack1' });
   const newcomer = await join('C');
   newcomer.start();

@@ -81,6 +81,22 @@ async function played(steps: readonly Step[], seed: number) {
   }
 }
 
+/** The broker loses all and is filled again between two looks, with other messages in the same places. */
+const filledAgain: readonly Step[] = [
+  { kind: 'switch', on: 1 },
+  { kind: 'tap', on: 1, taps: 1 },
+  { kind: 'wait', seconds: 10 },
+  { kind: 'switch', on: 0 },
+  { kind: 'tap', on: 1, taps: 1 },
+  { kind: 'lose-tail', share: 0 },
+  { kind: 'wait', seconds: 30 },
+  { kind: 'switch', on: 2 },
+  { kind: 'tap', on: 1, taps: 3 },
+  { kind: 'wait', seconds: 84 },
+  { kind: 'tap', on: 0, taps: 2 },
+  { kind: 'tap', on: 1, taps: 2 },
+];
+
 test('whatever lines and broker lose, every tablet holds every tap in the end, and nothing is set aside', async () => {
   await fc.assert(
     fc.asyncProperty(
@@ -91,6 +107,6 @@ test('whatever lines and broker lose, every tablet holds every tap in the end, a
         expect(everyone.flatMap(({ aside }) => aside)).toEqual([]);
       },
     ),
-    { numRuns: 30 },
+    { numRuns: 30, examples: Array.from({ length: 8 }, (_, at) => [[...filledAgain], 585_611 + at]) },
   );
 }, 300_000);
