@@ -30,8 +30,8 @@ export interface Ledger {
   readonly last: () => number;
   /** It was read so far, whether or not the last message there still stands. */
   readonly readTo: (at: number) => void;
-  /** What was read from a place on. */
-  readonly from: (place: number) => readonly Line[];
+  /** The last message that was noted. */
+  readonly lastLine: () => Line | undefined;
   /** What stands there, if it was noted. */
   readonly at: (at: number) => Line | undefined;
   /** Whether a broker that says this can be the one that was read, nothing of it missing, as far as it was read. */
@@ -83,7 +83,7 @@ export function openLedger(created: string): Ledger {
     readTo: (at) => {
       last = Math.max(last, at);
     },
-    from: (place) => [...lines.values()].filter(({ at }) => at >= place && at <= last),
+    lastLine: () => lines.get([...lines.keys()].reduce((most, at) => Math.max(most, at), 0)),
     at: (at) => lines.get(at),
     agreesWith(look) {
       if (look.created !== created || look.last !== last) return false;

@@ -20,51 +20,44 @@ export async function readLedger(exchange: Exchange, { note }: Pick<Intake, 'not
   return ledger;
 }
 
-/**
- * Reads on where a ledger ends. False when the broker is not the one that it was read from, or has lost something since:
- * then it has to be read anew.
- */
-export async function readOn(
-  ledger: Ledger,
-  { exchange, intake }: { exchange: Exchange; intake: Intake },
-): Promise<boolean> {
-  const look = await exchange.look();
-  const from = ledger.last();
-  if (look.last < from) return false;
-  const known = ledger.at(from);
-  let isOther = false;
-  if (look.last > 0)
-    // The last one too: after a loss another message may stand in its place.
-    await exchange.read({ from: Math.max(1, from), to: look.last, bodies: true }, async (batch) => {
-      const again = batch.find(({ at }) => at === from);
-      isOther ||= again !== undefined && again.head !== known?.head;
-      if (!isOther) await intake.take(batch, ledger);
-    });
-  ledger.readTo(look.last);
-  return !isOther && ledger.agreesWith(look);
-}
-
 /** Thrown where a message that was read is there no more: the broker has to be read anew. */
 export class LostThere extends Error {
   override readonly name = 'LostThere';
 }
 
 /**
- * Whether what was read from a place on still stands there. A broker that lost its tail gives the same places anew: then other
- * messages stand there, that one at the place among them if it was the last when it was looked at before.
+ * Tells, each time it is asked, whether the broker still holds what a ledger that was just read says, as far as that was read. A
+ * broker that lost its tail gives the same places anew, even between two looks: so what has come since is not believed, and the
+ * ledger has to be read anew.
  */
-export async function standsFrom(exchange: Exchange, ledger: Ledger, place: number): Promise<boolean> {
-  const from = Math.max(1, place);
-  const known = new Map(ledger.from(from).map(({ at, head }) => [at, head]));
-  if (known.size === 0) return true;
-  let isOther = false;
-  await exchange.read({ from, to: ledger.last(), bodies: false }, async (batch) => {
-    for (const { at, head } of batch) {
-      isOther ||= known.get(at) !== head;
-      known.delete(at);
+export function stillStands({
+  exchange,
+  ledger,
+}: Pick<Trade, 'exchange' | 'ledger'>): () => Promise<boolean> {
+  const whole = ledger.last();
+  /** How far the ledger was when it was behind at the last look. */
+  let behind = -1;
+  return async () => {
+    const look = await exchange.look();
+    const isBehind = look.last > ledger.last();
+    // What the broker has since is on its way; if nothing of it has come until the next look, it never will.
+    if (isBehind && behind !== ledger.last()) {
+      behind = ledger.last();
+      return true;
     }
+    return ledger.last() === whole && ledger.agreesWith(look) && (await lastStands(exchange, ledger));
+  };
+}
+
+/** Whether the last message noted is the one that stands there: every loss of a tail takes that one, too. */
+async function lastStands(exchange: Exchange, ledger: Ledger): Promise<boolean> {
+  const line = ledger.lastLine();
+  if (!line) return true;
+  let stands = false;
+  await exchange.read({ from: line.at, to: line.at, bodies: false }, async (batch) => {
+    stands ||= batch.some(({ at, head }) => at === line.at && head === line.head);
   });
-  return !isOther && known.size === 0;
+  return stands;
 }
 
 interface Trade {
