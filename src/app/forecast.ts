@@ -128,8 +128,7 @@ function crewHere(): Crew {
           const server = forecastServer(() => new Promise((turn) => setTimeout(turn)));
           cancel = server.cancel;
           void server.run(
-            question,
-            { from: 0, to: question.replications },
+            { call: 0, question, part: { from: 0, to: question.replications } },
             {
               progress,
               runs: (runs) => resolve(server.sum(question, [runs])),

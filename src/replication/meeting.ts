@@ -20,11 +20,6 @@ export async function readLedger(exchange: Exchange, { note }: Pick<Intake, 'not
   return ledger;
 }
 
-/** Thrown where a message that was read is there no more: the broker has to be read anew. */
-export class LostThere extends Error {
-  override readonly name = 'LostThere';
-}
-
 /**
  * Tells, each time it is asked, whether the broker still holds what a ledger that was just read says, as far as that was read. A
  * broker that lost its tail gives the same places anew, even between two looks: so what has come since is not believed, and the
@@ -97,8 +92,7 @@ async function partedFrom(ours: Copy, { exchange, ledger, intake }: Trade) {
     await exchange.read({ from: at, to: at, bodies: true }, async (batch) => {
       placed ??= batch.find((each) => each.at === at);
     });
-    if (!placed) throw new LostThere(`nothing stands at ${at}`);
-    const parcel = await intake.open(placed, { head, ledger });
+    const parcel = placed && (await intake.open(placed, { head, ledger }));
     if (parcel) return entriesIn(parcel);
     ledger.strike(at);
     isStruck = true;
@@ -124,13 +118,14 @@ async function pull(places: readonly number[], { exchange, ledger, intake }: Tra
     let to = from;
     while ((inOrder[to + 1] ?? Number.POSITIVE_INFINITY) - (inOrder[to] ?? 0) <= mostBetween) to += 1;
     const range = { from: inOrder[from] ?? 0, to: inOrder[to] ?? 0, bodies: true };
-    await exchange.read(range, (batch) => {
-      const ofUse = batch.filter(({ at }) => wanted.delete(at));
-      return intake.take(ofUse, ledger);
-    });
+    await exchange.read(range, (batch) =>
+      intake.take(
+        batch.filter(({ at }) => wanted.has(at)),
+        ledger,
+      ),
+    );
     from = to + 1;
   }
-  if (wanted.size > 0) throw new LostThere(`nothing stands at ${[...wanted].join()}`);
 }
 
 /** What of a parcel some stations wrote, and the rest. */

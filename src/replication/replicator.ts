@@ -1,7 +1,7 @@
 import type { Random } from '../domain/chance/seeded-random.ts';
 import { backOff } from './back-off.ts';
 import { type Exchange, Refused } from './exchange.ts';
-import { LostThere, stillStands } from './meeting.ts';
+import { stillStands } from './meeting.ts';
 import type { ReplicaStatus } from './replica-status.ts';
 import { type Line, type TraderParts, trader } from './trader.ts';
 
@@ -129,7 +129,6 @@ export function replicator(parts: ReplicatorParts): Replicator {
   }
 
   function tellTrouble(error: unknown): void {
-    if (error instanceof LostThere) return;
     unreachableSince ??= now();
     if (error instanceof Refused) parts.onStatus({ kind: 'refused', why: error.why });
     else parts.onStatus({ kind: 'unreachable', since: unreachableSince, entries: waiting });

@@ -19,15 +19,11 @@ const server = forecastServer(
     }),
 );
 
-/** What is worked on: each part of it comes with a copy of the question. */
-let asked: Extract<ToForecastWorker, { kind: 'run' }> | undefined;
-
 worker.addEventListener('message', ({ data }: MessageEvent<ToForecastWorker>) => {
   switch (data.kind) {
     case 'run': {
-      const { call, part } = data;
-      if (asked?.call !== call) asked = data;
-      void server.run(asked.question, part, {
+      const { call } = data;
+      void server.run(data, {
         progress: (done) => say({ kind: 'progress', call, done }),
         runs: (runs) => say({ kind: 'runs', call, runs }, buffersOfRuns(runs)),
         failed: (problem) => say({ kind: 'failed', call, problem }),

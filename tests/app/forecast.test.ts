@@ -33,7 +33,7 @@ function someWorkers() {
         }
         if (message.kind !== 'run') return;
         const { call } = message;
-        void server.run(message.question, message.part, {
+        void server.run(message, {
           progress: (done) => say({ kind: 'progress', call, done }),
           runs: (runs) => {
             world.runs += 1;

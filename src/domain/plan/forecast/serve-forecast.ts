@@ -8,12 +8,16 @@ interface ForecastListener {
   readonly failed: (problem: string) => void;
 }
 
+/** A part of a question that is to be worked off. `call` names the question: its other parts cost no getting ready. */
+interface PartAsked {
+  readonly call: number;
+  readonly question: ForecastQuestion;
+  readonly part: Part;
+}
+
 export interface ForecastServer {
-  /**
-   * Works off a part, a slice a turn; what was worked on before is given up. Resolves when it is done or given up. Another part
-   * of the same question costs no getting ready.
-   */
-  readonly run: (question: ForecastQuestion, part: Part, listener: ForecastListener) => Promise<void>;
+  /** Works off a part, a slice a turn; what was worked on before is given up. Resolves when it is done or given up. */
+  readonly run: (asked: PartAsked, listener: ForecastListener) => Promise<void>;
   readonly cancel: () => void;
   readonly sum: (question: ForecastQuestion, runs: readonly Runs[]) => Forecast;
 }
@@ -21,15 +25,13 @@ export interface ForecastServer {
 /** @param turn lets others have their turn: a message that cancels is heard, and a window answers its fingers */
 export function forecastServer(turn: () => Promise<void>): ForecastServer {
   let current = 0;
-  let ready:
-    | { readonly question: ForecastQuestion; readonly slices: ReturnType<typeof slicesOf> }
-    | undefined;
+  let ready: { readonly call: number; readonly slices: ReturnType<typeof slicesOf> } | undefined;
   return {
-    async run(question, part, { progress, runs, failed }) {
+    async run({ call, question, part }, { progress, runs, failed }) {
       current += 1;
       const mine = current;
       try {
-        if (ready?.question !== question) ready = { question, slices: slicesOf(question) };
+        if (ready?.call !== call) ready = { call, slices: slicesOf(question) };
         const slices = ready.slices(part);
         for (;;) {
           const slice = slices.next();
