@@ -3,11 +3,11 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { serveBuild } from '../../.ci/serve-build.mjs';
 import { seededRandom } from '../../src/domain/chance/seeded-random.ts';
-import type { Seat } from '../../src/replication/shop-key.ts';
+import { joiningLink } from '../../src/replication/joining-link.ts';
 import { type Broker, startBroker } from '../support/broker.ts';
 import { launchBrowser, type OpenPage, openPage } from '../support/browser.ts';
 import { setUpShop } from '../support/first-ten-minutes.ts';
-import { holdingOfPage, joinPage } from '../support/joined-page.ts';
+import { holdingOfPage } from '../support/holding-of-page.ts';
 import { type Maker, maker } from '../support/maker.ts';
 import { testKey, testShop } from '../support/replicas.ts';
 import { seedFrom } from '../support/seed.ts';
@@ -38,13 +38,18 @@ const realTroubles = ({ troubles }: OpenPage) => troubles.filter((trouble) => !a
 
 type Tablet = OpenPage & { readonly hand: Maker };
 
-async function aTablet(seat: Seat, prepare?: (hand: Maker) => Promise<void>): Promise<Tablet> {
+/** A tablet that joins by the invitation in its address: with the shop that was set up on it, or without one, at its first start. */
+async function aTablet(prepare?: (hand: Maker) => Promise<void>): Promise<Tablet> {
   const opened = await openPage(browser, { url: host.url });
   const hand = maker(opened.page);
   await prepare?.(hand);
   const address = `ws://127.0.0.1:${host.port}/sync`;
-  await joinPage(opened.page, { address, shop: testShop, key: testKey, seat });
-  await opened.page.reload();
+  const link = joiningLink({ address, shop: testShop, key: testKey }, host.url);
+  await opened.page.evaluate((to) => location.assign(to), link);
+  await hand.tap('join-go');
+  await opened.page.locator('[data-testid=replica-status][data-kind=up-to-date]').waitFor();
+  // The key is left in no address.
+  expect(opened.page.url()).not.toContain('join/');
   return { ...opened, hand };
 }
 
@@ -69,7 +74,7 @@ const leftOn = ({ hand }: Tablet) => hand.at('stage-left').locator('.figures').t
 
 test('three tablets hold the same, whatever becomes of lines and broker; a last piece that two tap stands below zero on both', async () => {
   let code = '';
-  const first = await aTablet('A', async (hand) => {
+  const first = await aTablet(async (hand) => {
     const { beech } = await setUpShop(hand);
     await hand.goTo('#/trays/new');
     await hand.tap(beech);
@@ -78,7 +83,7 @@ test('three tablets hold the same, whatever becomes of lines and broker; a last 
     await hand.close('make-save');
     code = await hand.figure('made-code');
   });
-  const others = [await aTablet('B'), await aTablet('C')];
+  const others = [await aTablet(), await aTablet()];
   const all = [first, ...others];
   const begun = await untilSame(all, (entries) => entries > 0);
   expect(begun).toBeGreaterThan(20);
@@ -129,7 +134,7 @@ test('three tablets hold the same, whatever becomes of lines and broker; a last 
   for (const tablet of all) await expect.poll(() => leftOn(tablet), { timeout: 60_000 }).toBe('1');
 
   // What it holds then is everything: a fourth tablet gets it from there.
-  const newcomer = await aTablet('D');
+  const newcomer = await aTablet();
   await untilSame([...all, newcomer], (entries) => entries >= held);
   for (const tablet of all) expect(realTroubles(tablet)).toEqual([]);
 });
