@@ -1,7 +1,7 @@
-import { readFile } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
-import { accessibilityFaults, launchBrowser, openPage, watchTroubles } from '../support/browser.ts';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { accessibilityFaults, launchBrowser, openPage } from '../support/browser.ts';
+import { emptyTablet, fileOf, passphrase, saved, saveSealed } from '../support/copy-hands.ts';
 import { cutAndBore, kitParts, makeUpTrays, setUpShop } from '../support/first-ten-minutes.ts';
 import { type Maker, maker } from '../support/maker.ts';
 
@@ -17,13 +17,7 @@ interface Morning {
   readonly words: readonly string[];
 }
 
-const passphrase = 'beech, plum and brass';
 const shown = ['day-passed-kit-parts', 'day-passed-cut-and-bore', 'day-scrapped', 'day-made'] as const;
-
-async function saved(page: Page, press: () => Promise<void>): Promise<Buffer> {
-  const [download] = await Promise.all([page.waitForEvent('download'), press()]);
-  return readFile(await download.path());
-}
 
 async function figuresOf(here: Maker): Promise<Record<string, string>> {
   await here.goTo('#/day');
@@ -44,13 +38,7 @@ async function aMorning(): Promise<Morning> {
   const figures = await figuresOf(here);
   const whole = await saved(page, () => here.tap('save-copy'));
   await here.goTo('#/set-up/files');
-  await here.at('seal-way').locator('summary').click();
-  await here.at('passphrase').fill(passphrase);
-  await here.at('passphrase-again').fill(passphrase);
-  await here.tap('seal');
-  await here.at('recovery-words').waitFor();
-  const words = await here.at('recovery-words').locator('li').allInnerTexts();
-  const sealed = await saved(page, () => here.tap('words-written'));
+  const { sealed, words } = await saveSealed(here);
   await page.context().close();
   return { figures, early, whole, sealed, words };
 }
@@ -60,19 +48,6 @@ beforeAll(async () => {
   morning = await aMorning();
 });
 afterAll(() => browser.close());
-
-/** A tablet on which nothing was ever tapped. */
-async function emptyTablet(prepare?: (page: Page) => Promise<unknown>) {
-  const { page } = await openPage(browser, { url: 'about:blank' });
-  await prepare?.(page);
-  const troubles = watchTroubles(page, new URL(inject('appUrl')).origin);
-  await page.goto(inject('appUrl'));
-  const here = maker(page);
-  await here.at('restore').waitFor();
-  return { here, page, troubles };
-}
-
-const fileOf = (buffer: Buffer, name = 'copy.jsonl.gz') => ({ name, mimeType: 'application/gzip', buffer });
 
 async function look({ here }: { here: Maker }, file: ReturnType<typeof fileOf>): Promise<void> {
   if (!(await here.at('restore-sheet').isVisible())) await here.close('restore');
@@ -95,7 +70,7 @@ const count = async (here: Maker, id: string) => Number((await here.figure(id)).
 
 describe('a saved file brings the whole shop to an empty tablet', () => {
   test('with the same figures, and a second time adds nothing', async () => {
-    const tablet = await emptyTablet();
+    const tablet = await emptyTablet(browser);
     const { here } = tablet;
     await look(tablet, fileOf(morning.whole));
     const adds = await count(here, 'offer-adds');
@@ -119,7 +94,7 @@ describe('a saved file brings the whole shop to an empty tablet', () => {
   });
 
   test('an older file first and the newer one after it come to the same', async () => {
-    const tablet = await emptyTablet();
+    const tablet = await emptyTablet(browser);
     const { here } = tablet;
     await look(tablet, fileOf(morning.early));
     const early = await count(here, 'offer-adds');
@@ -134,7 +109,7 @@ describe('a saved file brings the whole shop to an empty tablet', () => {
   });
 
   test('sealed, by its passphrase or its twelve words, and not by a wrong one', async () => {
-    const tablet = await emptyTablet();
+    const tablet = await emptyTablet(browser);
     const { here } = tablet;
     await look(tablet, fileOf(morning.sealed, 'copy.sealed'));
     await here.at('secret').fill('beech, plum and bras');
@@ -159,7 +134,7 @@ describe('a saved file brings the whole shop to an empty tablet', () => {
 
 describe('a file that is not whole', () => {
   test('offers what is sound when it was cut, and changes nothing before the word', async () => {
-    const tablet = await emptyTablet();
+    const tablet = await emptyTablet(browser);
     const { here } = tablet;
     await look(tablet, fileOf(morning.whole.subarray(0, morning.whole.length - 400)));
     expect(await here.figure('offer-damaged')).toContain('cut short');
@@ -176,7 +151,7 @@ describe('a file that is not whole', () => {
   });
 
   test('is told from a sound one when a bit was flipped', async () => {
-    const tablet = await emptyTablet();
+    const tablet = await emptyTablet(browser);
     const flipped = Buffer.from(morning.whole);
     const at = Math.floor(flipped.length * 0.7);
     flipped[at] = (flipped[at] ?? 0) ^ 4;
@@ -190,7 +165,7 @@ describe('a file that is not whole', () => {
     ['nothing', Buffer.alloc(0), 'nothing in this file'],
     ['a picture', Buffer.from('89504e470d0a1a0a0000000d49484452', 'hex'), 'not a copy of a shop'],
   ])('is refused when it is %s', async (_name, bytes, why) => {
-    const tablet = await emptyTablet();
+    const tablet = await emptyTablet(browser);
     await look(tablet, fileOf(bytes, '<b>list</b>.txt'));
     const said = await tablet.here.figure('restore-refused');
     expect(said).toContain(why);
@@ -204,7 +179,7 @@ describe('a file that is not whole', () => {
 });
 
 test('a file of another shop is pointed out, and left alone at a tap', async () => {
-  const tablet = await emptyTablet();
+  const tablet = await emptyTablet(browser);
   const { here } = tablet;
   await here.close('new-shop');
   await here.at('copy-age').waitFor();
@@ -227,7 +202,7 @@ describe('a browser without', () => {
         Reflect.deleteProperty(Navigator.prototype, 'canShare');
         Reflect.deleteProperty(Navigator.prototype, 'share');
       });
-    const from = await emptyTablet(withoutWays);
+    const from = await emptyTablet(browser, withoutWays);
     await from.here.close('new-shop');
     await from.here.at('copy-age').waitFor();
     await from.here.goTo('#/set-up/files');
@@ -235,7 +210,7 @@ describe('a browser without', () => {
     const text = await from.here.at('copy-text').inputValue();
     await from.here.tap('copy-text-all');
     expect(await from.here.figure('copy-age')).toContain('today');
-    const to = await emptyTablet(withoutWays);
+    const to = await emptyTablet(browser, withoutWays);
     await to.here.close('restore');
     await to.here.at('paste-way').locator('summary').click();
     await to.here.at('paste-text').fill(text);
@@ -249,7 +224,7 @@ describe('a browser without', () => {
   });
 
   test('workers, locks and folders still copies and restores', async () => {
-    const tablet = await emptyTablet((page) =>
+    const tablet = await emptyTablet(browser, (page) =>
       page.addInitScript(() => {
         for (const name of ['Worker', 'showDirectoryPicker']) Reflect.deleteProperty(globalThis, name);
         Reflect.deleteProperty(Navigator.prototype, 'locks');
@@ -269,7 +244,7 @@ describe('a browser without', () => {
 });
 
 test('a folder chosen once gets a copy at once and later ones by themselves, and is known after a restart', async () => {
-  const tablet = await emptyTablet((page) =>
+  const tablet = await emptyTablet(browser, (page) =>
     page.addInitScript(() => {
       // No person is here to choose one: a folder of the page's own file system stands in.
       const root = () => navigator.storage.getDirectory();
@@ -300,7 +275,7 @@ test('a folder chosen once gets a copy at once and later ones by themselves, and
 });
 
 test('the tablet copies its log by itself, tells of it on Day, and offers its own copies for a restore', async () => {
-  const tablet = await emptyTablet();
+  const tablet = await emptyTablet(browser);
   const { here, page } = tablet;
   await here.close('new-shop');
   await here.at('copy-age').waitFor();

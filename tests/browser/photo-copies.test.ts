@@ -1,9 +1,9 @@
 import { createHash } from 'node:crypto';
-import { readFile } from 'node:fs/promises';
 import { gunzipSync } from 'node:zlib';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { accessibilityFaults, launchBrowser, openPage, watchTroubles } from '../support/browser.ts';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { accessibilityFaults, launchBrowser, openPage } from '../support/browser.ts';
+import { emptyTablet, fileOf, passphrase, saved, saveSealed } from '../support/copy-hands.ts';
 import { makeUpTrays, setUpShop } from '../support/first-ten-minutes.ts';
 import { type Maker, maker } from '../support/maker.ts';
 import { file, turnedJpeg } from '../support/pictures.ts';
@@ -18,13 +18,6 @@ interface Shop {
   readonly whole: Buffer;
   readonly without: Buffer;
   readonly sealed: Buffer;
-}
-
-const passphrase = 'beech, plum and brass';
-
-async function saved(page: Page, press: () => Promise<void>): Promise<Buffer> {
-  const [download] = await Promise.all([page.waitForEvent('download'), press()]);
-  return readFile(await download.path());
 }
 
 /** The photos that a tablet keeps: the name of each, and the SHA-256 of its bytes by node:crypto. */
@@ -73,12 +66,7 @@ async function aShop(): Promise<Shop> {
   const whole = await saved(page, () => here.tap('save-copy'));
   await here.at('photos-in-no-file').waitFor({ state: 'detached' });
   expect(await accessibilityFaults(page)).toEqual([]);
-  await here.at('seal-way').locator('summary').click();
-  await here.at('passphrase').fill(passphrase);
-  await here.at('passphrase-again').fill(passphrase);
-  await here.tap('seal');
-  await here.at('recovery-words').waitFor();
-  const sealed = await saved(page, () => here.tap('words-written'));
+  const { sealed } = await saveSealed(here);
   const photos = await keptPhotos(page);
   expect(troubles).toEqual([]);
   await page.context().close();
@@ -90,17 +78,6 @@ beforeAll(async () => {
   shop = await aShop();
 });
 afterAll(() => browser.close());
-
-async function emptyTablet() {
-  const { page } = await openPage(browser, { url: 'about:blank' });
-  const troubles = watchTroubles(page, new URL(inject('appUrl')).origin);
-  await page.goto(inject('appUrl'));
-  const here = maker(page);
-  await here.at('restore').waitFor();
-  return { here, page, troubles };
-}
-
-const fileOf = (buffer: Buffer, name = 'copy.jsonl.gz') => ({ name, mimeType: 'application/gzip', buffer });
 
 async function expectPhotosShown({ here, page }: { here: Maker; page: Page }): Promise<void> {
   await here.at('restored-photos').filter({ hasText: '2 photos were added.' }).waitFor();
@@ -127,7 +104,7 @@ test('one file has the shop and its photos: zlib opens it, and says the same lin
 });
 
 test('it brings the photos to an empty tablet, which shows them, and brings none twice', async () => {
-  const tablet = await emptyTablet();
+  const tablet = await emptyTablet(browser);
   const { here, page } = tablet;
   await here.close('restore');
   await here.at('restore-file').setInputFiles(fileOf(shop.whole));
@@ -149,7 +126,7 @@ test('it brings the photos to an empty tablet, which shows them, and brings none
 });
 
 test('photos come later too: first a copy without, then one with them', async () => {
-  const tablet = await emptyTablet();
+  const tablet = await emptyTablet(browser);
   const { here, page } = tablet;
   await here.close('restore');
   await here.at('restore-file').setInputFiles(fileOf(shop.without));
@@ -168,7 +145,7 @@ test('photos come later too: first a copy without, then one with them', async ()
 });
 
 test('sealed, it does the same once it is opened', async () => {
-  const tablet = await emptyTablet();
+  const tablet = await emptyTablet(browser);
   const { here, page } = tablet;
   await here.close('restore');
   await here.at('restore-file').setInputFiles(fileOf(shop.sealed, 'copy.sealed'));
@@ -182,7 +159,7 @@ test('sealed, it does the same once it is opened', async () => {
 });
 
 test('cut in its photos it still brings the shop, and says what is damaged', async () => {
-  const tablet = await emptyTablet();
+  const tablet = await emptyTablet(browser);
   const { here, page } = tablet;
   await here.close('restore');
   await here.at('restore-file').setInputFiles(fileOf(shop.whole.subarray(0, shop.whole.length - 300)));
