@@ -1,6 +1,7 @@
 /** Finds the two programs that the hub starts, and installs them from Debian where that is wanted. */
 import { spawnSync } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync } from 'node:fs';
+import { installFromDebian } from '../debian.mjs';
 
 /** @typedef {{ broker: string, webServer: string }} Programs paths */
 
@@ -11,14 +12,20 @@ const packages = { broker: 'nats-server', webServer: 'caddy' };
 const versionWords = { broker: ['--version'], webServer: ['version'] };
 
 /**
- * Programs that were seen to start. HUB_NATS and HUB_CADDY, where set, are the only ones tried.
+ * Programs that were seen to start. HUB_NATS and HUB_CADDY, where set, are the only ones tried. Missing ones are installed
+ * where CI or INSTALL_HUB=1 asks for it.
  *
  * @throws {Error} that says what to do when one is missing
  * @returns {Programs}
  */
 export function findPrograms(env = process.env) {
   const missing = packagesMissing(present(env));
-  if (missing.length > 0) installFromDebian(missing, env);
+  if (missing.length > 0 && (env.CI || env.INSTALL_HUB === '1')) {
+    installFromDebian(missing, { alsoLike: true });
+    // Both would run as services of their own.
+    if (existsSync('/run/systemd/system'))
+      spawnSync('systemctl', ['disable', '--now', ...missing], { stdio: 'ignore' });
+  }
   const { broker, webServer } = present(env);
   if (broker && webServer) return { broker, webServer };
   throw new Error(
@@ -49,22 +56,4 @@ function present(env) {
     return tried.find((path) => spawnSync(path, versionWords[name], { stdio: 'ignore' }).status === 0);
   };
   return { broker: find('broker', env.HUB_NATS), webServer: find('webServer', env.HUB_CADDY) };
-}
-
-/** As root on Debian, where it is wanted (CI or INSTALL_HUB=1). @param {readonly string[]} names @param {NodeJS.ProcessEnv} env */
-function installFromDebian(names, env) {
-  const wanted = env.CI || env.INSTALL_HUB === '1';
-  const release = existsSync('/etc/os-release') ? readFileSync('/etc/os-release', 'utf8') : '';
-  if (!wanted || !/^ID(_LIKE)?=.*debian/m.test(release) || process.getuid?.() !== 0) return;
-  console.log(`Installing ${names.join(' and ')} from Debian …`);
-  const run = (/** @type {string} */ command, /** @type {string[]} */ ...args) =>
-    spawnSync(command, args, {
-      stdio: ['ignore', 'ignore', 'inherit'],
-      // Else the package would start services, one of them at port 80.
-      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive', RUNLEVEL: '1' },
-    });
-  const apt = (/** @type {string[]} */ ...args) => run('apt-get', '-o', 'DPkg::Lock::Timeout=600', ...args);
-  apt('update');
-  apt('install', '-y', '--no-install-recommends', ...names);
-  if (existsSync('/run/systemd/system')) run('systemctl', 'disable', '--now', ...names);
 }

@@ -1,7 +1,7 @@
 import { utf8ToBytes } from '@noble/hashes/utils.js';
 import { type Entry, type Link, linkOver } from '../domain/log/chain.ts';
 import { holdingOf } from '../domain/log/holding.ts';
-import type { RunHead } from '../domain/packed/packed-run.ts';
+import { isSameHead, type RunHead } from '../domain/packed/packed-run.ts';
 import { entryOfText } from '../domain/packed/text-entry.ts';
 import { usualLimits } from '../store/backup/backup-format.ts';
 import { lineReader } from '../store/backup/read-line.ts';
@@ -47,20 +47,9 @@ export function logBodyReader(): (content: Bytes, head: RunHead) => readonly Ent
     const areNumbered = entries.every(
       ({ event }, at) => event.station === head.station && event.seq === head.first + at,
     );
-    if (!areNumbered || !isSame(headOfEntries(entries), head)) throw new Error(unlikeHead);
+    if (!areNumbered || !isSameHead(headOfEntries(entries), head)) throw new Error(unlikeHead);
     return entries;
   };
 }
 
 export const unlikeHead = 'it does not say what its head says';
-
-export function isSame(a: RunHead, b: RunHead): boolean {
-  return (
-    a.station === b.station &&
-    a.first === b.first &&
-    a.entries === b.entries &&
-    a.prev === b.prev &&
-    a.link === b.link &&
-    a.sum === b.sum
-  );
-}

@@ -3,7 +3,7 @@ import type { Entry } from '../domain/log/chain.ts';
 import { holdingOf } from '../domain/log/holding.ts';
 import { readEntry } from '../domain/log/read-entry.ts';
 import { mostInRun } from '../domain/packed/pack-run.ts';
-import type { PackedRun, RunHead } from '../domain/packed/packed-run.ts';
+import { isSameHead, type PackedRun, type RunHead } from '../domain/packed/packed-run.ts';
 import { soundRuns } from '../domain/packed/sound-runs.ts';
 import { headOfRun } from '../domain/packed/stretch.ts';
 import { entriesOf } from '../domain/packed/unpack-run.ts';
@@ -12,7 +12,7 @@ import { greatestNumbers } from '../store/backup/beyond-reason.ts';
 import { parseLine, problemOf } from '../store/backup/read-line.ts';
 import type { Bytes } from '../store/backup/sealing-keys.ts';
 import { type Pack, packOf, readPack } from '../store/pack.ts';
-import { isSame, unlikeHead } from './log-body.ts';
+import { unlikeHead } from './log-body.ts';
 
 /** A run: a line of JSON with all of its pack (`store/pack.ts`) but the bytes, and the bytes. */
 export function packBody(run: PackedRun): Uint8Array {
@@ -35,7 +35,7 @@ export function packBodyReader(): (content: Bytes, head: RunHead) => ReadPackBod
     const bytes = content.slice(end + 1).buffer;
     const read = readPack(typeof said === 'object' ? { ...said, bytes } : undefined);
     if (!read) throw new Error('a run is not as it was written');
-    if (read.run.entries > mostInRun || !isSame(headOfRun(read.run), head)) throw new Error(unlikeHead);
+    if (read.run.entries > mostInRun || !isSameHead(headOfRun(read.run), head)) throw new Error(unlikeHead);
     return isSound(read.run) ? read : { entries: judged(read.run, judge) };
   };
 }

@@ -2,7 +2,7 @@ import type { ShopEvent } from '../domain/log/event.ts';
 import type { LogEvent } from '../domain/log/read-event.ts';
 import { type ReadEvent, readEvent } from '../domain/log/read-event.ts';
 import { eventTexts } from '../domain/packed/event-texts.ts';
-import type { PackedRun, RunHead } from '../domain/packed/packed-run.ts';
+import { isSameHead, type PackedRun } from '../domain/packed/packed-run.ts';
 import { piecesOf } from '../domain/packed/shape.ts';
 import { type Subject, subjectsOf } from './event-record.ts';
 import type { Damaged, Reading } from './log-store.ts';
@@ -20,18 +20,7 @@ export interface SealedRun {
 /** Opens a sealed run; undefined when it is not as it was written. */
 export function openSealed({ record, pack }: SealedRun): PackedRun | undefined {
   const run = openPack(pack);
-  return run && sameHead(run, record.run) ? run : undefined;
-}
-
-function sameHead(a: RunHead, b: RunHead): boolean {
-  return (
-    a.station === b.station &&
-    a.first === b.first &&
-    a.entries === b.entries &&
-    a.prev === b.prev &&
-    a.link === b.link &&
-    a.sum === b.sum
-  );
+  return run && isSameHead(run, record.run) ? run : undefined;
 }
 
 /** The events of a sealed run from the number `from` on (as numbered here). */

@@ -8,12 +8,12 @@ import { join } from 'node:path';
 import { DiscardPolicy, jetstreamManager, RetentionPolicy, StorageType } from '@nats-io/jetstream';
 import { nkeyAuthenticator, nkeys } from '@nats-io/nats-core';
 import { connect } from '@nats-io/transport-node';
+import { findPrograms } from '../../.ci/hub/programs.mjs';
 import type { Exchange } from '../../src/replication/exchange.ts';
 import { openNatsExchange } from '../../src/replication/nats-exchange.ts';
 import { nkeySeed } from '../../src/replication/nkey-seed.ts';
 import { type Seat, type ShopKey, seatLetters, seatSeedOf } from '../../src/replication/shop-key.ts';
 import { inboxOf, streamOf } from '../../src/replication/subjects.ts';
-import { findBroker } from './find-broker.mjs';
 
 export interface Broker {
   /** Where its WebSocket listens, without TLS. */
@@ -96,7 +96,7 @@ interface BrokerOptions {
 }
 
 export async function startBroker({ shop, key, anyOrigin = false }: BrokerOptions): Promise<Broker> {
-  const path = findBroker();
+  const { broker: path } = findPrograms();
   const folder = mkdtempSync(join(tmpdir(), 'tallywright-broker-'));
   const ports = { tcp: await freePort(), webSocket: await freePort() };
   const adminSeed = new Uint8Array(32).fill(5);

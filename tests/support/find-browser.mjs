@@ -1,8 +1,9 @@
 /** Finds a Chromium to test with, and as a last resort fetches one; a run without a browser is an error, never a skip. */
-import { execFileSync, spawnSync } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
+import { installFromDebian } from '../../.ci/debian.mjs';
 import { browserFlags } from './browser-flags.mjs';
 
 const lastResort = { name: '@sparticuz/chromium', version: '143.0.4' };
@@ -86,16 +87,8 @@ function playwrightBrowser() {
 /** On Debian as root, where it is wanted (CI or INSTALL_BROWSER=1). Ubuntu's package is only a pointer to snap. */
 function debianBrowser() {
   const wanted = process.env.CI || process.env.INSTALL_BROWSER === '1';
-  const release = existsSync('/etc/os-release') ? readFileSync('/etc/os-release', 'utf8') : '';
-  if (!wanted || !/^ID=debian$/m.test(release) || process.getuid?.() !== 0) return [];
-  console.log('Installing Chromium from Debian …');
-  const apt = (/** @type {string[]} */ ...args) =>
-    spawnSync('apt-get', ['-o', 'DPkg::Lock::Timeout=600', ...args], {
-      stdio: ['ignore', 'ignore', 'inherit'],
-      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
-    });
-  apt('update');
-  apt('install', '-y', '--no-install-recommends', 'chromium');
+  if (!wanted) return [];
+  installFromDebian(['chromium']);
   return ['/usr/bin/chromium'].filter(existsSync);
 }
 

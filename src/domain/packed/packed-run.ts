@@ -33,6 +33,17 @@ export const runHeadSchema = v.object({
 });
 export type RunHead = Readonly<v.InferOutput<typeof runHeadSchema>>;
 
+export function isSameHead(a: RunHead, b: RunHead): boolean {
+  return (
+    a.station === b.station &&
+    a.first === b.first &&
+    a.entries === b.entries &&
+    a.prev === b.prev &&
+    a.link === b.link &&
+    a.sum === b.sum
+  );
+}
+
 /** Texts that the events of a run share; the tray facts, days and persons as JSON. */
 interface Dictionaries {
   readonly shapes: readonly string[];
