@@ -41,9 +41,6 @@ export interface ReplicaDesk {
   readonly status: ReadonlySignal<ReplicaStatus>;
   /** Messages that were set aside since the app was opened, with why. */
   readonly setAside: ReadonlySignal<readonly SetAside[]>;
-  /** Whether photos are to go too. Not heeded yet: no photos do. */
-  readonly photos: ReadonlySignal<boolean>;
-  readonly setPhotos: (wanted: boolean) => Promise<void>;
   /** Joins, and keeps what is needed for good. `mayInvite` keeps the key of the shop, too. */
   readonly join: (invited: Invited, how: { readonly mayInvite: boolean }) => Promise<JoinResult>;
   /** Leaves off for good. The log stays as it is, here and there. */
@@ -89,7 +86,6 @@ export async function openReplica({
 }: ReplicaParts): Promise<ReplicaDesk> {
   const kept = signal(readJoined(await loadJoined().catch(() => undefined)) ?? null);
   const joined = signal<JoinedTo | null>(null);
-  const photos = signal(true);
   const status = signal<ReplicaStatus>({ kind: 'off' });
   const setAside = signal<readonly SetAside[]>([]);
   let worker: ReturnType<StartReplicaWorker> | undefined;
@@ -124,7 +120,6 @@ export async function openReplica({
 
   const stopShowing = effect(() => {
     const now = kept.value;
-    photos.value = now?.photos ?? true;
     joined.value = now && {
       address: now.address,
       shop: now.shop,
@@ -159,11 +154,6 @@ export async function openReplica({
     joined,
     status,
     setAside,
-    photos,
-    async setPhotos(wanted) {
-      const now = kept.peek();
-      if (now) await keep({ ...now, photos: wanted });
-    },
     async join(invited, { mayInvite }) {
       if (kept.peek()) return { kind: 'joined-before' };
       const invitation = await invitationIn(invited);

@@ -1,6 +1,6 @@
 import type { Bytes } from '../store/backup/sealing-keys.ts';
 
-/** Where among the messages of a seat one lies: what was written lately, runs that it was folded into, and photos. */
+/** Where among the messages of a seat one lies: what was written lately and runs that it was folded into. */
 export type Lane = 'ev' | 'run.1' | 'run.2' | 'run.3';
 
 /** A message as it is handed to the broker, which understands nothing of it but where it belongs. */

@@ -18,7 +18,6 @@ const joinedSchema = v.object({
   seed: bytes(32),
   events: v.instance(CryptoKey),
   key: v.nullable(bytes(16)),
-  photos: v.boolean(),
 });
 export type Joined = Readonly<v.InferOutput<typeof joinedSchema>>;
 

@@ -41,7 +41,7 @@ async function join({
     if (!seat) return notJoined({ kind: 'no-seat' });
     const { address, shop, key } = invitation;
     const keys = { seed: await seatSeedOf(key, seat), events: await eventsKeyOf(key) };
-    const joined = { address, shop, seat, tablet, ...keys, key: mayInvite ? key : null, photos: true };
+    const joined = { address, shop, seat, tablet, ...keys, key: mayInvite ? key : null };
     return { kind: 'joined', joined };
   } catch (error) {
     return notJoined(

@@ -23,8 +23,7 @@ export function fakeReplica(answer: JoinResult = { kind: 'joined' }) {
   const asked: { invited: Invited; mayInvite: boolean }[] = [];
   const said: string[] = [];
   const desk: ReplicaDesk = {
-    ...{ joined, status, setAside, photos: signal(true) },
-    setPhotos: async () => undefined,
+    ...{ joined, status, setAside },
     async join(invited, { mayInvite }) {
       asked.push({ invited, mayInvite });
       if (answer.kind === 'joined') joined.value = { address, shop: invitation.shop, seat: 'B', mayInvite };
