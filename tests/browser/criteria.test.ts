@@ -104,6 +104,12 @@ test('a second that was reworked is raised where it is in the hand, and lowered 
   await tap('undo');
   await at('stage-grade').waitFor();
   expect(await hands.left()).toBe(1);
+  // Undo, put back, raise and what leaves the tray stand in one row.
+  await at('put-back').waitFor();
+  await at('bench-raise').waitFor();
+  expect(await page.evaluate(() => document.documentElement.scrollHeight - innerHeight)).toBeLessThanOrEqual(
+    0,
+  );
 
   await openTray(code);
   await tap('raise-open');

@@ -43,7 +43,7 @@ async function atWork() {
   const code = await demoTray(hands);
   await hands.workOn('kit-parts', code);
   await hands.tap('pass');
-  expect(await hands.left()).toBe(9);
+  await expect.poll(hands.left).toBe(9);
   await markPage(page);
   return { page, troubles, hands, code };
 }
@@ -116,7 +116,7 @@ describe('a new version', () => {
     await aVersionWaits(page);
     await page.waitForTimeout(400);
     await hands.tap('pass');
-    expect(await hands.left()).toBe(8);
+    await expect.poll(hands.left).toBe(8);
     expect(await isSame(page)).toBe(true);
 
     await hands.goTo('#/day');
@@ -125,7 +125,7 @@ describe('a new version', () => {
     await hands.at('update-arrived').filter({ hasText: 'Now version 9.9.9.' }).waitFor();
     await hands.close('update-arrived-close');
     await hands.workOn('kit-parts', code);
-    expect(await hands.left()).toBe(8);
+    await expect.poll(hands.left).toBe(8);
     await expectVersion(hands, '9.9.9');
     await page.reload();
     await expectVersion(hands, '9.9.9');
@@ -144,7 +144,7 @@ describe('a new version', () => {
     await expectVersion(hands, '9.9.9');
     await hands.at('update-arrived').waitFor();
     await hands.workOn('kit-parts', code);
-    expect(await hands.left()).toBe(9);
+    await expect.poll(hands.left).toBe(9);
     await page.context().close();
   });
 
@@ -157,7 +157,7 @@ describe('a new version', () => {
     await second.hands.at('update-offer').waitFor();
     expect(await isSame(page)).toBe(true);
     await expectVersion(second.hands, ownVersion);
-    expect(await hands.left()).toBe(9);
+    await expect.poll(hands.left).toBe(9);
     await page.context().close();
   });
 });
@@ -175,7 +175,7 @@ describe('two windows', () => {
       .filter({ hasText: 'Another window is in mid-work: Bench' })
       .waitFor();
     await hands.tap('pass');
-    expect(await hands.left()).toBe(8);
+    await expect.poll(hands.left).toBe(8);
     expect(await isSame(page)).toBe(true);
     // The stage is left: nothing stands in the way any more, both windows come to the new version, each loaded once.
     await hands.goTo('#/trays');
@@ -222,7 +222,7 @@ describe('two windows', () => {
     });
     await isLoadedAnew(second.page);
     await hands.tap('pass');
-    expect(await hands.left()).toBe(8);
+    await expect.poll(hands.left).toBe(8);
     expect(await isSame(page)).toBe(true);
     // The host has it no longer, and the browser's own cache, which may hold it, is not to be relied on.
     await (await page.context().newCDPSession(page)).send('Network.clearBrowserCache');
@@ -232,7 +232,7 @@ describe('two windows', () => {
     await isLoadedAnew(page);
     await expectVersion(hands, '9.9.9');
     await hands.workOn('kit-parts', code);
-    expect(await hands.left()).toBe(8);
+    await expect.poll(hands.left).toBe(8);
     await page.context().close();
   });
 });
@@ -302,7 +302,7 @@ describe('an update that is broken on its way', () => {
     await isLoadedAnew(page);
     await walkAll(hands);
     await hands.workOn('kit-parts', code);
-    expect(await hands.left()).toBe(9);
+    await expect.poll(hands.left).toBe(9);
     await page.context().close();
   });
 });

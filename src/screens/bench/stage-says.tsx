@@ -20,8 +20,7 @@ export const StageSays = ({ refusal, caution }: StageSaysProps) => {
   const session = useSession();
   const { registers } = useShop();
   const now = Math.max(useNow(), session.now());
-  const said = session.acts.value.at(-1)?.events ?? [];
-  const last = said.at(-1);
+  const last = session.acts.value.flatMap(({ events }) => events).findLast(({ kind }) => kind !== 'set-up');
   const undone = last?.kind === 'voided';
   return (
     <>

@@ -14,10 +14,10 @@ export interface LastActProps {
 /** The last act in words, at a fixed place; it never hides by itself. */
 export const LastAct = ({ label, text, ago, testId }: LastActProps) => (
   <p class="last-act" data-testid={testId}>
-    <span class="last-act-label">{label}</span>
-    <span class="last-act-text">
-      {text}
-      {ago && <span class="last-act-ago"> · {ago}</span>}
+    <span class="last-act-label">
+      {label}
+      {ago && `, ${ago}`}:
     </span>
+    <span class="last-act-text">{text}</span>
   </p>
 );
