@@ -72,7 +72,7 @@ export async function openTwoCopies(parts: TwoCopiesParts): Promise<TwoCopies> {
       }
       if (marks.isSuspect() && !freshened) {
         freshened = true;
-        void store.freshen().catch(() => {
+        void Promise.all([store.freshen(), twin.freshen()]).catch(() => {
           freshened = false;
         });
       }

@@ -47,6 +47,7 @@ export function memoryTwin(journal: MemoryJournal = emptyJournal()): Twin {
     async settleAct(act) {
       ifOpen().settled.add(act);
     },
+    freshen: async () => undefined,
     heads: async () => [...ifOpen().entries.values()].map((text) => headOfEntry(JSON.parse(text))),
     async parcel(heads) {
       const { entries } = ifOpen();

@@ -9,6 +9,7 @@ export function noTwin(): Twin {
     add: refuse,
     keepAct: refuse,
     settleAct: refuse,
+    freshen: async () => undefined,
     heads: async () => [],
     parcel: async () => ({ runs: [], entries: [] }),
     close: () => undefined,

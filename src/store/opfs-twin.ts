@@ -24,6 +24,8 @@ export function opfsTwin({ ask, close }: FilesWorker): Twin {
     },
     keepAct: (act) => ask('keep-act', { json: JSON.stringify(act) }),
     settleAct: (act) => ask('settle-act', { act }),
+    // What is taken here was flushed.
+    freshen: async () => undefined,
     heads: () => ask('heads', {}),
     async parcel(heads) {
       const runs: PackedRun[] = [];

@@ -12,12 +12,15 @@ export interface RingPart {
   readonly number: number;
   readonly holding: Holding;
   readonly lines: readonly string[];
+  /** How many times it was written again. */
+  readonly again: number;
   /** Where it lies, and what lies there. */
   readonly key: string;
   readonly raw: string;
 }
 
-const headSchema = v.object({ ...holdingSchema.entries, number: v.pipe(v.number(), v.safeInteger()) });
+const count = v.pipe(v.number(), v.safeInteger());
+const headSchema = v.object({ ...holdingSchema.entries, number: count, again: v.optional(count, 0) });
 
 /**
  * The newest lines in the small storage of the browser, those of each tap under a key of their own: a tap is one short
@@ -40,10 +43,12 @@ export function tailRing(storage: SmallStorage, name: string) {
 
   function read(): readonly RingPart[] {
     if (known && isKnown(known)) return known;
+    const lost = new Map((known ?? []).map((part) => [part.key, part.raw]));
     const keys = Array.from({ length: mostLines }, (_, number) => keyOf(number));
     known = keys
       .flatMap((key) => {
-        const raw = storage.getItem(key);
+        // What nobody has overwritten and is not there was taken away with the disk: this window knows it still.
+        const raw = storage.getItem(key) ?? lost.get(key);
         return raw ? readPart(key, raw) : [];
       })
       .toSorted((a, b) => a.number - b.number);
@@ -55,17 +60,35 @@ export function tailRing(storage: SmallStorage, name: string) {
     if (storage.getItem(key) !== raw) throw new Error('the storage keeps nothing');
   }
 
+  const rawOf = ({ number, holding, lines, again }: Omit<RingPart, 'key' | 'raw'>) =>
+    [JSON.stringify({ number, ...holding, ...(again > 0 && { again }) }), ...lines].join('\n');
+
   return {
     /** The oldest first. */
     parts: read,
+    /**
+     * Writes all of it again, each part a little different: a browser lets go what it could not write to a full disk, tells
+     * nobody, shows it as there all the same, and writes again only what has changed.
+     */
+    freshen(): void {
+      known = read().map((part) => {
+        // What was changed stays as it is, to be looked at.
+        if (part.number === 0) return part;
+        const next = { ...part, again: part.again + 1 };
+        const fresh = { ...next, raw: rawOf(next) };
+        put(fresh.key, fresh.raw);
+        return fresh;
+      });
+    },
     /** @param holding what all amount to with these lines */
     add(lines: readonly string[], holding: Holding): void {
       const before = read();
       const number = (before.at(-1)?.number ?? 0) + 1;
       const key = keyOf(number);
-      const raw = [JSON.stringify({ number, ...holding }), ...lines].join('\n');
+      const part = { number, holding, lines, again: 0 };
+      const raw = rawOf(part);
       put(key, raw);
-      const all = [...before.filter((old) => old.key !== key), { number, holding, lines, key, raw }];
+      const all = [...before.filter((old) => old.key !== key), { ...part, key, raw }];
       known = newest(all);
       for (const old of all.slice(0, all.length - known.length)) put(old.key, '');
     },
@@ -76,10 +99,10 @@ export function tailRing(storage: SmallStorage, name: string) {
 function readPart(key: string, raw: string): RingPart {
   const [head = '', ...lines] = raw.split('\n');
   try {
-    const { number, ...holding } = v.parse(headSchema, JSON.parse(head));
-    return { number, holding, lines, key, raw };
+    const { number, again, ...holding } = v.parse(headSchema, JSON.parse(head));
+    return { number, holding, lines, again, key, raw };
   } catch {
-    return { number: 0, holding: emptyHolding, lines, key, raw };
+    return { number: 0, holding: emptyHolding, lines, again: 0, key, raw };
   }
 }
 

@@ -119,6 +119,9 @@ export function tailTwin(storage: SmallStorage, name: string): Twin {
     async settleAct(act) {
       addNote(tailLine(settledLine(act)));
     },
+    async freshen() {
+      if (!closed) ring.freshen();
+    },
     heads: async () => entriesIn(read().lines).map(headOfEntry),
     async parcel(heads) {
       const wanted = new Set(heads.map(({ link }) => link));

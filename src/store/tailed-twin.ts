@@ -38,6 +38,7 @@ export function tailedTwin({ journal, tail }: { journal: Twin; tail: Twin }): Tw
       await perhaps(tail.settleAct(act));
       await journal.settleAct(act);
     },
+    freshen: () => tail.freshen(),
     heads: journal.heads,
     parcel: journal.parcel,
     close() {

@@ -32,6 +32,8 @@ export interface Twin {
   readonly keepAct: (act: Act) => Promise<void>;
   /** The act of this name is in the store, or was given up by the person. It is never unsettled again. */
   readonly settleAct: (act: string) => Promise<void>;
+  /** Writes again what may not have got to the disk while that failed. */
+  readonly freshen: () => Promise<void>;
   /** What it had at the last look and what was added here since: a head for each run, and for each single entry one. */
   readonly heads: () => Promise<readonly RunHead[]>;
   /** What it has under these heads, as it was written; what it has not, or is no longer sound, is left out. */

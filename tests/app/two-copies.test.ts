@@ -275,18 +275,26 @@ describe('a store in doubt', () => {
 
   test('begins new files once, and is believed again after a start that found it whole', async () => {
     const tablet = await tabletWith41();
-    let freshened = 0;
+    let [freshened, twinFreshened] = [0, 0];
     const counting = (store: LogStore): LogStore => ({
       ...store,
       freshen: async () => {
         freshened += 1;
       },
     });
-    const app = await start(tablet, { store: counting });
+    const app = await start(tablet, {
+      store: counting,
+      twin: (twin) => ({
+        ...twin,
+        freshen: async () => {
+          twinFreshened += 1;
+        },
+      }),
+    });
     app.net.doubt();
     await app.tap();
     await app.tap();
-    expect(freshened).toBe(1);
+    expect([freshened, twinFreshened]).toEqual([1, 1]);
     app.log.close();
     const next = await start(tablet);
     expect([next.state.value.suspect, next.marks.isSuspect()]).toEqual([false, false]);

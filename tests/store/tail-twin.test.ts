@@ -128,6 +128,31 @@ describe('a tail', () => {
     expect(await linksOfTwin(later)).toEqual(links.slice(20, 330));
   });
 
+  test('gives the storage again what it lost from under the window, with the next tap', async () => {
+    const { kept, twin } = aTail();
+    for (const entry of long.slice(0, 5)) await twin.add(loose([entry]));
+    kept.clear();
+    expect(await linksOfTwin(twin)).toEqual(links.slice(0, 5));
+    await twin.freshen();
+    await twin.add(loose(long.slice(5, 6)));
+    const later = aTail(kept).twin;
+    expect(await linksOfTwin(later)).toEqual(links.slice(0, 6));
+    expect((await later.look()).holding).toEqual(holdingOf(links.slice(0, 6)));
+  });
+
+  test('that is freshened writes each part in another way, with the same in it, and leaves a changed one', async () => {
+    const { kept, keyWith, twin } = aTail();
+    for (const entry of long.slice(0, 4)) await twin.add(loose([entry]));
+    kept.set(keyWith(links[1]), 'no part at all');
+    const before = new Map(kept);
+    const after = aTail(kept).twin;
+    for (const _ of ['first', 'second']) await after.freshen();
+    const same = [...kept].filter(([key, text]) => before.get(key) === text);
+    expect(same.map(([, text]) => text)).toEqual(['no part at all']);
+    expect(await linksOfTwin(aTail(kept).twin)).toEqual([links[0], links[2], links[3]]);
+    expect((await aTail(kept).twin.look()).holding).toEqual(holdingOf(links.slice(0, 4)));
+  });
+
   test('in a storage that is full, or keeps nothing, takes nothing for kept', async () => {
     const full = {
       getItem: () => null,
