@@ -1,6 +1,7 @@
 /** What the shop does beside the window once the first screen has had its time; its code comes then. */
 import { computed, type ReadonlySignal } from '@preact/signals';
 import { shellWords } from '../words/shell-words.ts';
+import { tellOfHands } from './hands.ts';
 import type { Opening } from './opening.ts';
 import { openReplica, type ReplicaDesk } from './replica.ts';
 import { systemTimer as timer } from './saver.ts';
@@ -18,6 +19,7 @@ const [untilNamed, untilCopied] = [1000, 10_000];
 /** `openAnew` opens the shop again, under the station that its store has now. */
 export function atLeisure(opening: ReadonlySignal<Opening>, openAnew: () => Promise<void>): Leisure {
   const storeIn = (now: Opening) => (now.kind === 'open' ? now.store : null);
+  tellOfHands();
   sealNowAndThen({ timer, store: () => storeIn(opening.peek()) });
 
   let cancelNaming = () => {};

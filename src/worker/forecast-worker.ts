@@ -2,6 +2,7 @@
 import { buffersOfRuns } from '../domain/plan/forecast/runs.ts';
 import { forecastServer } from '../domain/plan/forecast/serve-forecast.ts';
 import type { FromForecastWorker, ToForecastWorker } from './forecast-protocol.ts';
+import { handsChannel, makingWay } from './making-way.ts';
 
 const worker = globalThis as unknown as DedicatedWorkerGlobalScope;
 const say = (message: FromForecastWorker, handOver: readonly ArrayBuffer[] = []) =>
@@ -11,13 +12,17 @@ const say = (message: FromForecastWorker, handOver: readonly ArrayBuffer[] = [])
 const { port1, port2 } = new MessageChannel();
 let go = () => {};
 port1.onmessage = () => go();
-const server = forecastServer(
-  () =>
+const way = makingWay({
+  turn: () =>
     new Promise((resolve) => {
       go = resolve;
       port2.postMessage(null);
     }),
-);
+  now: () => performance.now(),
+  sleep: (ms) => new Promise((resolve) => setTimeout(resolve, ms)),
+});
+if (typeof BroadcastChannel !== 'undefined') new BroadcastChannel(handsChannel).onmessage = way.touched;
+const server = forecastServer(way.turn);
 
 worker.addEventListener('message', ({ data }: MessageEvent<ToForecastWorker>) => {
   switch (data.kind) {
