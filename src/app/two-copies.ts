@@ -89,6 +89,8 @@ export async function openTwoCopies(parts: TwoCopiesParts): Promise<TwoCopies> {
       const missing = Math.max(0, most - found.entries);
       change({ twin: found.reach, missing, putBack: state.value.putBack + found.putBack });
       if (missing === 0) await noteMark(found.entries);
+      // Where the store has lost something the small storage may have, too.
+      if (found.putBack > 0) await twin.freshen().catch(() => undefined);
       if (found.putBack > 0 || found.renewed) onHealed({ renewed: found.renewed });
     } catch {
       change({ twin: 'failed' });
