@@ -6,13 +6,14 @@ import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { contentSecurityPolicy } from './.ci/content-security-policy.mjs';
 import { licencesOfParts } from './.ci/licences.mjs';
+import { isShared, sharedParts } from './.ci/shared-parts.mjs';
 
 const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8'));
 /** Set to try an update out. */
 const trialVersion = process.env.APP_VERSION;
 // It then shares no script with the real one: the hardest case for a window that runs the other.
-const named =
-  trialVersion === undefined ? 'assets/[name]-[hash].js' : `assets/[name]-[hash]-${trialVersion}.js`;
+const named = ({ name }: { readonly name: string }) =>
+  `assets/${isShared(name) ? 'shared' : name}-[hash]${trialVersion === undefined ? '' : `-${trialVersion}`}.js`;
 let builtInto = 'dist';
 
 /**
@@ -137,15 +138,13 @@ export default defineConfig({
     rolldownOptions: {
       input: { index: 'index.html', rescue: 'src/rescue/rescue.ts' },
       output: {
-        entryFileNames: ({ name }) => (name === 'rescue' ? 'rescue.js' : named),
+        entryFileNames: (chunk) => (chunk.name === 'rescue' ? 'rescue.js' : named(chunk)),
         chunkFileNames: named,
         // The first screen lists the sheets of all parts: names beside the digests would be a third of a kilobyte.
         assetFileNames: ({ names: [name = ''] }) =>
           name.endsWith('.css') ? 'assets/sheet-[hash][extname]' : 'assets/[name]-[hash][extname]',
         comments,
-        // The first screen, with all that it imports, is one file: several are larger once they are compressed, and
-        // parts import from it what they share with it.
-        codeSplitting: { groups: [{ name: 'index', test: /src\/main[.]tsx$/ }] },
+        codeSplitting: sharedParts(resolve('src/main.tsx')),
       },
     },
   },

@@ -10,6 +10,7 @@ const gates = {
   layers: 'node .ci/check-layers.mjs',
   'unused code': 'knip --config .ci/knip.json',
   build: 'vite build --logLevel warn',
+  parts: 'node .ci/check-parts.mjs',
   size: 'size-limit --config .ci/size-limit.mjs',
 };
 
