@@ -42,6 +42,13 @@ export const tabletsWords = {
   go: 'Join',
   going: 'Joining …',
   joined: 'Joined. What the others have comes in now.',
+  nothingThere:
+    'Joined, and nothing is there yet. Join with the tablet that has the shop, or set the shop up here: close this and begin.',
+  arriving: 'The shop comes in …',
+  arrived: 'The shop has come in',
+  arrivedHelp: (stages: number, trays: number) =>
+    `${stages === 1 ? '1 stage' : `${wholeNumber(stages)} stages`}, ${trays === 1 ? '1 tray' : `${wholeNumber(trays)} trays`} in work. What is tapped here shows on the other tablets, and theirs here.`,
+  understood: 'Good',
   problems: {
     'no-invitation': 'This invites to nothing.',
     'joined-before': 'This tablet has joined a shop already: leave that first.',
