@@ -8,6 +8,9 @@ export type Invited =
 /** Whether a text that was read invites to a shop. */
 export const isJoiningLink = (text: string): boolean => readJoiningLink(text) !== undefined;
 
+/** The name of the shop that a link invites to. */
+export const shopInvitedTo = (link: string): string | undefined => readJoiningLink(link)?.shop;
+
 /** The list of words is long: it comes when a person uses them. */
 export const shopWords = () => import('../replication/shop-words.ts');
 

@@ -5,14 +5,14 @@ import type { ReplicaStatus, SetAside } from '../replication/replica-status.ts';
 import { forgetJoined, keepJoined, loadJoined } from '../store/kept-replica.ts';
 import { newId } from '../store/new-id.ts';
 import type { FromReplica, NotJoined } from '../worker/replica-protocol.ts';
-import { type Invited, invitationOf, isJoiningLink, shopWords } from './invited.ts';
+import { type Invited, invitationOf, isJoiningLink, shopInvitedTo, shopWords } from './invited.ts';
 import type { Locks } from './one-at-a-time.ts';
 import { type OneWindow, oneWindow } from './one-window.ts';
 import { replicaRunner, type StartReplicaWorker, takeSeatInWorker } from './replica-runner.ts';
 import { replicaWindows, type SaidOfReplica } from './replica-windows.ts';
 import type { Timer } from './saver.ts';
 
-export { type Invited, isJoiningLink, type ReplicaStatus, type SetAside };
+export { type Invited, isJoiningLink, type ReplicaStatus, type SetAside, shopInvitedTo };
 
 export type JoinResult =
   | { readonly kind: 'joined' }

@@ -64,6 +64,14 @@ export const tabletsWords = {
     full: 'The disk of the PC is full.',
   },
 
+  worksAlone: 'This tablet works on by itself: its taps are saved on it, and go nowhere else.',
+  joinWithNewKey:
+    'If the shop has a new key, leave below and join with the new sign: all that was tapped here goes along.',
+  otherInvitation: 'This invites to a shop under another key',
+  otherInvitationHelp:
+    'This tablet has joined under an older one. If your shop has a new key, leave the old one and join with this: the records stay, and all that was tapped here goes along.',
+  joinAnew: 'Leave the old one and join anew',
+
   standing: 'How it stands',
   status: {
     off: 'Not running in this window',
