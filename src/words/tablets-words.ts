@@ -14,6 +14,7 @@ export const tabletsWords = {
   join: 'Join other tablets',
   joinDetail: 'With the sign of the shop’s PC or of another tablet',
   joinClose: 'Not now',
+  close: 'Close',
   scan: 'Scan the sign',
   scanHelp: 'Hold the sign of the PC or of another tablet before the camera.',
   noSign: 'That is a sign of another kind.',
@@ -69,7 +70,7 @@ export const tabletsWords = {
     'If the shop has a new key, leave below and join with the new sign: all that was tapped here goes along.',
   otherInvitation: 'This invites to a shop under another key',
   otherInvitationHelp:
-    'This tablet has joined under an older one. If your shop has a new key, leave the old one and join with this: the records stay, and all that was tapped here goes along.',
+    'This tablet has joined under a different one. If your shop has a new key, leave the old one and join with this: the records stay, and all that was tapped here goes along.',
   joinAnew: 'Leave the old one and join anew',
 
   standing: 'How it stands',

@@ -43,7 +43,7 @@ export const JoinButton = () => {
         <Sheet
           title={words.join}
           shape="whole"
-          closeLabel={words.joinClose}
+          closeLabel={desk.joined.value ? words.close : words.joinClose}
           onClose={close}
           testId="join-sheet"
         >
