@@ -144,4 +144,16 @@ test('of two windows of a tablet one meets the others, both show how it stands, 
   await untilSame([second, other], (entries) => entries >= before + 2);
   await second.hand.workOn('kit-parts', code);
   expect(await leftOn(second)).toBe('22');
+
+  // One that says nothing any more, as if it were frozen, loses the lock that it holds, and leaves the work to the next.
+  const third = await first.page.context().newPage();
+  await third.goto(`${host.url}#/set-up/tablets`);
+  await standing({ page: third }, 'up-to-date').waitFor();
+  expect(replicaWorkers(third)).toEqual([]);
+  await page.evaluate(() => {
+    BroadcastChannel.prototype.postMessage = () => undefined;
+  });
+  await expect.poll(() => replicaWorkers(third).length, { timeout: 120_000 }).toBe(1);
+  await expect.poll(() => replicaWorkers(page).length, { timeout: 20_000 }).toBe(0);
+  await standing({ page: third }, 'up-to-date').waitFor();
 });
