@@ -1,23 +1,18 @@
-import { effect, type ReadonlySignal, signal } from '@preact/signals';
+import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import { type Joined, readJoined } from '../replication/joined.ts';
-import {
-  type Invitation,
-  joiningLink,
-  readInvitation,
-  readJoiningLink,
-} from '../replication/joining-link.ts';
+import { joiningLink } from '../replication/joining-link.ts';
 import type { ReplicaStatus, SetAside } from '../replication/replica-status.ts';
 import { forgetJoined, keepJoined, loadJoined } from '../store/kept-replica.ts';
 import { newId } from '../store/new-id.ts';
-import type { FromReplica, NotJoined, ToReplica } from '../worker/replica-protocol.ts';
+import type { FromReplica, NotJoined } from '../worker/replica-protocol.ts';
+import { type Invited, invitationOf, isJoiningLink, shopInvitedTo, shopWords } from './invited.ts';
+import type { Locks } from './one-at-a-time.ts';
+import { type OneWindow, oneWindow } from './one-window.ts';
+import { replicaRunner, type StartReplicaWorker, takeSeatInWorker } from './replica-runner.ts';
+import { replicaWindows, type SaidOfReplica } from './replica-windows.ts';
 import type { Timer } from './saver.ts';
 
-export type { ReplicaStatus, SetAside };
-
-/** What a person has: the link of an invitation, or the parts of one, the key in words. */
-export type Invited =
-  | { readonly link: string }
-  | { readonly address: string; readonly shop: string; readonly words: string };
+export { type Invited, isJoiningLink, type ReplicaStatus, type SetAside, shopInvitedTo };
 
 export type JoinResult =
   | { readonly kind: 'joined' }
@@ -54,8 +49,6 @@ export interface ReplicaDesk {
   readonly close: () => void;
 }
 
-type StartReplicaWorker = () => Pick<Worker, 'postMessage' | 'terminate' | 'addEventListener'>;
-
 export interface ReplicaParts {
   /** The store of the shop that joins, while it is open in this window and may be written to. */
   readonly store: ReadonlySignal<string | null>;
@@ -65,6 +58,8 @@ export interface ReplicaParts {
   /** The address of the app, for links that invite. */
   readonly page: string;
   readonly start?: StartReplicaWorker | undefined;
+  /** By which the windows of the tablet take turns. */
+  readonly locks?: Locks | undefined;
 }
 
 const startReplicaWorker: StartReplicaWorker | undefined =
@@ -74,8 +69,6 @@ const startReplicaWorker: StartReplicaWorker | undefined =
 
 /** More than these nobody reads. */
 const mostAside = 100;
-/** A worker that does not end by itself is ended (ms). */
-const untilEnded = 2000;
 
 export async function openReplica({
   store,
@@ -83,71 +76,91 @@ export async function openReplica({
   timer,
   page,
   start = startReplicaWorker,
+  locks = globalThis.navigator?.locks,
 }: ReplicaParts): Promise<ReplicaDesk> {
-  const kept = signal(readJoined(await loadJoined().catch(() => undefined)) ?? null);
-  const joined = signal<JoinedTo | null>(null);
+  const loadKept = async () => readJoined(await loadJoined().catch(() => undefined)) ?? null;
+  const kept = signal(await loadKept());
+  const joined = computed(() => shownOf(kept.value));
   const status = signal<ReplicaStatus>({ kind: 'off' });
   const setAside = signal<readonly SetAside[]>([]);
-  let worker: ReturnType<StartReplicaWorker> | undefined;
+  let turn: OneWindow | undefined;
   let tablet = kept.peek()?.tablet ?? newId();
+  const windows = replicaWindows(hearWindow);
+  const runner = replicaRunner({ start, timer, hear });
 
-  function hear({ data }: { data: FromReplica }): void {
-    if (data.kind === 'status') status.value = data.status;
-    else if (data.kind === 'aside') setAside.value = [...setAside.peek(), data.message].slice(-mostAside);
-    else if (data.kind === 'merged') onMerged({ renewed: data.renewed });
+  function sayHowItStands(): void {
+    if (!runner.isRunning()) return;
+    windows?.say({ kind: 'standing', status: status.peek(), setAside: [...setAside.peek()] });
   }
 
+  function hear(data: FromReplica): void {
+    if (data.kind === 'merged') {
+      onMerged({ renewed: data.renewed });
+      if (data.renewed) windows?.say({ kind: 'renewed' });
+      return;
+    }
+    if (data.kind === 'status') status.value = data.status;
+    else if (data.kind === 'aside') setAside.value = [...setAside.peek(), data.message].slice(-mostAside);
+    sayHowItStands();
+  }
+
+  function hearWindow(said: SaidOfReplica): void {
+    switch (said.kind) {
+      case 'standing':
+        turn?.heard();
+        if (runner.isRunning() || !turn) return;
+        status.value = said.status;
+        setAside.value = said.setAside;
+        break;
+      case 'renewed':
+        if (turn && !runner.isRunning()) onMerged({ renewed: true });
+        break;
+      case 'how-does-it-stand':
+        sayHowItStands();
+        break;
+      case 'hurry':
+        runner.hurry();
+        break;
+      case 'kept-another':
+        void loadKept().then((now) => {
+          kept.value = now;
+        });
+        break;
+    }
+  }
+
+  /** Keeps the store and the broker the same while this window has the turn; else another window does. */
   function run(as: Joined, name: string): void {
-    if (worker || !start) return;
-    worker = start();
-    worker.addEventListener('message', hear as unknown as EventListener);
-    worker.postMessage({ kind: 'run', store: name, joined: as } satisfies ToReplica);
+    turn = oneWindow({
+      name: `other tablets of ${as.shop}`,
+      // Whoever cannot hear from another window does not wait for it.
+      locks: windows && locks,
+      timer,
+      onTurn(isMine) {
+        if (isMine) runner.begin(as, name);
+        else runner.end();
+      },
+      ask: () => windows?.say({ kind: 'how-does-it-stand' }),
+    });
   }
 
   function end(): void {
-    const ending = worker;
-    worker = undefined;
-    if (!ending) return;
+    turn?.close();
+    turn = undefined;
+    runner.end();
     status.value = { kind: 'off' };
-    const cancel = timer.after(untilEnded, () => ending.terminate());
-    ending.addEventListener('message', ((event: { data: FromReplica }) => {
-      if (event.data.kind !== 'stopped') return;
-      cancel();
-      ending.terminate();
-    }) as unknown as EventListener);
-    ending.postMessage({ kind: 'stop' } satisfies ToReplica);
   }
 
-  const stopShowing = effect(() => {
-    const now = kept.value;
-    joined.value = now && {
-      address: now.address,
-      shop: now.shop,
-      seat: now.seat,
-      mayInvite: now.key !== null,
-    };
-  });
   const stopRunning = effect(() => {
-    if (kept.value && store.value !== null) run(kept.value, store.value);
-    else end();
+    const [as, name] = [kept.value, store.value];
+    end();
+    if (as && name !== null) run(as, name);
   });
 
   async function keep(next: Joined): Promise<void> {
     await keepJoined(next);
     kept.value = next;
-  }
-
-  function takeSeat(invitation: Invitation, mayInvite: boolean): Promise<Joined | NotJoined> {
-    const asked = start?.();
-    if (!asked) return Promise.resolve({ kind: 'unreachable' });
-    return new Promise<Joined | NotJoined>((resolve) => {
-      asked.addEventListener('message', (({ data }: { data: FromReplica }) => {
-        if (data.kind === 'joined') resolve(data.joined);
-        if (data.kind === 'not-joined') resolve(data.because);
-      }) as unknown as EventListener);
-      asked.addEventListener('error', () => resolve({ kind: 'unreachable' }));
-      asked.postMessage({ kind: 'join', invitation, tablet, mayInvite } satisfies ToReplica);
-    }).finally(() => asked.terminate());
+    windows?.say({ kind: 'kept-another' });
   }
 
   return {
@@ -156,9 +169,9 @@ export async function openReplica({
     setAside,
     async join(invited, { mayInvite }) {
       if (kept.peek()) return { kind: 'joined-before' };
-      const invitation = await invitationIn(invited);
+      const invitation = await invitationOf(invited);
       if (!invitation) return { kind: 'no-invitation' };
-      const taken = await takeSeat(invitation, mayInvite);
+      const taken = await takeSeatInWorker(start, { kind: 'join', invitation, tablet, mayInvite });
       if ('kind' in taken) return taken;
       await keep(taken);
       return { kind: 'joined' };
@@ -168,30 +181,25 @@ export async function openReplica({
       tablet = kept.peek()?.tablet ?? tablet;
       kept.value = null;
       setAside.value = [];
+      windows?.say({ kind: 'kept-another' });
     },
     async invitation() {
       const now = kept.peek();
       if (!now?.key) return undefined;
       const { address, shop, key } = now;
-      return { link: joiningLink({ address, shop, key }, page), words: (await words()).wordsOfShop(key) };
+      return { link: joiningLink({ address, shop, key }, page), words: (await shopWords()).wordsOfShop(key) };
     },
-    hurry: () => worker?.postMessage({ kind: 'hurry' } satisfies ToReplica),
+    hurry() {
+      if (runner.isRunning()) runner.hurry();
+      else windows?.say({ kind: 'hurry' });
+    },
     close() {
       stopRunning();
-      stopShowing();
       end();
+      windows?.close();
     },
   };
 }
 
-/** Whether a text that was read invites to a shop. */
-export const isJoiningLink = (text: string): boolean => readJoiningLink(text) !== undefined;
-
-/** The list of words is long: it comes when a person uses them. */
-const words = () => import('../replication/shop-words.ts');
-
-async function invitationIn(invited: Invited): Promise<Invitation | undefined> {
-  if ('link' in invited) return readJoiningLink(invited.link);
-  const key = (await words()).keyOfWords(invited.words);
-  return key && readInvitation({ address: invited.address.trim(), shop: invited.shop.trim(), key });
-}
+const shownOf = (kept: Joined | null): JoinedTo | null =>
+  kept && { address: kept.address, shop: kept.shop, seat: kept.seat, mayInvite: kept.key !== null };

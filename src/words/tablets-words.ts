@@ -14,6 +14,7 @@ export const tabletsWords = {
   join: 'Join other tablets',
   joinDetail: 'With the sign of the shop’s PC or of another tablet',
   joinClose: 'Not now',
+  close: 'Close',
   scan: 'Scan the sign',
   scanHelp: 'Hold the sign of the PC or of another tablet before the camera.',
   noSign: 'That is a sign of another kind.',
@@ -42,6 +43,13 @@ export const tabletsWords = {
   go: 'Join',
   going: 'Joining …',
   joined: 'Joined. What the others have comes in now.',
+  nothingThere:
+    'Joined, and nothing is there yet. Join with the tablet that has the shop, or set the shop up here: close this and begin.',
+  arriving: 'The shop comes in …',
+  arrived: 'The shop has come in',
+  arrivedHelp: (stages: number, trays: number) =>
+    `${stages === 1 ? '1 stage' : `${wholeNumber(stages)} stages`}, ${trays === 1 ? '1 tray' : `${wholeNumber(trays)} trays`} in work. What is tapped here shows on the other tablets, and theirs here.`,
+  understood: 'Good',
   problems: {
     'no-invitation': 'This invites to nothing.',
     'joined-before': 'This tablet has joined a shop already: leave that first.',
@@ -56,6 +64,14 @@ export const tabletsWords = {
     'no-shop': 'There is no such shop on the PC.',
     full: 'The disk of the PC is full.',
   },
+
+  worksAlone: 'This tablet works on by itself: its taps are saved on it, and go nowhere else.',
+  joinWithNewKey:
+    'If the shop has a new key, leave below and join with the new sign: all that was tapped here goes along.',
+  otherInvitation: 'This invites to a shop under another key',
+  otherInvitationHelp:
+    'This tablet has joined under a different one. If your shop has a new key, leave the old one and join with this: the records stay, and all that was tapped here goes along.',
+  joinAnew: 'Leave the old one and join anew',
 
   standing: 'How it stands',
   status: {

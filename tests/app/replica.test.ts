@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
-import { afterEach, expect, test } from 'vitest';
+import { afterEach, describe, expect, test } from 'vitest';
+import type { Locks } from '../../src/app/one-at-a-time.ts';
 import { openReplica, type ReplicaDesk } from '../../src/app/replica.ts';
 import type { Joined } from '../../src/replication/joined.ts';
 import { joiningLink } from '../../src/replication/joining-link.ts';
@@ -9,6 +10,7 @@ import { forgetJoined, loadJoined } from '../../src/store/kept-replica.ts';
 import type { FromReplica, ToReplica } from '../../src/worker/replica-protocol.ts';
 import { handClock } from '../support/hand-clock.ts';
 import { testKey, testShop } from '../support/replicas.ts';
+import { tabletLocks } from '../support/tablet-locks.ts';
 
 const page = 'https://shop-pc.lan/';
 const address = 'wss://shop-pc.lan/sync';
@@ -46,12 +48,12 @@ afterEach(async () => {
   await forgetJoined();
 });
 
-async function aDesk() {
+async function aDesk(locks?: Locks) {
   const { workers, start } = aCrew();
   const store = signal<string | null>('tallywright');
   const merged: boolean[] = [];
   const desk = await openReplica({
-    ...{ store, page, start, timer: handClock().timer },
+    ...{ store, page, start, locks, timer: handClock().timer },
     onMerged: ({ renewed }) => void merged.push(renewed),
   });
   desks.push(desk);
@@ -68,8 +70,8 @@ async function joinedAs(mayInvite: boolean): Promise<Joined> {
 
 const turn = () => new Promise((resolve) => setTimeout(resolve, 20));
 
-async function joined(mayInvite = true) {
-  const place = await aDesk();
+async function joined(mayInvite = true, locks?: Locks) {
+  const place = await aDesk(locks);
   const joining = place.desk.join({ link: joiningLink(invitation, page) }, { mayInvite });
   await turn();
   place.workers[0]?.say({ kind: 'joined', joined: await joinedAs(mayInvite) });
@@ -153,6 +155,77 @@ test('the worker is ended with the store, begun anew with it, and ended for good
   await desk.leave();
   expect(workers[2]?.asked.at(-1)).toEqual({ kind: 'stop' });
   expect(await loadJoined()).toBeUndefined();
+});
+
+describe('of two windows of a tablet', () => {
+  async function twoWindows() {
+    const locks = tabletLocks();
+    const second = await aDesk(locks);
+    const first = await joined(true, locks);
+    await turn();
+    return { locks, first, second };
+  }
+
+  test('one joins, both show that, and one of them has the worker', async () => {
+    const { first, second } = await twoWindows();
+    expect(second.desk.joined.value).toEqual(first.desk.joined.value);
+    expect(first.workers).toHaveLength(2);
+    expect(second.workers).toEqual([]);
+  });
+
+  test('both show how it stands and what was set aside, and a window that is opened later, too', async () => {
+    const { locks, first, second } = await twoWindows();
+    first.workers[1]?.say({ kind: 'status', status: { kind: 'unreachable', since: 5, entries: 2 } });
+    const message = { at: 7, seat: 'C', reason: 'malformed', problem: 'no JSON' } as const;
+    first.workers[1]?.say({ kind: 'aside', message });
+    const third = await aDesk(locks);
+    await turn();
+    for (const { desk } of [first, second, third]) {
+      expect(desk.status.value).toEqual({ kind: 'unreachable', since: 5, entries: 2 });
+      expect(desk.setAside.value).toEqual([message]);
+    }
+  });
+
+  test('the one without the worker has it try at once, and hears of a new station', async () => {
+    const { first, second } = await twoWindows();
+    second.desk.hurry();
+    await turn();
+    expect(first.workers[1]?.asked.at(-1)).toEqual({ kind: 'hurry' });
+    first.workers[1]?.say({ kind: 'merged', renewed: false });
+    first.workers[1]?.say({ kind: 'merged', renewed: true });
+    await turn();
+    expect(first.merged).toEqual([false, true]);
+    // What came in without a new station it reads by the feed of the store.
+    expect(second.merged).toEqual([true]);
+  });
+
+  test('the other takes over when one goes', async () => {
+    const { first, second } = await twoWindows();
+    first.desk.close();
+    await turn();
+    expect(second.workers[0]?.asked).toMatchObject([{ kind: 'run', store: 'tallywright' }]);
+    second.workers[0]?.say({ kind: 'status', status: { kind: 'up-to-date' } });
+    expect(second.desk.status.value).toEqual({ kind: 'up-to-date' });
+  });
+
+  test('when one leaves the shop, no other goes on with it', async () => {
+    const { first, second } = await twoWindows();
+    await second.desk.leave();
+    await turn();
+    expect(first.workers[1]?.asked.at(-1)).toEqual({ kind: 'stop' });
+    expect(first.desk.joined.value).toBeNull();
+    expect(second.workers).toEqual([]);
+  });
+
+  test('what another version says harms nothing', async () => {
+    const { second } = await twoWindows();
+    const other = new BroadcastChannel('other tablets');
+    for (const said of [null, 'x', { kind: 'standing', status: { kind: 'asleep' }, setAside: [] }])
+      other.postMessage(said);
+    await turn();
+    other.close();
+    expect(second.desk.status.value).toEqual({ kind: 'off' });
+  });
 });
 
 test('what joining keeps lies in no database that the rescue page saves', async () => {

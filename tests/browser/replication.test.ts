@@ -1,13 +1,20 @@
 /** Three tablets of one shop and a real broker, which loses lines, its life and its data while they are tapped. */
-import type { Browser } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { serveBuild } from '../../.ci/serve-build.mjs';
 import { seededRandom } from '../../src/domain/chance/seeded-random.ts';
 import { joiningLink } from '../../src/replication/joining-link.ts';
 import { type Broker, startBroker } from '../support/broker.ts';
-import { launchBrowser, type OpenPage, openPage } from '../support/browser.ts';
-import { setUpShop } from '../support/first-ten-minutes.ts';
-import { holdingOfPage } from '../support/holding-of-page.ts';
+import { launchBrowser } from '../support/browser.ts';
+import {
+  joinedTablet,
+  leftOn,
+  realTroubles,
+  shopWithOneTray,
+  standing,
+  type Tablet,
+  untilSame,
+} from '../support/joined-tablets.ts';
 import { type Maker, maker } from '../support/maker.ts';
 import { testKey, testShop } from '../support/replicas.ts';
 import { seedFrom } from '../support/seed.ts';
@@ -32,56 +39,21 @@ afterAll(async () => {
 
 const random = seededRandom(seedFrom(process.env, 1));
 
-/** A line that was cut is told of by the browser, and by nothing else on the console. */
-const aboutLines = /WebSocket connection to|broken close frame/;
-const realTroubles = ({ troubles }: OpenPage) => troubles.filter((trouble) => !aboutLines.test(trouble));
-
-type Tablet = OpenPage & { readonly hand: Maker };
-
-/** A tablet that joins by the invitation in its address: with the shop that was set up on it, or without one, at its first start. */
-async function aTablet(prepare?: (hand: Maker) => Promise<void>): Promise<Tablet> {
-  const opened = await openPage(browser, { url: host.url });
-  const hand = maker(opened.page);
-  await prepare?.(hand);
+const aTablet = (prepare?: (hand: Maker) => Promise<void>): Promise<Tablet> => {
   const address = `ws://127.0.0.1:${host.port}/sync`;
   const link = joiningLink({ address, shop: testShop, key: testKey }, host.url);
-  await opened.page.evaluate((to) => location.assign(to), link);
-  await hand.tap('join-go');
-  await opened.page.locator('[data-testid=replica-status][data-kind=up-to-date]').waitFor();
-  // The key is left in no address.
-  expect(opened.page.url()).not.toContain('join/');
-  return { ...opened, hand };
-}
-
-async function untilSame(tablets: readonly Tablet[], isSo = (_entries: number) => true): Promise<number> {
-  let held: readonly string[] = [];
-  // Only ends a run that hangs, and says where it stood.
-  for (let look = 0; look < 300; look += 1) {
-    held = await Promise.all(tablets.map(({ page }) => holdingOfPage(page)));
-    const entries = Number(held[0]?.split(' ')[0]);
-    if (new Set(held).size === 1 && isSo(entries)) return entries;
-    await new Promise((resolve) => setTimeout(resolve, 250));
-  }
-  throw new Error(`they do not hold the same: ${held.join(', ')}`);
-}
+  return joinedTablet(browser, { url: host.url, link, prepare });
+};
 
 /** Taps as a maker does, one pass after another, each taken back now and then. */
 async function tapAlong({ hand }: Tablet, taps: number): Promise<void> {
   for (let tap = 0; tap < taps; tap += 1) await hand.tap(tap % 3 === 2 ? 'undo' : 'pass');
 }
 
-const leftOn = ({ hand }: Tablet) => hand.at('stage-left').locator('.figures').textContent();
-
 test('three tablets hold the same, whatever becomes of lines and broker; a last piece that two tap stands below zero on both', async () => {
   let code = '';
   const first = await aTablet(async (hand) => {
-    const { beech } = await setUpShop(hand);
-    await hand.goTo('#/trays/new');
-    await hand.tap(beech);
-    await hand.at('make-pieces').fill('24');
-    await hand.at('make-count').fill('1');
-    await hand.close('make-save');
-    code = await hand.figure('made-code');
+    code = await shopWithOneTray(hand, 24);
   });
   const others = [await aTablet(), await aTablet()];
   const all = [first, ...others];
@@ -137,4 +109,51 @@ test('three tablets hold the same, whatever becomes of lines and broker; a last 
   const newcomer = await aTablet();
   await untilSame([...all, newcomer], (entries) => entries >= held);
   for (const tablet of all) expect(realTroubles(tablet)).toEqual([]);
+  for (const { page } of [...all, newcomer]) await page.context().close();
+});
+
+const replicaWorkers = (page: Page) => page.workers().filter((worker) => /replica-worker/.test(worker.url()));
+
+test('of two windows of a tablet one meets the others, both show how it stands, and the second takes over', async () => {
+  await broker.removeStream();
+  await broker.makeStream();
+  let code = '';
+  const first = await aTablet(async (hand) => {
+    code = await shopWithOneTray(hand, 24);
+  });
+  const other = await aTablet();
+  const page = await first.page.context().newPage();
+  await page.goto(`${host.url}#/set-up/tablets`);
+  const second = { page, hand: maker(page) };
+  await standing(second, 'up-to-date').waitFor();
+  expect([first.page, page].map((each) => replicaWorkers(each).length)).toEqual([1, 0]);
+
+  await broker.kill();
+  await standing(second, 'unreachable').waitFor();
+  await broker.start();
+  await second.hand.tap('replica-again');
+  await standing(second, 'up-to-date').waitFor();
+  expect(replicaWorkers(page)).toEqual([]);
+
+  await first.page.close();
+  await expect.poll(() => replicaWorkers(page).length, { timeout: 60_000 }).toBe(1);
+  await standing(second, 'up-to-date').waitFor();
+  const before = await untilSame([second, other]);
+  await other.hand.workOn('kit-parts', code);
+  await other.hand.tap('pass', 2);
+  await untilSame([second, other], (entries) => entries >= before + 2);
+  await second.hand.workOn('kit-parts', code);
+  expect(await leftOn(second)).toBe('22');
+
+  // One that says nothing any more, as if it were frozen, loses the lock that it holds, and leaves the work to the next.
+  const third = await first.page.context().newPage();
+  await third.goto(`${host.url}#/set-up/tablets`);
+  await standing({ page: third }, 'up-to-date').waitFor();
+  expect(replicaWorkers(third)).toEqual([]);
+  await page.evaluate(() => {
+    BroadcastChannel.prototype.postMessage = () => undefined;
+  });
+  await expect.poll(() => replicaWorkers(third).length, { timeout: 120_000 }).toBe(1);
+  await expect.poll(() => replicaWorkers(page).length, { timeout: 20_000 }).toBe(0);
+  await standing({ page: third }, 'up-to-date').waitFor();
 });

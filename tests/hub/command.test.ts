@@ -1,56 +1,15 @@
 /** `npm run hub` as a person starts it: a process with signals. */
-import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { existsSync, readFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { join } from 'node:path';
-import { afterAll, expect, inject, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { filesIn, keysIn } from '../../.ci/hub/data-folder.mjs';
-import { freePorts } from '../../.ci/hub/free-ports.mjs';
+import { hubSettings, runningIn, sayToHub, startHubCommand } from '../support/hub-command.ts';
 import { aFolder, smallBuild } from '../support/hub-folder.ts';
 
 const folder = aFolder();
-/** As package.json names it. */
-const script = join('.ci', 'hub.mjs');
-const children: ChildProcess[] = [];
-afterAll(async () => {
-  // Those of a test that failed: they end what they have started.
-  const alive = children.filter(({ exitCode, signalCode }) => exitCode === null && signalCode === null);
-  const ended = alive.map((child) => once(child, 'exit'));
-  for (const child of alive) child.kill();
-  await Promise.all(ended);
-});
-
-async function settings(name: string) {
-  const [port, certificatePort] = await freePorts(2);
-  return {
-    ...process.env,
-    HUB_DATA: join(folder, name),
-    HUB_BUILT: smallBuild(folder),
-    HUB_HOST: '127.0.0.1',
-    HUB_PORT: String(port),
-    HUB_CERTIFICATE_PORT: String(certificatePort),
-    HUB_NATS: inject('hubPrograms').broker,
-    HUB_CADDY: inject('hubPrograms').webServer,
-  };
-}
-
-function start(env: NodeJS.ProcessEnv, ...words: string[]) {
-  const child = spawn(process.execPath, [script, ...words], { env, stdio: ['ignore', 'pipe', 'pipe'] });
-  children.push(child);
-  let text = '';
-  for (const stream of [child.stdout, child.stderr]) {
-    stream.setEncoding('utf8').on('data', (more: string) => {
-      text += more;
-    });
-  }
-  return {
-    child,
-    text: () => text,
-    ended: new Promise<number | null>((resolve) => child.once('exit', resolve)),
-    says: (what: string | RegExp) => expect.poll(() => text, { timeout: 40_000 }).toMatch(what),
-  };
-}
+const settings = (name: string) => hubSettings({ data: join(folder, name), built: smallBuild(folder) });
 
 /** Nobody may have asked yet how a process ended: it is then there, without a command line. */
 const isAlive = (pid: number) =>
@@ -65,14 +24,11 @@ function answers(pid: number): boolean {
   }
 }
 
-const runningIn = (data: string): { shop: string; children: { pid: number }[] } =>
-  JSON.parse(readFileSync(filesIn(data).running, 'utf8'));
-
 test.each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)(
   '%s ends the hub with all that it started',
   async (signal) => {
     const env = await settings(signal);
-    const hub = start(env);
+    const hub = startHubCommand(env);
     await hub.says(/Tallywright is at https:\/\/127\.0\.0\.1:/);
     const { children: pids } = runningIn(env.HUB_DATA);
     expect(pids).toHaveLength(2);
@@ -85,7 +41,7 @@ test.each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)(
 
 test('the shop’s key is written into no log', async () => {
   const env = await settings('quiet');
-  const hub = start(env);
+  const hub = startHubCommand(env);
   await hub.says(/joining\.html/);
   const { key } = keysIn(filesIn(env.HUB_DATA));
   expect(hub.text()).not.toContain('#/join/');
@@ -96,18 +52,18 @@ test('the shop’s key is written into no log', async () => {
 
 test('what a killed hub has left behind is ended by the next one; two at once are refused', async () => {
   const env = await settings('killed');
-  const killed = start(env);
+  const killed = startHubCommand(env);
   await killed.says('Tallywright is at');
   const left = runningIn(env.HUB_DATA).children;
 
-  const second = start(env);
+  const second = startHubCommand(env);
   expect(await second.ended).toBe(1);
   expect(second.text()).toContain('runs on');
 
   killed.child.kill('SIGKILL');
   await killed.ended;
   expect(left.every(({ pid }) => isAlive(pid))).toBe(true);
-  const next = start(env);
+  const next = startHubCommand(env);
   await next.says('Tallywright is at');
   await expect.poll(() => left.filter(({ pid }) => isAlive(pid))).toEqual([]);
   next.child.kill();
@@ -116,10 +72,9 @@ test('what a killed hub has left behind is ended by the next one; two at once ar
 
 test('status and new-key speak with the hub that runs', async () => {
   const env = await settings('spoken');
-  const say = (...words: string[]) =>
-    execFileSync(process.execPath, [script, ...words], { env, stdio: 'pipe' }).toString();
+  const say = (...words: string[]) => sayToHub(env, ...words);
   expect(() => say('status')).toThrow(/No hub runs/);
-  const hub = start(env);
+  const hub = startHubCommand(env);
   await hub.says('Tallywright is at');
   const { shop } = runningIn(env.HUB_DATA);
   expect(say('status')).toContain(`Shop ${shop}: 0 messages`);
@@ -133,7 +88,7 @@ test('status and new-key speak with the hub that runs', async () => {
 
 test('a word that the hub does not know is answered by those that it does', () => {
   const env = { ...process.env, HUB_DATA: join(folder, 'unknown') };
-  expect(() => execFileSync(process.execPath, [script, 'fly'], { env, stdio: 'pipe' })).toThrow(/new-key/);
+  expect(() => sayToHub(env, 'fly')).toThrow(/new-key/);
 });
 
 test('without its programs the hub says how to come by them', () => {
@@ -144,16 +99,14 @@ test('without its programs the hub says how to come by them', () => {
     CI: '',
     INSTALL_HUB: '',
   };
-  expect(() => execFileSync(process.execPath, [script], { env, stdio: 'pipe' })).toThrow(
-    /needs nats-server[\s\S]*apt-get install/,
-  );
+  expect(() => sayToHub(env)).toThrow(/needs nats-server[\s\S]*apt-get install/);
 });
 
 test('a port that another program has is said at once', async () => {
   const env = await settings('taken');
   const other = createServer().listen(Number(env.HUB_PORT), '127.0.0.1');
   await once(other, 'listening');
-  const hub = start(env);
+  const hub = startHubCommand(env);
   expect(await hub.ended).toBe(1);
   expect(hub.text()).toContain(`Port ${env.HUB_PORT} is taken: HUB_PORT=`);
   other.close();

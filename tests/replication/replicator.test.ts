@@ -87,6 +87,26 @@ describe.each(brokers)('with a broker, %s, tablets of one shop', (_, make) => {
     expect(await entriesOf(newcomer)).toBe(8);
   });
 
+  test('give it again what a seat in wrong hands took away, as often as that happens', async () => {
+    await broker.anew();
+    const { tablets, isCalm, become, aTablet } = await aShopOf(['A', 'B'], broker);
+    for (const tablet of tablets) tablet.start();
+    for (const tablet of tablets) await tablet.tap(3);
+    await become(isCalm);
+    for (let sweep = 0; sweep < 3; sweep += 1) {
+      await broker.sweep('M');
+      expect(await broker.messages()).toHaveLength(1);
+      // Nobody is told: a look finds it out.
+      for (const tablet of tablets) tablet.running().hurry();
+      const newcomer = await aTablet('C', 9 + sweep);
+      newcomer.start();
+      await become(async () => (await entriesOf(newcomer)) === 6 + 2 * sweep);
+      await newcomer.stop();
+      for (const tablet of tablets) await tablet.tap();
+      await become(isCalm);
+    }
+  });
+
   test('fill one that stands there anew, when the one that wrote is gone', async () => {
     await broker.anew();
     const { tablets, become, aTablet } = await aShopOf(['A', 'B'], broker);

@@ -5,15 +5,15 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { type AddressInfo, connect as connectTcp, createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { DiscardPolicy, jetstreamManager, RetentionPolicy, StorageType } from '@nats-io/jetstream';
-import { nkeyAuthenticator, nkeys } from '@nats-io/nats-core';
+import { DiscardPolicy, jetstream, jetstreamManager, RetentionPolicy, StorageType } from '@nats-io/jetstream';
+import { headers, nkeyAuthenticator, nkeys } from '@nats-io/nats-core';
 import { connect } from '@nats-io/transport-node';
 import { findPrograms } from '../../.ci/hub/programs.mjs';
 import type { Exchange } from '../../src/replication/exchange.ts';
 import { openNatsExchange } from '../../src/replication/nats-exchange.ts';
 import { nkeySeed } from '../../src/replication/nkey-seed.ts';
 import { type Seat, type ShopKey, seatLetters, seatSeedOf } from '../../src/replication/shop-key.ts';
-import { inboxOf, streamOf } from '../../src/replication/subjects.ts';
+import { inboxOf, streamOf, subjectOf } from '../../src/replication/subjects.ts';
 
 export interface Broker {
   /** Where its WebSocket listens, without TLS. */
@@ -32,6 +32,8 @@ export interface Broker {
     subject: string,
     message: { readonly headers: Readonly<Record<string, string>>; readonly body: Uint8Array },
   ) => Promise<void>;
+  /** Publishes on the seat's own lane with its own rights and headers of its choice, as a tablet in wrong hands can. */
+  readonly publishAs: (seat: Seat, headers: Readonly<Record<string, string>>) => Promise<void>;
   readonly stop: () => Promise<void>;
 }
 
@@ -174,13 +176,24 @@ export async function startBroker({ shop, key, anyOrigin = false }: BrokerOption
           if (isLost(at, state.last_seq))
             await manager.streams.deleteMessage(streamOf(shop), at, false).catch(() => false);
       }),
-    plant: (subject, { headers: said, body }) =>
+    plant: (subject, { headers: given, body }) =>
       asAdmin(async ({ connection }) => {
-        const { headers } = await import('@nats-io/nats-core');
         const all = headers();
-        for (const [name, value] of Object.entries(said)) all.set(name, value);
+        for (const [name, value] of Object.entries(given)) all.set(name, value);
         await connection.request(subject, body, { headers: all, timeout: 10_000 });
       }),
+    async publishAs(seat, said) {
+      const connection = await connect({
+        servers: address,
+        authenticator: nkeyAuthenticator(nkeySeed(await seatSeedOf(key, seat))),
+        inboxPrefix: inboxOf(shop, seat),
+        reconnect: false,
+      });
+      const all = headers();
+      for (const [name, value] of Object.entries(said)) all.set(name, value);
+      await jetstream(connection).publish(subjectOf(shop, { seat, lane: 'ev' }), '', { headers: all });
+      await connection.close();
+    },
     async stop() {
       await kill();
       rmSync(folder, { recursive: true, force: true });

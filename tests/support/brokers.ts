@@ -17,6 +17,8 @@ export interface TestBroker {
   /** Everything is gone, and it begins anew. */
   readonly wipe: () => Promise<void>;
   readonly plant: (message: Omit<Placed, 'at' | 'lane'> & { readonly lane: 'ev' | 'run.1' }) => Promise<void>;
+  /** A seat in wrong hands takes everything away with one message (`Nats-Rollup: all`). */
+  readonly sweep: (seat: Seat) => Promise<void>;
   readonly messages: () => Promise<readonly Placed[]>;
   /** Real time that is left to it between two looks (ms). */
   readonly pace: number;
@@ -38,6 +40,7 @@ function inMemory(): TestBroker {
     },
     wipe: async () => broker.wipe(),
     plant: async (message) => void broker.plant(message),
+    sweep: async (seat) => broker.sweep(seat),
     messages: async () => broker.messages(),
     pace: 0,
   };
@@ -64,6 +67,7 @@ function real(): TestBroker {
         headers: { 'Tw-Kind': kind, 'Tw-Head': head, ...(replaces && { 'Nats-Rollup': 'sub' }) },
         body: body ?? new Uint8Array(),
       }),
+    sweep: (seat) => broker.publishAs(seat, { 'Nats-Rollup': 'all' }),
     async messages() {
       const line = await broker.open('M');
       const found: Placed[] = [];

@@ -27,6 +27,8 @@ export interface MemoryBroker {
   readonly plant: (message: Omit<Placed, 'at'>) => number;
   /** Loses the messages that match; `last` falls with the end of them. */
   readonly lose: (isLost: (message: Placed) => boolean) => void;
+  /** Loses everything to a message without sense by a seat; nothing begins anew. */
+  readonly sweep: (seat: Seat) => void;
   /** Loses everything, and begins anew. */
   readonly wipe: () => void;
   /** Whether it can be reached; all lines are cut when it cannot be any more. */
@@ -149,6 +151,10 @@ export function memoryBroker(): MemoryBroker {
       // A broker that lost them remembers no ids either, and gives their places anew.
       ids = new Map();
       last = Math.max(0, ...messages.keys());
+    },
+    sweep(seat) {
+      messages = new Map();
+      put({ seat, lane: 'ev', kind: '', head: '', body: new Uint8Array() });
     },
     wipe() {
       created += 1;

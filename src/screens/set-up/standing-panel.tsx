@@ -32,7 +32,12 @@ export const StandingPanel = ({ desk }: { desk: ReplicaDesk }) => {
       {status.kind === 'unreachable' && status.entries !== null && status.entries > 0 && (
         <p>{words.status.waiting(status.entries)}</p>
       )}
-      {status.kind === 'refused' && <Notice tone="error" title={words.refused[status.why]} />}
+      {status.kind === 'refused' && (
+        <Notice tone="error" title={words.refused[status.why]} testId="replica-refused">
+          <p>{words.worksAlone}</p>
+          {status.why === 'key' && <p>{words.joinWithNewKey}</p>}
+        </Notice>
+      )}
       {joined && (
         <dl class="tablets-facts">
           <dt>{words.at}</dt>

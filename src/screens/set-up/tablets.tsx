@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import type { ReplicaDesk } from '../../app/replica.ts';
+import { type ReplicaDesk, shopInvitedTo } from '../../app/replica.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { tabletsWords as words } from '../../words/tablets-words.ts';
@@ -9,6 +9,7 @@ import { JoinForm } from '../parts/join/join-form.tsx';
 import { forgetInvitation, invitationIn } from '../parts/join/joining-place.ts';
 import { useReplica } from '../parts/join/use-replica.ts';
 import { InvitePanel } from './invite-panel.tsx';
+import { JoinAnew } from './join-anew.tsx';
 import { LeavePanel } from './leave-panel.tsx';
 import { StandingPanel } from './standing-panel.tsx';
 
@@ -35,10 +36,16 @@ const Alone = ({ desk }: { desk: ReplicaDesk }) => (
 );
 
 const Joined = ({ desk }: { desk: ReplicaDesk }) => {
-  // The app may be opened with an invitation once more.
-  useEffect(() => forgetInvitation(address.value), []);
+  const link = invitationIn(address.value);
+  const shop = link && shopInvitedTo(link);
+  const isOther = shop !== undefined && shop !== desk.joined.value?.shop;
+  // The app may be opened with its own invitation once more.
+  useEffect(() => {
+    if (!isOther) forgetInvitation(address.value);
+  }, [isOther]);
   return (
     <>
+      {isOther && <JoinAnew desk={desk} />}
       <StandingPanel desk={desk} />
       <InvitePanel desk={desk} />
       <LeavePanel desk={desk} />

@@ -5,6 +5,7 @@ import { PressButton } from '../../ui/press/press-button.tsx';
 import { bannerWords as words } from '../../words/banner-words.ts';
 import { useApp, useSession } from '../parts/app-context.ts';
 import { cureCalls, potOver } from '../parts/cure-call.ts';
+import { justJoined } from '../parts/join/just-joined.ts';
 import { onDemand } from '../parts/on-demand.tsx';
 
 const { Screen: Forgets } = onDemand(async () => (await import('./forgets-notice.tsx')).ForgetsNotice, null);
@@ -17,6 +18,7 @@ const { Screen: Restored } = onDemand(
   async () => (await import('./restored-notice.tsx')).RestoredNotice,
   null,
 );
+const { Screen: Arrived } = onDemand(async () => (await import('./arrived-notice.tsx')).ArrivedNotice, null);
 const { Screen: OnlyLooking } = onDemand(async () => (await import('./only-looking.tsx')).OnlyLooking, null);
 
 /** What became of the two copies of the log; nothing while all is well. */
@@ -78,6 +80,7 @@ export const Banners = () => {
       {(letterNews || cureCalls.value.length > 0 || potOver.value) && <News />}
       {clockWatch.unsaid.value && <ClockNotice />}
       {restored}
+      {justJoined.value && <Arrived />}
       {uncounted > 0 && <Notice tone="warn" title={words.uncounted(uncounted)} />}
     </>
   );

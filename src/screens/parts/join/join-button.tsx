@@ -1,10 +1,12 @@
 import { useState } from 'preact/hooks';
+import { askToKeep } from '../../../app/keeping.ts';
 import { PressButton } from '../../../ui/press/press-button.tsx';
 import { Sheet } from '../../../ui/sheet/sheet.tsx';
 import { tabletsWords as words } from '../../../words/tablets-words.ts';
-import { address } from '../address.ts';
+import { address, hrefOf } from '../address.ts';
 import { JoinForm } from './join-form.tsx';
 import { forgetInvitation, invitationIn } from './joining-place.ts';
+import { justJoined } from './just-joined.ts';
 import { useReplica } from './use-replica.ts';
 
 /** Opens the way to other tablets; by itself where the app was opened with an invitation. */
@@ -14,13 +16,18 @@ export const JoinButton = () => {
   const [open, setOpen] = useState(false);
   const stayOpen = () => {
     setOpen(true);
-    forgetInvitation(address.value);
+    justJoined.value = true;
+    // As for a shop that is begun here: the browser is not to clear it away when the disk is full.
+    void askToKeep().catch(() => undefined);
+    // Who joins wants to work: the bench is there as soon as the shop is.
+    forgetInvitation(address.value, hrefOf('bench'));
   };
   const close = () => {
     setOpen(false);
     forgetInvitation(address.value);
   };
   if (!desk) return null;
+  const isUpToDate = desk.status.value.kind === 'up-to-date';
   return (
     <>
       <PressButton
@@ -36,12 +43,12 @@ export const JoinButton = () => {
         <Sheet
           title={words.join}
           shape="whole"
-          closeLabel={words.joinClose}
+          closeLabel={desk.joined.value ? words.close : words.joinClose}
           onClose={close}
           testId="join-sheet"
         >
           {desk.joined.value ? (
-            <p role="status">{words.joined}</p>
+            <p role="status">{isUpToDate ? words.nothingThere : words.joined}</p>
           ) : (
             <JoinForm desk={desk} link={link} onJoined={stayOpen} />
           )}

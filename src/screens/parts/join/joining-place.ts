@@ -13,9 +13,9 @@ export function followInvitation(): void {
   if (said !== undefined) location.replace(hrefOf('set-up', 'tablets', 'join', said));
 }
 
-/** Takes an invitation out of the address and the history: it has the key of the shop in it. */
-export function forgetInvitation(address: Address): void {
+/** Takes an invitation out of the address and the history: it has the key of the shop in it. What is shown then is `next`. */
+export function forgetInvitation(address: Address, next = hrefOf('set-up', 'tablets')): void {
   if (invitationIn(address) === undefined) return;
-  history.replaceState(null, '', hrefOf('set-up', 'tablets'));
+  history.replaceState(null, '', next);
   dispatchEvent(new HashChangeEvent('hashchange'));
 }
