@@ -1,4 +1,4 @@
-import { effect, type ReadonlySignal, signal } from '@preact/signals';
+import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import { type Joined, readJoined } from '../replication/joined.ts';
 import {
   type Invitation,
@@ -6,13 +6,13 @@ import {
   readInvitation,
   readJoiningLink,
 } from '../replication/joining-link.ts';
-import type { ReplicaStatus, SetAside } from '../replication/replica-status.ts';
+import type { PhotosStatus, ReplicaStatus, SetAside } from '../replication/replica-status.ts';
 import { forgetJoined, keepJoined, loadJoined } from '../store/kept-replica.ts';
 import { newId } from '../store/new-id.ts';
 import type { FromReplica, NotJoined, ToReplica } from '../worker/replica-protocol.ts';
 import type { Timer } from './saver.ts';
 
-export type { ReplicaStatus, SetAside };
+export type { PhotosStatus, ReplicaStatus, SetAside };
 
 /** What a person has: the link of an invitation, or the parts of one, the key in words. */
 export type Invited =
@@ -41,6 +41,13 @@ export interface ReplicaDesk {
   readonly status: ReadonlySignal<ReplicaStatus>;
   /** Messages that were set aside since the app was opened, with why. */
   readonly setAside: ReadonlySignal<readonly SetAside[]>;
+  /** Whether this tablet's photos go to the others, and theirs come here. */
+  readonly photos: ReadonlySignal<boolean>;
+  readonly photosStatus: ReadonlySignal<PhotosStatus>;
+  /** Rises with each photo that comes in. */
+  readonly photosCame: ReadonlySignal<number>;
+  /** Resolves once the choice is kept for good. */
+  readonly setPhotos: (wanted: boolean) => Promise<void>;
   /** Joins, and keeps what is needed for good. `mayInvite` keeps the key of the shop, too. */
   readonly join: (invited: Invited, how: { readonly mayInvite: boolean }) => Promise<JoinResult>;
   /** Leaves off for good. The log stays as it is, here and there. */
@@ -72,6 +79,7 @@ const startReplicaWorker: StartReplicaWorker | undefined =
     ? undefined
     : () => new Worker(new URL('../worker/replica-worker.ts', import.meta.url), { type: 'module' });
 
+const noPhotos: PhotosStatus = { toSend: 0, toFetch: 0, refused: null };
 /** More than these nobody reads. */
 const mostAside = 100;
 /** A worker that does not end by itself is ended (ms). */
@@ -87,12 +95,17 @@ export async function openReplica({
   const kept = signal(readJoined(await loadJoined().catch(() => undefined)) ?? null);
   const joined = signal<JoinedTo | null>(null);
   const status = signal<ReplicaStatus>({ kind: 'off' });
+  const photos = computed(() => kept.value?.photos ?? true);
+  const photosStatus = signal<PhotosStatus>(noPhotos);
+  const photosCame = signal(0);
   const setAside = signal<readonly SetAside[]>([]);
   let worker: ReturnType<StartReplicaWorker> | undefined;
   let tablet = kept.peek()?.tablet ?? newId();
 
   function hear({ data }: { data: FromReplica }): void {
     if (data.kind === 'status') status.value = data.status;
+    else if (data.kind === 'photos-status') photosStatus.value = data.status;
+    else if (data.kind === 'photo-came') photosCame.value += 1;
     else if (data.kind === 'aside') setAside.value = [...setAside.peek(), data.message].slice(-mostAside);
     else if (data.kind === 'merged') onMerged({ renewed: data.renewed });
   }
@@ -109,6 +122,7 @@ export async function openReplica({
     worker = undefined;
     if (!ending) return;
     status.value = { kind: 'off' };
+    photosStatus.value = noPhotos;
     const cancel = timer.after(untilEnded, () => ending.terminate());
     ending.addEventListener('message', ((event: { data: FromReplica }) => {
       if (event.data.kind !== 'stopped') return;
@@ -154,6 +168,15 @@ export async function openReplica({
     joined,
     status,
     setAside,
+    photos,
+    photosStatus,
+    photosCame,
+    async setPhotos(wanted) {
+      const now = kept.peek();
+      if (!now) return;
+      await keep({ ...now, photos: wanted });
+      worker?.postMessage({ kind: 'photos', wanted } satisfies ToReplica);
+    },
     async join(invited, { mayInvite }) {
       if (kept.peek()) return { kind: 'joined-before' };
       const invitation = await invitationIn(invited);

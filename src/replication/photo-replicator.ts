@@ -1,15 +1,10 @@
 import type { Random } from '../domain/chance/seeded-random.ts';
 import { backOff } from './back-off.ts';
-import { type Exchange, type Refusal, Refused } from './exchange.ts';
+import { type Exchange, Refused } from './exchange.ts';
 import { photoBook } from './photo-book.ts';
-import { type PhotosWaiting, type PhotoTraderParts, photoTrader } from './photo-trader.ts';
-import type { ReplicaStatus } from './replica-status.ts';
+import { type PhotoTraderParts, photoTrader } from './photo-trader.ts';
+import type { PhotosStatus, ReplicaStatus } from './replica-status.ts';
 import type { ReplicatorParts } from './replicator.ts';
-
-/** How the photos of a tablet stand; `refused` says why the broker takes none or gives none. */
-export interface PhotosStatus extends PhotosWaiting {
-  readonly refused: Refusal | null;
-}
 
 export interface PhotoReplicatorParts
   extends Pick<ReplicatorParts, 'timer'>,

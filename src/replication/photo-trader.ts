@@ -8,7 +8,7 @@ import { photoFetching } from './photo-fetching.ts';
 import type { PhotoDesk } from './photo-message.ts';
 import { clearLane, sendPhoto } from './photo-sending.ts';
 import { photosThere } from './photos-there.ts';
-import type { SetAside } from './replica-status.ts';
+import type { PhotosStatus, SetAside } from './replica-status.ts';
 import type { Seat } from './shop-key.ts';
 
 /** The photos that a tablet keeps, as far as trading them goes. */
@@ -19,19 +19,13 @@ export interface PhotoShelf {
   readonly keep: (photo: PhotoHash, bytes: Bytes) => Promise<boolean>;
 }
 
-/** Photos that wait: here and not yet there, there and not yet here. */
-export interface PhotosWaiting {
-  readonly toSend: number;
-  readonly toFetch: number;
-}
-
 export interface PhotoTraderParts {
   readonly read: () => Promise<PhotosNamed>;
   readonly shelf: PhotoShelf;
   readonly desk: PhotoDesk;
   readonly seat: Seat;
   readonly onAside: (message: SetAside) => void;
-  readonly onWaiting: (waiting: PhotosWaiting) => void;
+  readonly onWaiting: (waiting: Pick<PhotosStatus, 'toSend' | 'toFetch'>) => void;
   /** Resolves once the log has nothing to send or to take in; asked before each piece. */
   readonly turn: () => Promise<void>;
 }

@@ -61,7 +61,7 @@ async function aDesk() {
 async function joinedAs(mayInvite: boolean): Promise<Joined> {
   const keys = { seed: await seatSeedOf(testKey, 'B'), events: await eventsKeyOf(testKey) };
   return {
-    ...{ address, shop: testShop, seat: 'B', tablet: 'abcd2345' },
+    ...{ address, shop: testShop, seat: 'B', tablet: 'abcd2345', photos: true },
     ...{ ...keys, key: mayInvite ? testKey : null },
   };
 }

@@ -50,12 +50,12 @@ async function refusal(connection: NatsConnection, act: () => void): Promise<str
   return refused;
 }
 
-test('a seat sends on its own subjects, and the stream keeps it', async () => {
+test('a seat sends on its own subjects, and the streams keep it, photos apart', async () => {
   const connection = await seat('A');
   const stream = jetstream(connection);
   for (const subject of ['ev.A', 'run.A.S1.1-9', 'ph.A.0f0f.0']) {
     const ack = await stream.publish(`tw.${shop}.${subject}`, 'sealed');
-    expect(ack.stream).toBe(`TW_${shop}`);
+    expect(ack.stream).toBe(subject.startsWith('ph') ? `TW_${shop}_ph` : `TW_${shop}`);
   }
   expect(Object.keys((await state())?.subjects ?? {}).toSorted()).toEqual(
     ['ev.A', 'ph.A.0f0f.0', 'run.A.S1.1-9'].map((subject) => `tw.${shop}.${subject}`),
@@ -141,7 +141,7 @@ test.each([
 ])('no seat may ask for %s', async (what, body) => {
   const before = await state();
   const connection = await seat('A');
-  for (const name of [`TW_${shop}`, 'TW_other']) {
+  for (const name of [`TW_${shop}`, `TW_${shop}_ph`, 'TW_other']) {
     const subject = `$JS.API.${what}.${name}`;
     expect(await refusal(connection, () => connection.publish(subject, body))).toBe(subject);
   }
@@ -185,7 +185,7 @@ test('no consumer of a seat carries its messages to another subject of the strea
     const question = JSON.stringify({ stream_name: `TW_${shop}`, config });
     await connection.request(`$JS.API.CONSUMER.CREATE.TW_${shop}.${name}.${filter}`, question);
     // A message that was carried would be there before the next one is kept.
-    await jetstream(connection).publish(`tw.${shop}.ph.A.mark.${index}`, '');
+    await jetstream(connection).publish(`tw.${shop}.run.A.mark.${index}`, '');
   });
   await Promise.all(answers);
   const after = await state();
