@@ -10,6 +10,7 @@ import { forgetInvitation, invitationIn } from '../parts/join/joining-place.ts';
 import { useReplica } from '../parts/join/use-replica.ts';
 import { InvitePanel } from './invite-panel.tsx';
 import { LeavePanel } from './leave-panel.tsx';
+import { PhotosTooPanel } from './photos-too-panel.tsx';
 import { StandingPanel } from './standing-panel.tsx';
 
 /** What this tablet has to do with the others of the shop: joining them, how it stands, letting others in, leaving. */
@@ -40,6 +41,7 @@ const Joined = ({ desk }: { desk: ReplicaDesk }) => {
   return (
     <>
       <StandingPanel desk={desk} />
+      <PhotosTooPanel desk={desk} />
       <InvitePanel desk={desk} />
       <LeavePanel desk={desk} />
     </>
