@@ -6,9 +6,10 @@ import { seededRandom } from '../../src/domain/chance/seeded-random.ts';
 import { joiningLink } from '../../src/replication/joining-link.ts';
 import { type Broker, startBroker } from '../support/broker.ts';
 import { launchBrowser, type OpenPage, openPage } from '../support/browser.ts';
-import { setUpShop } from '../support/first-ten-minutes.ts';
+import { makeUpTrays, setUpShop } from '../support/first-ten-minutes.ts';
 import { holdingOfPage } from '../support/holding-of-page.ts';
 import { type Maker, maker } from '../support/maker.ts';
+import { file, turnedJpeg, upright } from '../support/pictures.ts';
 import { testKey, testShop } from '../support/replicas.ts';
 import { seedFrom } from '../support/seed.ts';
 
@@ -137,4 +138,38 @@ test('three tablets hold the same, whatever becomes of lines and broker; a last 
   const newcomer = await aTablet();
   await untilSame([...all, newcomer], (entries) => entries >= held);
   for (const tablet of all) expect(realTroubles(tablet)).toEqual([]);
+});
+
+test('a photo that is taken on one tablet is seen on the others, but not on one that wants none until it does', async () => {
+  await broker.removeStream();
+  await broker.makeStream();
+  host.cutLines();
+  let code = '';
+  const first = await aTablet(async (hand) => {
+    const { beech } = await makeUpTrays(hand, await setUpShop(hand));
+    code = beech[0];
+  });
+  const sees = await aTablet();
+  const slow = await aTablet();
+  await untilSame([first, sees, slow], (entries) => entries > 0);
+  await slow.hand.goTo('#/set-up/tablets');
+  await slow.hand.at('photos-too').locator('input[value=no]').check({ force: true });
+
+  for (const { hand } of [first, sees, slow]) await hand.openTray(code);
+  const jpeg = file('a.jpg', await turnedJpeg(first.page, 6));
+  await first.hand.at('tray-photo-file-input').setInputFiles(jpeg);
+  const picture = ({ hand }: Tablet) => hand.at('tray-photo-strip').locator('img');
+  for (const tablet of [first, sees]) {
+    await picture(tablet).waitFor();
+    // Decoded, not only fetched.
+    expect(await picture(tablet).evaluate((img: HTMLImageElement) => img.naturalWidth)).toBe(upright.width);
+  }
+  const missing = slow.hand.at('tray-photo-strip').locator('.photo-missing').filter({ hasText: /./ });
+  await missing.waitFor();
+
+  await slow.hand.goTo('#/set-up/tablets');
+  await slow.hand.at('photos-too').locator('input[value=yes]').check({ force: true });
+  await slow.hand.openTray(code);
+  await picture(slow).waitFor();
+  for (const tablet of [first, sees, slow]) expect(realTroubles(tablet)).toEqual([]);
 });
