@@ -46,8 +46,8 @@ export const streamName = (shop) => `TW_${shop}`;
 /** The name of the stream of a shop's photos. @param {string} shop */
 export const photoStreamName = (shop) => `${streamName(shop)}_ph`;
 
-/** Photos of twenty years, five a day of 300 kB; what is left of the broker's room is the log's. */
-const mostPhotoBytes = 12_000_000_000;
+/** Photos of ten years, 20 a day of 300 kB; what is left of the broker's room is the log's. */
+const mostPhotoBytes = 16_000_000_000;
 
 /**
  * What the broker keeps of a shop: everything, for good. No seat can delete; a roll-up puts one message in the place of
