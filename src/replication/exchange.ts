@@ -1,7 +1,7 @@
 import type { Bytes } from '../store/backup/sealing-keys.ts';
 
 /** Where among the messages of a seat one of the log lies: what was written lately and runs that it was folded into. */
-export type LogLane = 'ev' | 'run.1' | 'run.2' | 'run.3';
+type LogLane = 'ev' | 'run.1' | 'run.2' | 'run.3';
 /** Where the pieces of one photo lie: its hash, and how many there are of them. */
 export type PhotoLane = `ph.${string}.${number}`;
 export type Lane = LogLane | PhotoLane;

@@ -4,22 +4,26 @@ import type { PhotoHash } from '../domain/log/photo-facts.ts';
 import type { Bytes } from '../store/backup/sealing-keys.ts';
 import { type Exchange, laneKey, type Placed } from './exchange.ts';
 import type { AsideReason } from './message.ts';
-import type { PieceHead } from './photo-message.ts';
-import type { PhotoTraderParts } from './photo-trader.ts';
+import type { PhotoDesk, PieceHead } from './photo-message.ts';
+import type { PhotoShelf } from './photo-shelf.ts';
 import type { LaneThere } from './photos-there.ts';
+import type { SetAside } from './replica-status.ts';
 
 interface Piece {
   readonly placed: Placed;
   readonly head: PieceHead;
 }
 
+interface FetchingParts {
+  readonly desk: PhotoDesk;
+  readonly shelf: PhotoShelf;
+  /** Asked before each piece. */
+  readonly turn: () => Promise<void>;
+  readonly onAside: (message: SetAside) => void;
+}
+
 /** Fetches photos piece by piece. What came of one stays, so that another line goes on from there. */
-export function photoFetching({
-  desk,
-  shelf,
-  turn,
-  onAside,
-}: Pick<PhotoTraderParts, 'desk' | 'shelf' | 'turn' | 'onAside'>) {
+export function photoFetching({ desk, shelf, turn, onAside }: FetchingParts) {
   /** Pieces of the photo that is under way, by the sealed heads that they came with. */
   const came = new Map<string, Bytes>();
   let underWay: PhotoHash | undefined;

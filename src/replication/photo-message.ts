@@ -23,7 +23,7 @@ export type PieceHead = Readonly<v.InferOutput<typeof pieceHead>>;
 
 /** A piece, and that a photo was let go: it takes the place of its pieces. The number is that of the form. */
 const headSchemas = { photo1: pieceHead, gone1: v.object({ hash: photoHash }) };
-export type PhotoSaid =
+type PhotoSaid =
   | { readonly kind: 'photo1'; readonly head: PieceHead }
   | { readonly kind: 'gone1'; readonly head: { readonly hash: PhotoHash } };
 

@@ -1,23 +1,15 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import type { PhotoHash } from '../domain/log/photo-facts.ts';
-import type { Bytes } from '../store/backup/sealing-keys.ts';
 import type { Exchange } from './exchange.ts';
 import type { PhotosNamed } from './photo-book.ts';
 import { photoFetching } from './photo-fetching.ts';
 import type { PhotoDesk } from './photo-message.ts';
 import { clearLane, sendPhoto } from './photo-sending.ts';
+import type { PhotoShelf } from './photo-shelf.ts';
 import { photosThere } from './photos-there.ts';
 import type { PhotosStatus, SetAside } from './replica-status.ts';
 import type { Seat } from './shop-key.ts';
-
-/** The photos that a tablet keeps, as far as trading them goes. */
-export interface PhotoShelf {
-  readonly held: () => Promise<ReadonlySet<PhotoHash>>;
-  readonly bytes: (photo: PhotoHash) => Promise<Bytes | undefined>;
-  /** Keeps a photo whose bytes fit its hash; false when it is no photo. Rejects when the tablet has no room for it. */
-  readonly keep: (photo: PhotoHash, bytes: Bytes) => Promise<boolean>;
-}
 
 export interface PhotoTraderParts {
   readonly read: () => Promise<PhotosNamed>;

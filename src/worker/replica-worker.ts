@@ -18,8 +18,8 @@ import { tellWindows, windowFeed } from '../store/feed.ts';
 import { openIndexedDbLog } from '../store/indexeddb-log.ts';
 import { newId } from '../store/new-id.ts';
 import { openPhotoStore } from '../store/photos/photo-store.ts';
-import { takeInPhoto } from './photo/make-photo.ts';
 import type { FromReplica, NotJoined, ToReplica } from './replica-protocol.ts';
+import { takeInPhoto } from './take-in-photo.ts';
 import { workerNow } from './worker-clock.ts';
 
 const worker = globalThis as unknown as DedicatedWorkerGlobalScope;
@@ -89,7 +89,7 @@ async function run({ store: name, joined }: Extract<ToReplica, { kind: 'run' }>)
       bytes: photoStore.bytes,
       async keep(hash, bytes) {
         const made = await takeInPhoto({ hash, bytes });
-        if (typeof made === 'string') return false;
+        if (!made) return false;
         await photoStore.keep(made, workerNow());
         say({ kind: 'photo-came' });
         return true;
