@@ -99,7 +99,9 @@ export function photoReplicator(parts: PhotoReplicatorParts): PhotoReplicator {
     const isLost = line.closed.then(() => Promise.reject(new Error('the line is lost')));
     isLost.catch(() => undefined);
     try {
-      const { nowhere, ofOthers } = await Promise.race([trade(line, others), isLost]);
+      const { nowhere, ofOthers, ...done } = await Promise.race([trade(line, others), isLost]);
+      if (done.edition !== edition) looks = 0;
+      edition = done.edition;
       tell({ refused: null });
       const { least, most } = patience;
       if (ofOthers > 0) later('others', least + random() * (most - least), () => ask('others'));
@@ -126,6 +128,7 @@ export function photoReplicator(parts: PhotoReplicatorParts): PhotoReplicator {
         if (isDue()) await tradeNow();
         tries = 0;
       } catch (error) {
+        if (state.stopped) break;
         todo.trade = true;
         if (error instanceof NotNow) continue;
         if (error instanceof Refused) tell({ refused: error.why });

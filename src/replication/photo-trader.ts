@@ -24,6 +24,8 @@ export interface PhotoTraderParts {
 
 /** What a trade could not do: photos that lie on no tablet in reach, and photos of others that are still to be sent. */
 export interface PhotosLeft {
+  /** What the log said of photos when all was done that could be. */
+  readonly edition: number;
   readonly nowhere: number;
   readonly ofOthers: number;
 }
@@ -40,7 +42,7 @@ export function photoTrader({ read, shelf, desk, seat, turn, ...tell }: PhotoTra
 
   /** What is to be done, the newest photos first; of what was tried with this line, nothing. */
   async function plan(withOthers: boolean, tried: ReadonlySet<PhotoHash>) {
-    const [{ wanted, letGo }, held] = [await read(), await shelf.held()];
+    const [{ wanted, letGo, edition }, held] = [await read(), await shelf.held()];
     const missing = [...wanted].filter(
       ([photo]) => held.has(photo) && !there.isWhole(photo) && !spoilt.has(photo) && !tried.has(photo),
     );
@@ -51,6 +53,7 @@ export function photoTrader({ read, shelf, desk, seat, turn, ...tell }: PhotoTra
       toClear: there.lanesOn(seat).filter(({ photo, count }) => count > 1 && letGo.has(photo)),
       ...{ toSend, toFetch },
       left: {
+        edition,
         nowhere: lacking.filter((photo) => there.lanesOf(photo).length === 0).length,
         ofOthers: missing.length - toSend.length,
       },

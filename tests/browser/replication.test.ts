@@ -138,6 +138,7 @@ test('three tablets hold the same, whatever becomes of lines and broker; a last 
   const newcomer = await aTablet();
   await untilSame([...all, newcomer], (entries) => entries >= held);
   for (const tablet of all) expect(realTroubles(tablet)).toEqual([]);
+  for (const { page } of [...all, newcomer]) await page.context().close();
 });
 
 test('a photo that is taken on one tablet is seen on the others, but not on one that wants none until it does', async () => {
