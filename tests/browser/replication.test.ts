@@ -161,7 +161,7 @@ test('a photo that is taken on one tablet is seen on the others, but not on one 
   await first.hand.at('tray-photo-file-input').setInputFiles(jpeg);
   const picture = ({ hand }: Tablet) => hand.at('tray-photo-strip').locator('img');
   for (const tablet of [first, sees]) {
-    await picture(tablet).waitFor();
+    await picture(tablet).waitFor({ timeout: 120_000 });
     // Decoded, not only fetched.
     expect(await picture(tablet).evaluate((img: HTMLImageElement) => img.naturalWidth)).toBe(upright.width);
   }
@@ -171,6 +171,6 @@ test('a photo that is taken on one tablet is seen on the others, but not on one 
   await slow.hand.goTo('#/set-up/tablets');
   await slow.hand.at('photos-too').locator('input[value=yes]').check({ force: true });
   await slow.hand.openTray(code);
-  await picture(slow).waitFor();
+  await picture(slow).waitFor({ timeout: 120_000 });
   for (const tablet of [first, sees, slow]) expect(realTroubles(tablet)).toEqual([]);
 });
