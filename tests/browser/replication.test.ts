@@ -1,6 +1,6 @@
 /** Three tablets of one shop and a real broker, which loses lines, its life and its data while they are tapped. */
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect, inject, test } from 'vitest';
 import { serveBuild } from '../../.ci/serve-build.mjs';
 import { seededRandom } from '../../src/domain/chance/seeded-random.ts';
 import { joiningLink } from '../../src/replication/joining-link.ts';
@@ -31,6 +31,12 @@ afterAll(async () => {
   await broker.stop();
 });
 
+/** A tablet of one test would bring its shop into the next one. */
+const opened: OpenPage[] = [];
+afterEach(async () => {
+  for (const { page } of opened.splice(0)) await page.context().close();
+});
+
 const random = seededRandom(seedFrom(process.env, 1));
 
 /** A line that was cut is told of by the browser, and by nothing else on the console. */
@@ -41,17 +47,18 @@ type Tablet = OpenPage & { readonly hand: Maker };
 
 /** A tablet that joins by the invitation in its address: with the shop that was set up on it, or without one, at its first start. */
 async function aTablet(prepare?: (hand: Maker) => Promise<void>): Promise<Tablet> {
-  const opened = await openPage(browser, { url: host.url });
-  const hand = maker(opened.page);
+  const tablet = await openPage(browser, { url: host.url });
+  opened.push(tablet);
+  const hand = maker(tablet.page);
   await prepare?.(hand);
   const address = `ws://127.0.0.1:${host.port}/sync`;
   const link = joiningLink({ address, shop: testShop, key: testKey }, host.url);
-  await opened.page.evaluate((to) => location.assign(to), link);
+  await tablet.page.evaluate((to) => location.assign(to), link);
   await hand.tap('join-go');
-  await opened.page.locator('[data-testid=replica-status][data-kind=up-to-date]').waitFor();
+  await tablet.page.locator('[data-testid=replica-status][data-kind=up-to-date]').waitFor();
   // The key is left in no address.
-  expect(opened.page.url()).not.toContain('join/');
-  return { ...opened, hand };
+  expect(tablet.page.url()).not.toContain('join/');
+  return { ...tablet, hand };
 }
 
 async function untilSame(tablets: readonly Tablet[], isSo = (_entries: number) => true): Promise<number> {
@@ -138,7 +145,6 @@ test('three tablets hold the same, whatever becomes of lines and broker; a last 
   const newcomer = await aTablet();
   await untilSame([...all, newcomer], (entries) => entries >= held);
   for (const tablet of all) expect(realTroubles(tablet)).toEqual([]);
-  for (const { page } of [...all, newcomer]) await page.context().close();
 });
 
 test('a photo that is taken on one tablet is seen on the others, but not on one that wants none until it does', async () => {
