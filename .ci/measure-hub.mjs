@@ -44,7 +44,8 @@ async function openBroker(count, connections) {
       listen: client,
       websocket,
       store: files.broker,
-      room: '20GB',
+      // As much for each as the hub gives to its own: the broker sets the limit of photos aside.
+      room: `${20 * shops.length}GB`,
       connections,
       watch,
       shops: shops.map(openPart),

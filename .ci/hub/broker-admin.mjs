@@ -1,6 +1,6 @@
 /** What the hub asks of its broker: that the stream is there, what it holds, who is connected. */
 import { connect, nkeyAuthenticator } from '@nats-io/transport-node';
-import { streamConfig, streamName } from './broker-config.mjs';
+import { photoStreamName, streamConfigs, streamName } from './broker-config.mjs';
 import { userKey } from './nkey.mjs';
 
 /** @typedef {import('@nats-io/transport-node').NatsConnection} Connection */
@@ -25,7 +25,7 @@ export const connectAs = (broker, seed, inboxPrefix) =>
   });
 
 /**
- * Waits for the broker, and makes the stream of `shop` where it is missing.
+ * Waits for the broker, and makes the streams of `shop` where they are missing; a stream of an older hub is made as it is now.
  *
  * @param {object} what
  * @param {string} what.broker address and port
@@ -41,9 +41,7 @@ export async function makeStream({ broker, keys, replicas, patience, isOver }) {
   for (;;) {
     try {
       return await asAdmin(broker, keys, async (connection) => {
-        const state = await streamState(connection, keys.shop);
-        if (state) return state;
-        await api(connection, `STREAM.CREATE.${streamName(keys.shop)}`, streamConfig(keys.shop, replicas));
+        for (const wanted of streamConfigs(keys.shop, replicas)) await settle(connection, wanted);
         const made = await streamState(connection, keys.shop);
         if (!made) throw new Error('The broker has not made the stream.');
         return made;
@@ -54,6 +52,15 @@ export async function makeStream({ broker, keys, replicas, patience, isOver }) {
       await new Promise((resolve) => setTimeout(resolve, 200));
     }
   }
+}
+
+/** @param {Connection} connection @param {ReturnType<typeof streamConfigs>[number]} wanted */
+async function settle(connection, wanted) {
+  const { config } = await api(connection, `STREAM.INFO.${wanted.name}`, {}, noSuchStream);
+  if (!config) await api(connection, `STREAM.CREATE.${wanted.name}`, wanted);
+  // Once, the log's stream had the subjects of photos too; nothing was ever put there.
+  else if (String(config.subjects) !== String(wanted.subjects))
+    await api(connection, `STREAM.UPDATE.${wanted.name}`, { ...config, subjects: wanted.subjects });
 }
 
 /**
@@ -72,20 +79,26 @@ export async function asAdmin(broker, keys, ask) {
 }
 
 /**
+ * Log and photos together.
+ *
  * @param {Connection} connection of the admin
  * @param {string} shop
  * @returns {Promise<StreamState | undefined>} undefined when there is no such stream
  */
 export async function streamState(connection, shop) {
-  const answer = await api(
-    connection,
-    `STREAM.INFO.${streamName(shop)}`,
-    { subjects_filter: '>' },
-    noSuchStream,
+  const [log, photos] = await Promise.all(
+    [streamName(shop), photoStreamName(shop)].map((name) =>
+      api(connection, `STREAM.INFO.${name}`, { subjects_filter: '>' }, noSuchStream),
+    ),
   );
-  if (answer.error) return undefined;
-  const { messages, bytes, subjects = {} } = answer.state;
-  return { created: answer.created, messages, bytes, subjects };
+  if (log.error) return undefined;
+  const states = [log.state, ...(photos.error ? [] : [photos.state])];
+  return {
+    created: log.created,
+    messages: states.reduce((sum, { messages }) => sum + messages, 0),
+    bytes: states.reduce((sum, { bytes }) => sum + bytes, 0),
+    subjects: Object.assign({}, ...states.map(({ subjects }) => subjects ?? {})),
+  };
 }
 
 /**

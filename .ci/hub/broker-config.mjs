@@ -41,19 +41,33 @@ export function brokerConfig(broker, templates) {
   });
 }
 
-/** The name of the stream, and of the account, of a shop. @param {string} shop */
+/** The name of the stream of a shop's log, and of its account. @param {string} shop */
 export const streamName = (shop) => `TW_${shop}`;
+/** The name of the stream of a shop's photos. @param {string} shop */
+export const photoStreamName = (shop) => `${streamName(shop)}_ph`;
+
+/** Photos of ten years, 20 a day of 300 kB; what is left of the broker's room is the log's. */
+const mostPhotoBytes = 16_000_000_000;
 
 /**
  * What the broker keeps of a shop: everything, for good. No seat can delete; a roll-up puts one message in the place of
- * those of a subject.
+ * those of a subject. Photos lie apart, so that nobody who reads the log has to read past them, and they cannot fill its room.
  *
  * @param {string} shop
  * @param {number} replicas on how many brokers it is kept
  */
-export const streamConfig = (shop, replicas) => ({
-  name: streamName(shop),
-  subjects: [`tw.${shop}.>`],
+export const streamConfigs = (shop, replicas) => [
+  { ...kept(replicas), name: streamName(shop), subjects: [`tw.${shop}.ev.>`, `tw.${shop}.run.>`] },
+  {
+    ...kept(replicas),
+    name: photoStreamName(shop),
+    subjects: [`tw.${shop}.ph.>`],
+    max_bytes: mostPhotoBytes,
+  },
+];
+
+/** @param {number} replicas */
+const kept = (replicas) => ({
   storage: 'file',
   retention: 'limits',
   discard: 'new',
@@ -74,13 +88,14 @@ export const streamConfig = (shop, replicas) => ({
 
 /** Where a seat may send, and where it may listen. @param {string} shop @param {string} seat */
 export function rightsOf(shop, seat) {
-  const stream = streamName(shop);
   const own = [`ev.${seat}`, `run.${seat}.>`, `ph.${seat}.>`].map((subject) => `tw.${shop}.${subject}`);
   // Ordered readers need no more: they neither acknowledge nor are they pushed to.
-  const api = [
-    `STREAM.INFO.${stream}`,
-    ...['CREATE', 'INFO', 'MSG.NEXT', 'DELETE'].map((what) => `CONSUMER.${what}.${stream}.>`),
-  ].map((subject) => `$JS.API.${subject}`);
+  const api = [streamName(shop), photoStreamName(shop)].flatMap((stream) =>
+    [
+      `STREAM.INFO.${stream}`,
+      ...['CREATE', 'INFO', 'MSG.NEXT', 'DELETE'].map((what) => `CONSUMER.${what}.${stream}.>`),
+    ].map((subject) => `$JS.API.${subject}`),
+  );
   return {
     publish: [...own, ...api],
     subscribe: [`_INBOX_${shop}_${seat}.>`],

@@ -1,12 +1,20 @@
 import * as v from 'valibot';
-import type { ReplicaStatus, SetAside } from '../replication/replica-status.ts';
+import type { PhotosStatus, ReplicaStatus, SetAside } from '../replication/replica-status.ts';
+
+const refusal = v.picklist(['key', 'rights', 'no-shop', 'full']);
 
 const status = v.variant('kind', [
   v.object({ kind: v.picklist(['off', 'meeting', 'up-to-date']) }),
   v.object({ kind: v.literal('to-send'), entries: v.number() }),
   v.object({ kind: v.literal('unreachable'), since: v.number(), entries: v.nullable(v.number()) }),
-  v.object({ kind: v.literal('refused'), why: v.picklist(['key', 'rights', 'no-shop', 'full']) }),
+  v.object({ kind: v.literal('refused'), why: refusal }),
 ]) satisfies v.GenericSchema<unknown, ReplicaStatus>;
+
+const photos = v.object({
+  toSend: v.number(),
+  toFetch: v.number(),
+  refused: v.nullable(refusal),
+}) satisfies v.GenericSchema<unknown, PhotosStatus>;
 
 const setAside = v.object({
   at: v.number(),
@@ -18,7 +26,9 @@ const setAside = v.object({
 /** What the windows of a tablet say to each other about the other tablets. */
 const said = v.variant('kind', [
   /** How it stands, from the window whose worker knows. */
-  v.object({ kind: v.literal('standing'), status, setAside: v.array(setAside) }),
+  v.object({ kind: v.literal('standing'), status, photos, setAside: v.array(setAside) }),
+  /** A photo has come in. */
+  v.object({ kind: v.literal('photo-came') }),
   /** The store goes on under another station. */
   v.object({ kind: v.literal('renewed') }),
   /** Whoever has the worker is to say how it stands. */

@@ -1,7 +1,7 @@
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import { type Joined, readJoined } from '../replication/joined.ts';
 import { joiningLink } from '../replication/joining-link.ts';
-import type { ReplicaStatus, SetAside } from '../replication/replica-status.ts';
+import type { PhotosStatus, ReplicaStatus, SetAside } from '../replication/replica-status.ts';
 import { forgetJoined, keepJoined, loadJoined } from '../store/kept-replica.ts';
 import { newId } from '../store/new-id.ts';
 import type { FromReplica, NotJoined } from '../worker/replica-protocol.ts';
@@ -12,7 +12,7 @@ import { replicaRunner, type StartReplicaWorker, takeSeatInWorker } from './repl
 import { replicaWindows, type SaidOfReplica } from './replica-windows.ts';
 import type { Timer } from './saver.ts';
 
-export { type Invited, isJoiningLink, type ReplicaStatus, type SetAside, shopInvitedTo };
+export { type Invited, isJoiningLink, type PhotosStatus, type ReplicaStatus, type SetAside, shopInvitedTo };
 
 export type JoinResult =
   | { readonly kind: 'joined' }
@@ -36,6 +36,13 @@ export interface ReplicaDesk {
   readonly status: ReadonlySignal<ReplicaStatus>;
   /** Messages that were set aside since the app was opened, with why. */
   readonly setAside: ReadonlySignal<readonly SetAside[]>;
+  /** Whether this tablet's photos go to the others, and theirs come here. */
+  readonly photos: ReadonlySignal<boolean>;
+  readonly photosStatus: ReadonlySignal<PhotosStatus>;
+  /** Rises with each photo that comes in. */
+  readonly photosCame: ReadonlySignal<number>;
+  /** Resolves once the choice is kept for good. */
+  readonly setPhotos: (wanted: boolean) => Promise<void>;
   /** Joins, and keeps what is needed for good. `mayInvite` keeps the key of the shop, too. */
   readonly join: (invited: Invited, how: { readonly mayInvite: boolean }) => Promise<JoinResult>;
   /** Leaves off for good. The log stays as it is, here and there. */
@@ -67,6 +74,7 @@ const startReplicaWorker: StartReplicaWorker | undefined =
     ? undefined
     : () => new Worker(new URL('../worker/replica-worker.ts', import.meta.url), { type: 'module' });
 
+const noPhotos: PhotosStatus = { toSend: 0, toFetch: 0, refused: null };
 /** More than these nobody reads. */
 const mostAside = 100;
 
@@ -82,6 +90,9 @@ export async function openReplica({
   const kept = signal(await loadKept());
   const joined = computed(() => shownOf(kept.value));
   const status = signal<ReplicaStatus>({ kind: 'off' });
+  const photos = computed(() => kept.value?.photos ?? true);
+  const photosStatus = signal<PhotosStatus>(noPhotos);
+  const photosCame = signal(0);
   const setAside = signal<readonly SetAside[]>([]);
   let turn: OneWindow | undefined;
   let tablet = kept.peek()?.tablet ?? newId();
@@ -90,7 +101,12 @@ export async function openReplica({
 
   function sayHowItStands(): void {
     if (!runner.isRunning()) return;
-    windows?.say({ kind: 'standing', status: status.peek(), setAside: [...setAside.peek()] });
+    windows?.say({
+      kind: 'standing',
+      status: status.peek(),
+      photos: photosStatus.peek(),
+      setAside: [...setAside.peek()],
+    });
   }
 
   function hear(data: FromReplica): void {
@@ -99,7 +115,13 @@ export async function openReplica({
       if (data.renewed) windows?.say({ kind: 'renewed' });
       return;
     }
+    if (data.kind === 'photo-came') {
+      photosCame.value += 1;
+      windows?.say({ kind: 'photo-came' });
+      return;
+    }
     if (data.kind === 'status') status.value = data.status;
+    else if (data.kind === 'photos-status') photosStatus.value = data.status;
     else if (data.kind === 'aside') setAside.value = [...setAside.peek(), data.message].slice(-mostAside);
     sayHowItStands();
   }
@@ -110,10 +132,14 @@ export async function openReplica({
         turn?.heard();
         if (runner.isRunning() || !turn) return;
         status.value = said.status;
+        photosStatus.value = said.photos;
         setAside.value = said.setAside;
         break;
       case 'renewed':
         if (turn && !runner.isRunning()) onMerged({ renewed: true });
+        break;
+      case 'photo-came':
+        photosCame.value += 1;
         break;
       case 'how-does-it-stand':
         sayHowItStands();
@@ -149,6 +175,7 @@ export async function openReplica({
     turn = undefined;
     runner.end();
     status.value = { kind: 'off' };
+    photosStatus.value = noPhotos;
   }
 
   const stopRunning = effect(() => {
@@ -167,6 +194,13 @@ export async function openReplica({
     joined,
     status,
     setAside,
+    photos,
+    photosStatus,
+    photosCame,
+    async setPhotos(wanted) {
+      const now = kept.peek();
+      if (now) await keep({ ...now, photos: wanted });
+    },
     async join(invited, { mayInvite }) {
       if (kept.peek()) return { kind: 'joined-before' };
       const invitation = await invitationOf(invited);

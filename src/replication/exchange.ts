@@ -1,7 +1,10 @@
 import type { Bytes } from '../store/backup/sealing-keys.ts';
 
-/** Where among the messages of a seat one lies: what was written lately and runs that it was folded into. */
-export type Lane = 'ev' | 'run.1' | 'run.2' | 'run.3';
+/** Where among the messages of a seat one of the log lies: what was written lately and runs that it was folded into. */
+type LogLane = 'ev' | 'run.1' | 'run.2' | 'run.3';
+/** Where the pieces of one photo lie: its hash, and how many there are of them. */
+export type PhotoLane = `ph.${string}.${number}`;
+export type Lane = LogLane | PhotoLane;
 
 /** A message as it is handed to the broker, which understands nothing of it but where it belongs. */
 export interface Outgoing {
@@ -28,17 +31,25 @@ export interface Placed extends Pick<Outgoing, 'kind' | 'head' | 'replaces'> {
   readonly body: Bytes | null;
 }
 
-/** What a broker says that it holds. */
-export interface Look {
+/** The least that a broker says of what it holds. */
+export interface Glance {
   /** Another text means that it began anew. */
   readonly created: string;
   /** Where the last message ever put stands; 0 before the first. */
   readonly last: number;
+  readonly messages: number;
+}
+
+/** What a broker says that it holds. */
+export interface Look extends Glance {
   /** How many messages stand there, by seat and lane (`laneKey`). */
   readonly counts: ReadonlyMap<string, number>;
 }
 
-export const laneKey = ({ seat, lane }: { seat: string; lane: string }) => `${seat}/${lane}`;
+/** A lane of a seat, whatever lies there. */
+export type LaneOf = Pick<Placed, 'seat' | 'lane'>;
+
+export const laneKey = ({ seat, lane }: LaneOf) => `${seat}/${lane}`;
 
 /** Why a broker does not do what was asked, and will not do it when it is asked again. */
 export type Refusal = 'key' | 'rights' | 'no-shop' | 'full';
@@ -60,14 +71,21 @@ export class LaneMoved extends Error {
 
 export type TakeBatch = (batch: readonly Placed[]) => Promise<void>;
 
-/** An open line to the broker's copy of one shop, as one seat. Every promise rejects once the line is lost. */
+/** What is to be read: from a place on, to another or to the end as it is now; of one lane, or of all. */
+export interface Range {
+  readonly from: number;
+  readonly to?: number;
+  readonly bodies: boolean;
+  readonly of?: LaneOf;
+}
+
+/** An open line to the broker's copy of one shop, of its log or of its photos, as one seat. Every promise rejects once the line is lost. */
 export interface Exchange {
+  /** The same as a look without its counts, which may be long. */
+  readonly glance: () => Promise<Glance>;
   readonly look: () => Promise<Look>;
-  /** Gives what stands from a place on (to another, or to the end as it is now), in order and some at a time. */
-  readonly read: (
-    range: { readonly from: number; readonly to?: number; readonly bodies: boolean },
-    take: TakeBatch,
-  ) => Promise<void>;
+  /** Gives what stands in a range, in order and some at a time. */
+  readonly read: (range: Range, take: TakeBatch) => Promise<void>;
   /** Gives everything behind a place, and what comes then, until the line is closed or lost. */
   readonly follow: (after: number, take: TakeBatch) => Promise<void>;
   /** Puts messages in their order; resolves with where each stands, once the broker has them all. */

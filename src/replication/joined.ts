@@ -18,6 +18,8 @@ const joinedSchema = v.object({
   seed: bytes(32),
   events: v.instance(CryptoKey),
   key: v.nullable(bytes(16)),
+  /** Whether photos go, too; tablets that joined before there was a choice did not say. */
+  photos: v.optional(v.boolean(), true),
 });
 export type Joined = Readonly<v.InferOutput<typeof joinedSchema>>;
 

@@ -42,7 +42,7 @@ export type AsideReason =
   /** It stood there before. */
   | 'repeated';
 
-type Opened<What> =
+export type Opened<What> =
   | { readonly kind: 'opened'; readonly what: What }
   | { readonly kind: 'aside'; readonly reason: AsideReason; readonly problem: string };
 
@@ -65,7 +65,7 @@ export interface DeskParts {
   readonly random: (length: number) => Bytes;
 }
 
-const aside = (reason: AsideReason, problem: string) => ({ kind: 'aside', reason, problem }) as const;
+export const aside = (reason: AsideReason, problem: string) => ({ kind: 'aside', reason, problem }) as const;
 
 export function messageDesk({ shop, seat, key, random }: DeskParts): MessageDesk {
   const readLog = logBodyReader();
@@ -127,7 +127,8 @@ function idOf(said: Said, { seat, lane }: { seat: Seat; lane: string }): string 
   return `${said.kind}:${seat}:${lane}:${station}:${first}-${first + entries - 1}:${link}`;
 }
 
-function jsonOf(bytes: Bytes): unknown {
+/** What JSON says; undefined for what is none. */
+export function jsonOf(bytes: Bytes): unknown {
   try {
     return JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
   } catch {

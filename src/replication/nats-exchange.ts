@@ -6,6 +6,7 @@ import {
   type JsMsg,
   jetstream,
   jetstreamManager,
+  type StreamInfo,
 } from '@nats-io/jetstream';
 import {
   AuthorizationError,
@@ -17,17 +18,19 @@ import {
 } from '@nats-io/nats-core';
 import {
   type Exchange,
+  type Glance,
   LaneMoved,
   type Look,
   laneKey,
   type Outgoing,
   type Placed,
+  type Range,
   Refused,
   type TakeBatch,
 } from './exchange.ts';
 import { nkeySeed } from './nkey-seed.ts';
 import type { Seat } from './shop-key.ts';
-import { inboxOf, readSubject, streamOf, subjectOf } from './subjects.ts';
+import { inboxOf, readSubject, type StreamKind, streamOf, subjectOf } from './subjects.ts';
 
 export interface NatsParts {
   /** The client's way of connecting, over whatever it has: a WebSocket in a browser. */
@@ -35,6 +38,8 @@ export interface NatsParts {
   readonly address: string;
   readonly shop: string;
   readonly seat: Seat;
+  /** The log, unless it is said otherwise. */
+  readonly kind?: StreamKind;
   /** See `seatSeedOf`. */
   readonly seed: Uint8Array;
 }
@@ -49,7 +54,14 @@ const header = { kind: 'Tw-Kind', head: 'Tw-Head', rollUp: 'Nats-Rollup' } as co
  * A line to a NATS server with JetStream, as one seat. It is not mended when it is lost: the replicator opens another, and
  * meets the broker anew. Rejects with `Refused` where the broker does not know the seat or the shop.
  */
-export async function openNatsExchange({ connect, address, shop, seat, seed }: NatsParts): Promise<Exchange> {
+export async function openNatsExchange({
+  connect,
+  address,
+  shop,
+  seat,
+  kind: streamKind = 'log',
+  seed,
+}: NatsParts): Promise<Exchange> {
   const connection = await connect({
     servers: address,
     authenticator: nkeyAuthenticator(nkeySeed(seed)),
@@ -70,10 +82,12 @@ export async function openNatsExchange({ connect, address, shop, seat, seed }: N
     jetstreamManager(connection, { checkAPI: false, timeout: patience }),
   );
   const client: JetStreamClient = jetstream(connection, { timeout: patience });
-  const stream = streamOf(shop);
+  const stream = streamOf(shop, streamKind);
 
-  async function consumerFrom(from: number, bodies: boolean): Promise<Consumer> {
-    return orLost(client.consumers.get(stream, { opt_start_seq: from, headers_only: !bodies }));
+  async function consumerFrom({ from, bodies, of }: Range): Promise<Consumer> {
+    const options = { opt_start_seq: from, headers_only: !bodies };
+    const filter = of && { filter_subjects: subjectOf(shop, of) };
+    return orLost(client.consumers.get(stream, { ...options, ...filter }));
   }
 
   async function publish({ lane, kind, head, body, id, replaces, after }: Outgoing): Promise<number> {
@@ -91,19 +105,28 @@ export async function openNatsExchange({ connect, address, shop, seat, seed }: N
   }
 
   return {
+    async glance(): Promise<Glance> {
+      return glanceOf(await orLost(manager.streams.info(stream)));
+    },
     async look(): Promise<Look> {
-      const { created, state } = await orLost(manager.streams.info(stream, { subjects_filter: '>' }));
+      const info = await orLost(manager.streams.info(stream, { subjects_filter: '>' }));
       const counts = new Map<string, number>();
-      for (const [subject, count] of Object.entries(state.subjects ?? {})) {
+      for (const [subject, count] of Object.entries(info.state.subjects ?? {})) {
         const place = readSubject(shop, subject);
         if (place) counts.set(laneKey(place), count);
       }
-      return { created: String(created), last: state.last_seq, counts };
+      return { ...glanceOf(info), counts };
     },
-    async read({ from, to = Number.POSITIVE_INFINITY, bodies }, take) {
-      const consumer = await consumerFrom(from, bodies);
+    async read(range, take) {
+      const { from, to = Number.POSITIVE_INFINITY, bodies } = range;
+      const consumer = await consumerFrom(range);
       const { num_pending } = await orLost(consumer.info(true));
-      if (num_pending > 0)
+      if (num_pending > 0 && from === to) {
+        // Asked for one, the broker sends no more of them.
+        const message = await orLost(consumer.next({ expires: patience }));
+        const placed = message && placedOf(message, { shop, bodies });
+        if (placed?.at === to) await take([placed]);
+      } else if (num_pending > 0)
         await orLost(
           give(consumer, {
             take,
@@ -116,7 +139,7 @@ export async function openNatsExchange({ connect, address, shop, seat, seed }: N
       await orLost(consumer.delete()).catch(() => undefined);
     },
     async follow(after, take) {
-      const consumer = await consumerFrom(after + 1, true);
+      const consumer = await consumerFrom({ from: after + 1, bodies: true });
       await orLost(
         give(consumer, { take, shop, bodies: true, isLast: () => false, to: Number.POSITIVE_INFINITY }),
       );
@@ -129,6 +152,12 @@ export async function openNatsExchange({ connect, address, shop, seat, seed }: N
     close: () => void connection.close().catch(() => undefined),
   };
 }
+
+const glanceOf = ({ created, state }: StreamInfo): Glance => ({
+  created: String(created),
+  last: state.last_seq,
+  messages: state.messages,
+});
 
 interface Giving {
   readonly take: TakeBatch;

@@ -13,6 +13,16 @@ export type ReplicaStatus =
   | { readonly kind: 'unreachable'; readonly since: number; readonly entries: number | null }
   | { readonly kind: 'refused'; readonly why: Refusal };
 
+/** How the photos of a tablet stand. */
+export interface PhotosStatus {
+  /** Photos that are here and not yet there, as far as it is this tablet's part to send them. */
+  readonly toSend: number;
+  /** Photos that are there and not yet here. */
+  readonly toFetch: number;
+  /** Why the broker takes no photos, or gives none. */
+  readonly refused: Refusal | null;
+}
+
 /** A message that was set aside: it is left where it is, and what else comes goes on. */
 export interface SetAside {
   readonly at: number;

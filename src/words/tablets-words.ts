@@ -89,6 +89,22 @@ export const tabletsWords = {
   at: 'Address',
   seat: 'Seat',
 
+  photos: 'Photos',
+  photosToo: 'Send and fetch photos, too?',
+  photosHint:
+    'They go after everything else, one at a time. On a slow link choose no: what was tapped goes all the same, and the photos of this tablet stay on it.',
+  photosWaiting: ({ toSend, toFetch }: { toSend: number; toFetch: number }) =>
+    [
+      ...(toSend > 0 ? [`${wholeNumber(toSend)} to send`] : []),
+      ...(toFetch > 0 ? [`${wholeNumber(toFetch)} to fetch`] : []),
+    ].join(', '),
+  photosRefused: {
+    key: 'The PC takes no photos: it does not know this key.',
+    rights: 'The PC takes no photos yet: start the hub there anew, in its newest version.',
+    'no-shop': 'The PC takes no photos yet: start the hub there anew, in its newest version.',
+    full: 'The PC has no room for more photos. Nothing else is held up by it.',
+  },
+
   aside: 'Set aside',
   asideLead: (n: number) =>
     n === 1 ? 'One message could not be taken in.' : `${wholeNumber(n)} messages could not be taken in.`,

@@ -2,7 +2,7 @@
 import type { Refusal } from '../replication/exchange.ts';
 import type { Joined } from '../replication/joined.ts';
 import type { Invitation } from '../replication/joining-link.ts';
-import type { ReplicaStatus, SetAside } from '../replication/replica-status.ts';
+import type { PhotosStatus, ReplicaStatus, SetAside } from '../replication/replica-status.ts';
 
 /** Why a tablet could not join. */
 export type NotJoined =
@@ -30,6 +30,9 @@ export type FromReplica =
   | { readonly kind: 'joined'; readonly joined: Joined }
   | { readonly kind: 'not-joined'; readonly because: NotJoined }
   | { readonly kind: 'status'; readonly status: ReplicaStatus }
+  | { readonly kind: 'photos-status'; readonly status: PhotosStatus }
+  /** A photo came in. */
+  | { readonly kind: 'photo-came' }
   | { readonly kind: 'aside'; readonly message: SetAside }
   /** Something came in. The store took a new station when it is renewed. */
   | { readonly kind: 'merged'; readonly renewed: boolean }

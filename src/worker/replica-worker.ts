@@ -8,13 +8,18 @@ import type { Joined } from '../replication/joined.ts';
 import type { Invitation } from '../replication/joining-link.ts';
 import { messageDesk } from '../replication/message.ts';
 import { openOverWebSocket } from '../replication/over-web-socket.ts';
+import { photoDesk } from '../replication/photo-message.ts';
+import { type PhotoReplicator, photoReplicator } from '../replication/photo-replicator.ts';
+import type { SetAside } from '../replication/replica-status.ts';
 import { type Replicator, replicator } from '../replication/replicator.ts';
 import { takeSeat } from '../replication/seat-claim.ts';
 import { eventsKeyOf, seatSeedOf } from '../replication/shop-key.ts';
 import { tellWindows, windowFeed } from '../store/feed.ts';
 import { openIndexedDbLog } from '../store/indexeddb-log.ts';
 import { newId } from '../store/new-id.ts';
+import { openPhotoStore } from '../store/photos/photo-store.ts';
 import type { FromReplica, NotJoined, ToReplica } from './replica-protocol.ts';
+import { takeInPhoto } from './take-in-photo.ts';
 import { workerNow } from './worker-clock.ts';
 
 const worker = globalThis as unknown as DedicatedWorkerGlobalScope;
@@ -27,7 +32,17 @@ const timer = {
   },
 };
 
-let running: Promise<{ readonly replica: Replicator; readonly leave: () => void }> | undefined;
+interface Running {
+  readonly replica: Replicator;
+  readonly photos: PhotoReplicator;
+  readonly leave: () => void;
+}
+let running: Promise<Running> | undefined;
+
+/** Does nothing where the store cannot be opened. */
+function withRunning(act: (started: Running) => void): void {
+  void running?.then(act, () => undefined);
+}
 
 async function join({
   invitation,
@@ -41,7 +56,7 @@ async function join({
     if (!seat) return notJoined({ kind: 'no-seat' });
     const { address, shop, key } = invitation;
     const keys = { seed: await seatSeedOf(key, seat), events: await eventsKeyOf(key) };
-    const joined = { address, shop, seat, tablet, ...keys, key: mayInvite ? key : null };
+    const joined = { address, shop, seat, tablet, ...keys, key: mayInvite ? key : null, photos: true };
     return { kind: 'joined', joined };
   } catch (error) {
     return notJoined(
@@ -58,24 +73,56 @@ async function run({ store: name, joined }: Extract<ToReplica, { kind: 'run' }>)
   const news = { blocked: nobody, outdated: () => worker.close(), lost: nobody };
   const store = await openIndexedDbLog({ name, newStation: newId, news });
   const { seat, seed, tablet, shop, events } = joined;
-  const replica = replicator({
-    open: () => openOverWebSocket({ ...where(joined), seat, seed }),
-    store,
-    desk: messageDesk({ shop, seat, key: events, random }),
-    ...{ seat, tablet, timer, now: workerNow },
+  const sealing = { shop, seat, key: events, random };
+  const parts = {
+    ...{ store, seat, timer },
     random: seededRandom(new DataView(random(4).buffer).getUint32(0)),
-    onStatus: (status) => say({ kind: 'status', status }),
-    onAside: (message) => say({ kind: 'aside', message }),
+    onAside: (message: SetAside) => say({ kind: 'aside', message }),
+  };
+  const photoStore = openPhotoStore(name);
+  const photos = photoReplicator({
+    ...parts,
+    open: () => openOverWebSocket({ ...where(joined), seat, seed, kind: 'photos' }),
+    desk: photoDesk(sealing),
+    shelf: {
+      held: async () => new Set((await photoStore.notes()).map(({ hash }) => hash)),
+      bytes: photoStore.bytes,
+      async keep(hash, bytes) {
+        const made = await takeInPhoto({ hash, bytes });
+        if (!made) return false;
+        await photoStore.keep(made, workerNow());
+        say({ kind: 'photo-came' });
+        return true;
+      },
+    },
+    onStatus: (status) => say({ kind: 'photos-status', status }),
+  });
+  photos.setWanted(joined.photos);
+  const replica = replicator({
+    ...parts,
+    open: () => openOverWebSocket({ ...where(joined), seat, seed }),
+    desk: messageDesk(sealing),
+    ...{ tablet, now: workerNow },
+    onStatus(status) {
+      say({ kind: 'status', status });
+      photos.logIs(status);
+    },
     onMerged({ renewed }) {
       tellWindows(name);
       say({ kind: 'merged', renewed });
+      photos.news();
     },
   });
   const feed = windowFeed(name);
-  feed.onNews(replica.news);
+  feed.onNews(() => {
+    replica.news();
+    photos.news();
+  });
   return {
     replica,
+    photos,
     leave() {
+      photoStore.close();
       feed.close();
       store.close();
     },
@@ -84,7 +131,7 @@ async function run({ store: name, joined }: Extract<ToReplica, { kind: 'run' }>)
 
 async function stop(): Promise<void> {
   const started = await running?.catch(() => undefined);
-  await started?.replica.stop();
+  await Promise.all([started?.replica.stop(), started?.photos.stop()]);
   started?.leave();
   say({ kind: 'stopped' });
 }
@@ -100,10 +147,10 @@ worker.addEventListener('message', ({ data }: MessageEvent<ToReplica>) => {
       running.catch(() => undefined);
       break;
     case 'hurry':
-      void running?.then(
-        ({ replica }) => replica.hurry(),
-        () => undefined,
-      );
+      withRunning(({ replica, photos }) => {
+        replica.hurry();
+        photos.hurry();
+      });
       break;
     case 'stop':
       void stop();

@@ -6,7 +6,7 @@ import type { Joined } from '../../src/replication/joined.ts';
 import { joiningLink } from '../../src/replication/joining-link.ts';
 import { eventsKeyOf, seatSeedOf } from '../../src/replication/shop-key.ts';
 import { wordsOfShop } from '../../src/replication/shop-words.ts';
-import { forgetJoined, loadJoined } from '../../src/store/kept-replica.ts';
+import { forgetJoined, keepJoined, loadJoined } from '../../src/store/kept-replica.ts';
 import type { FromReplica, ToReplica } from '../../src/worker/replica-protocol.ts';
 import { handClock } from '../support/hand-clock.ts';
 import { testKey, testShop } from '../support/replicas.ts';
@@ -63,7 +63,7 @@ async function aDesk(locks?: Locks) {
 async function joinedAs(mayInvite: boolean): Promise<Joined> {
   const keys = { seed: await seatSeedOf(testKey, 'B'), events: await eventsKeyOf(testKey) };
   return {
-    ...{ address, shop: testShop, seat: 'B', tablet: 'abcd2345' },
+    ...{ address, shop: testShop, seat: 'B', tablet: 'abcd2345', photos: true },
     ...{ ...keys, key: mayInvite ? testKey : null },
   };
 }
@@ -142,6 +142,19 @@ test('what the worker tells is passed on', async () => {
   expect(desk.status.value).toEqual({ kind: 'to-send', entries: 3 });
   expect(desk.setAside.value).toMatchObject([{ at: 7, reason: 'malformed' }]);
   expect(merged).toEqual([true]);
+});
+
+test('a tablet that joined before photos went sends them; a choice against it is kept, and told at once', async () => {
+  const { photos: _, ...before } = await joinedAs(false);
+  await keepJoined(before);
+  const { desk, workers } = await aDesk();
+  expect(desk.photos.value).toBe(true);
+  expect(workers[0]?.asked).toMatchObject([{ kind: 'run', joined: { photos: true } }]);
+  await desk.setPhotos(false);
+  expect(workers[0]?.asked.at(-1)).toEqual({ kind: 'photos', wanted: false });
+  const again = await aDesk();
+  expect(again.desk.photos.value).toBe(false);
+  expect(again.workers[0]?.asked).toMatchObject([{ kind: 'run', joined: { photos: false } }]);
 });
 
 test('the worker is ended with the store, begun anew with it, and ended for good by leaving', async () => {

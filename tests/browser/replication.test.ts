@@ -1,11 +1,12 @@
 /** Three tablets of one shop and a real broker, which loses lines, its life and its data while they are tapped. */
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect, inject, test } from 'vitest';
 import { serveBuild } from '../../.ci/serve-build.mjs';
 import { seededRandom } from '../../src/domain/chance/seeded-random.ts';
 import { joiningLink } from '../../src/replication/joining-link.ts';
 import { type Broker, startBroker } from '../support/broker.ts';
 import { launchBrowser } from '../support/browser.ts';
+import { makeUpTrays, setUpShop } from '../support/first-ten-minutes.ts';
 import {
   joinedTablet,
   leftOn,
@@ -16,6 +17,7 @@ import {
   untilSame,
 } from '../support/joined-tablets.ts';
 import { type Maker, maker } from '../support/maker.ts';
+import { file, turnedJpeg, upright } from '../support/pictures.ts';
 import { testKey, testShop } from '../support/replicas.ts';
 import { seedFrom } from '../support/seed.ts';
 
@@ -37,13 +39,21 @@ afterAll(async () => {
   await broker.stop();
 });
 
+/** A tablet of one test would bring its shop into the next one. */
+const opened: Tablet[] = [];
+afterEach(async () => {
+  for (const { page } of opened.splice(0)) await page.context().close();
+});
+
 const random = seededRandom(seedFrom(process.env, 1));
 
-const aTablet = (prepare?: (hand: Maker) => Promise<void>): Promise<Tablet> => {
+async function aTablet(prepare?: (hand: Maker) => Promise<void>): Promise<Tablet> {
   const address = `ws://127.0.0.1:${host.port}/sync`;
   const link = joiningLink({ address, shop: testShop, key: testKey }, host.url);
-  return joinedTablet(browser, { url: host.url, link, prepare });
-};
+  const tablet = await joinedTablet(browser, { url: host.url, link, prepare });
+  opened.push(tablet);
+  return tablet;
+}
 
 /** Taps as a maker does, one pass after another, each taken back now and then. */
 async function tapAlong({ hand }: Tablet, taps: number): Promise<void> {
@@ -156,4 +166,38 @@ test('of two windows of a tablet one meets the others, both show how it stands, 
   await expect.poll(() => replicaWorkers(third).length, { timeout: 120_000 }).toBe(1);
   await expect.poll(() => replicaWorkers(page).length, { timeout: 20_000 }).toBe(0);
   await standing({ page: third }, 'up-to-date').waitFor();
+});
+
+test('a photo that is taken on one tablet is seen on the others, but not on one that wants none until it does', async () => {
+  await broker.removeStream();
+  await broker.makeStream();
+  host.cutLines();
+  let code = '';
+  const first = await aTablet(async (hand) => {
+    const { beech } = await makeUpTrays(hand, await setUpShop(hand));
+    code = beech[0];
+  });
+  const sees = await aTablet();
+  const slow = await aTablet();
+  await untilSame([first, sees, slow], (entries) => entries > 0);
+  await slow.hand.goTo('#/set-up/tablets');
+  await slow.hand.at('photos-too').locator('input[value=no]').check({ force: true });
+
+  for (const { hand } of [first, sees, slow]) await hand.openTray(code);
+  const jpeg = file('a.jpg', await turnedJpeg(first.page, 6));
+  await first.hand.at('tray-photo-file-input').setInputFiles(jpeg);
+  const picture = ({ hand }: Tablet) => hand.at('tray-photo-strip').locator('img');
+  for (const tablet of [first, sees]) {
+    await picture(tablet).waitFor({ timeout: 120_000 });
+    // Decoded, not only fetched.
+    expect(await picture(tablet).evaluate((img: HTMLImageElement) => img.naturalWidth)).toBe(upright.width);
+  }
+  const missing = slow.hand.at('tray-photo-strip').locator('.photo-missing').filter({ hasText: /./ });
+  await missing.waitFor();
+
+  await slow.hand.goTo('#/set-up/tablets');
+  await slow.hand.at('photos-too').locator('input[value=yes]').check({ force: true });
+  await slow.hand.openTray(code);
+  await picture(slow).waitFor({ timeout: 120_000 });
+  for (const tablet of [first, sees, slow]) expect(realTroubles(tablet)).toEqual([]);
 });

@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
 import { expect, inject, test } from 'vitest';
-import { rightsOf, streamConfig } from '../../.ci/hub/broker-config.mjs';
+import { rightsOf, streamConfigs } from '../../.ci/hub/broker-config.mjs';
 import { caddyConfig } from '../../.ci/hub/caddy-config.mjs';
 import { keysIn, openFolder } from '../../.ci/hub/data-folder.mjs';
 import { fill, template } from '../../.ci/hub/template.mjs';
@@ -36,17 +36,26 @@ test('no right of a seat names another stream, or a way to change this one', () 
   }
 });
 
-test('the stream keeps everything, and takes no deletion', () => {
-  expect(streamConfig('k3', 3)).toMatchObject({
-    name: 'TW_k3',
-    subjects: ['tw.k3.>'],
+test('the streams of log and photos keep everything, and take no deletion; photos leave room for the log', () => {
+  const [log, photos, ...more] = streamConfigs('k3', 3);
+  const kept = {
     num_replicas: 3,
     storage: 'file',
     discard: 'new',
     max_age: 0,
     max_msgs: -1,
     deny_delete: true,
+  };
+  expect(log).toMatchObject({
+    ...kept,
+    name: 'TW_k3',
+    subjects: ['tw.k3.ev.>', 'tw.k3.run.>'],
+    max_bytes: -1,
   });
+  expect(photos).toMatchObject({ ...kept, name: 'TW_k3_ph', subjects: ['tw.k3.ph.>'] });
+  // The hub gives its broker 20 GB.
+  expect(photos?.max_bytes).toBeLessThan(20e9);
+  expect(more).toEqual([]);
 });
 
 test.each(['plain', 'with space'])('both programs read what they are told, in a folder %s', (name) => {

@@ -2,7 +2,8 @@
 import { jetstream, jetstreamManager } from '@nats-io/jetstream';
 import { connect, headers, type NatsConnection, PermissionViolationError } from '@nats-io/transport-node';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { asAdmin, connectAs, streamState, usersConnected } from '../../.ci/hub/broker-admin.mjs';
+import { asAdmin, connectAs, makeStream, streamState, usersConnected } from '../../.ci/hub/broker-admin.mjs';
+import { streamConfigs } from '../../.ci/hub/broker-config.mjs';
 import { keysIn } from '../../.ci/hub/data-folder.mjs';
 import { userKey } from '../../.ci/hub/nkey.mjs';
 import { seatKey, seats } from '../../.ci/hub/shop-keys.mjs';
@@ -50,12 +51,12 @@ async function refusal(connection: NatsConnection, act: () => void): Promise<str
   return refused;
 }
 
-test('a seat sends on its own subjects, and the stream keeps it', async () => {
+test('a seat sends on its own subjects, and the streams keep it, photos apart', async () => {
   const connection = await seat('A');
   const stream = jetstream(connection);
   for (const subject of ['ev.A', 'run.A.S1.1-9', 'ph.A.0f0f.0']) {
     const ack = await stream.publish(`tw.${shop}.${subject}`, 'sealed');
-    expect(ack.stream).toBe(`TW_${shop}`);
+    expect(ack.stream).toBe(subject.startsWith('ph') ? `TW_${shop}_ph` : `TW_${shop}`);
   }
   expect(Object.keys((await state())?.subjects ?? {}).toSorted()).toEqual(
     ['ev.A', 'ph.A.0f0f.0', 'run.A.S1.1-9'].map((subject) => `tw.${shop}.${subject}`),
@@ -141,7 +142,7 @@ test.each([
 ])('no seat may ask for %s', async (what, body) => {
   const before = await state();
   const connection = await seat('A');
-  for (const name of [`TW_${shop}`, 'TW_other']) {
+  for (const name of [`TW_${shop}`, `TW_${shop}_ph`, 'TW_other']) {
     const subject = `$JS.API.${what}.${name}`;
     expect(await refusal(connection, () => connection.publish(subject, body))).toBe(subject);
   }
@@ -185,7 +186,7 @@ test('no consumer of a seat carries its messages to another subject of the strea
     const question = JSON.stringify({ stream_name: `TW_${shop}`, config });
     await connection.request(`$JS.API.CONSUMER.CREATE.TW_${shop}.${name}.${filter}`, question);
     // A message that was carried would be there before the next one is kept.
-    await jetstream(connection).publish(`tw.${shop}.ph.A.mark.${index}`, '');
+    await jetstream(connection).publish(`tw.${shop}.run.A.mark.${index}`, '');
   });
   await Promise.all(answers);
   const after = await state();
@@ -216,7 +217,32 @@ test('the broker takes a roll-up of everything from any seat: what DEVELOPERS.md
   rollUp.set('Nats-Rollup', 'all');
   const { seq } = await stream.publish(`tw.${shop}.ev.H`, 'all', { headers: rollUp });
   // A tablet sees it: the number of the first message has grown, and the counts are not what it knew.
-  expect((await state())?.subjects).toEqual({ [`tw.${shop}.ev.H`]: 1 });
+  const left = Object.entries((await state())?.subjects ?? {});
+  expect(left.filter(([subject]) => !subject.startsWith(`tw.${shop}.ph.`))).toEqual([[`tw.${shop}.ev.H`, 1]]);
   const manager = await jetstreamManager(await seat('D'), { checkAPI: false });
   expect((await manager.streams.info(`TW_${shop}`)).state.first_seq).toBe(seq);
+});
+
+test('a hub that was begun before photos had a stream keeps all that it has, and gets one', async () => {
+  const { broker } = hub.now();
+  const keys = keysIn(hub.files);
+  const [log, photos] = streamConfigs(shop, 1);
+  if (!log || !photos) throw new Error('there are two streams');
+  await asAdmin(broker, keys, async (admin) => {
+    for (const { name } of [log, photos]) await admin.request(`$JS.API.STREAM.DELETE.${name}`);
+    const before = JSON.stringify({ ...log, subjects: [`tw.${shop}.>`] });
+    const { error } = (await admin.request(`$JS.API.STREAM.CREATE.${log.name}`, before)).json<{
+      error?: unknown;
+    }>();
+    expect(error).toBeUndefined();
+  });
+  const stream = jetstream(await seat('K'));
+  await stream.publish(`tw.${shop}.ev.K`, 'from before');
+  const before = await state();
+  // At each start, twice or more.
+  for (let start = 0; start < 2; start += 1)
+    await makeStream({ broker, keys, replicas: 1, patience: 60_000, isOver: () => false });
+  expect(await state()).toEqual(before);
+  expect((await stream.publish(`tw.${shop}.ph.K.0f.2`, 'a piece')).stream).toBe(photos.name);
+  expect((await stream.publish(`tw.${shop}.ev.K`, 'a tap')).stream).toBe(log.name);
 });

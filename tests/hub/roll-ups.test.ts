@@ -3,7 +3,7 @@ import { type JetStreamManager, jetstream, jetstreamManager, type StreamConfig }
 import { headers, type NatsConnection } from '@nats-io/transport-node';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { connectAs } from '../../.ci/hub/broker-admin.mjs';
-import { streamConfig } from '../../.ci/hub/broker-config.mjs';
+import { streamConfigs } from '../../.ci/hub/broker-config.mjs';
 import { keysIn } from '../../.ci/hub/data-folder.mjs';
 import { openHub, type TestHub, takeSeat } from '../support/hub.ts';
 import { aFolder } from '../support/hub-folder.ts';
@@ -35,7 +35,7 @@ async function subjectsOf(stream: string): Promise<Record<string, number>> {
 
 /** A stream besides that of the shop, which differs from it as is said. */
 async function aStream(name: string, more: Partial<StreamConfig>): Promise<string> {
-  const config = { ...streamConfig(name, 1), ...more } as unknown as StreamConfig;
+  const config = { ...streamConfigs(name, 1)[0], ...more } as unknown as StreamConfig;
   await manager.streams.add({ ...config, name, subjects: [`${name}.>`] });
   return name;
 }

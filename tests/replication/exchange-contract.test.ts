@@ -149,6 +149,49 @@ describe.each(brokers)('an exchange, %s,', (_, make) => {
     await following.catch(() => undefined);
   });
 
+  test('tells at a glance how much stands there, without what stands where', async () => {
+    const here = await begun();
+    const empty = await here.glance();
+    expect(empty).toMatchObject({ last: 0, messages: 0 });
+    await here.push([message(), message(), message({ replaces: true })]);
+    const { counts, ...rest } = await here.look();
+    expect(counts.size).toBe(1);
+    expect(await here.glance()).toEqual(rest);
+    expect(rest).toEqual({ created: empty.created, last: 3, messages: 1 });
+  });
+
+  test('gives one lane of one seat alone, and one message of it', async () => {
+    const here = await begun();
+    const there = await opened('B');
+    const [first, second] = [message({ lane: 'run.1' }), message({ lane: 'run.1' })];
+    await here.push([message(), first]);
+    await there.push([message({ lane: 'run.1' })]);
+    const [at = 0] = await here.push([second]);
+    const of = { seat: 'A', lane: 'run.1' };
+    const heads = async (range: { from: number; to?: number }) => {
+      const found: Placed[] = [];
+      await there.read({ ...range, bodies: true, of }, async (batch) => void found.push(...batch));
+      return found.map(({ head }) => head);
+    };
+    expect(await heads({ from: 1 })).toEqual([first.head, second.head]);
+    expect(await heads({ from: at, to: at })).toEqual([second.head]);
+    expect(await heads({ from: 1, to: 1 })).toEqual([]);
+    expect(await heads({ from: at + 1 })).toEqual([]);
+  });
+
+  test('has photos apart from the log', async () => {
+    const here = await begun();
+    const photos = await maker.openPhotos('A');
+    lines.push(photos);
+    const lane = `ph.${'ab'.repeat(32)}.2` as const;
+    const [piece, tap] = [message({ lane, kind: 'photo1' }), message()];
+    await photos.push([piece]);
+    await here.push([tap]);
+    expect((await readAll(photos)).map(({ head }) => head)).toEqual([piece.head]);
+    expect((await readAll(here)).map(({ head }) => head)).toEqual([tap.head]);
+    expect((await photos.look()).counts).toEqual(new Map([[`A/${lane}`, 1]]));
+  });
+
   test('says that its line is lost, lets nobody wait on it, and keeps what was put', async () => {
     const here = await begun();
     await here.push([message()]);

@@ -13,18 +13,20 @@ import type { Exchange } from '../../src/replication/exchange.ts';
 import { openNatsExchange } from '../../src/replication/nats-exchange.ts';
 import { nkeySeed } from '../../src/replication/nkey-seed.ts';
 import { type Seat, type ShopKey, seatLetters, seatSeedOf } from '../../src/replication/shop-key.ts';
-import { inboxOf, streamOf, subjectOf } from '../../src/replication/subjects.ts';
+import { inboxOf, type StreamKind, streamOf, subjectOf } from '../../src/replication/subjects.ts';
 
 export interface Broker {
   /** Where its WebSocket listens, without TLS. */
   readonly webSocketPort: number;
   /** Opens a line over TCP: Node has no WebSocket of its own before version 22. */
   readonly open: (seat: Seat, key?: ShopKey) => Promise<Exchange>;
+  /** The same, to the photos. */
+  readonly openPhotos: (seat: Seat) => Promise<Exchange>;
   /** Kills it at once; what it had acknowledged and not yet written down is lost only with the machine. */
   readonly kill: () => Promise<void>;
   readonly start: () => Promise<void>;
-  /** As the one who set it up: makes the shop's stream where it is not, takes it away, or takes away single messages. */
-  readonly makeStream: (limits?: { readonly max_bytes?: number }) => Promise<void>;
+  /** As the one who set it up: makes the shop's streams where they are not, takes them away, or takes away single messages. */
+  readonly makeStream: (limits?: Limits) => Promise<void>;
   readonly removeStream: () => Promise<void>;
   readonly lose: (isLost: (at: number, last: number) => boolean) => Promise<void>;
   /** Publishes anything at all, past every right. */
@@ -64,13 +66,15 @@ async function configOf(
   shop: string,
   parts: { key: ShopKey; admin: string; ports: Ports; folder: string; anyOrigin: boolean },
 ) {
-  const stream = streamOf(shop);
+  const streams = [streamOf(shop), streamOf(shop, 'photos')];
   const users = await Promise.all(
     seatLetters.map(async (seat) => {
       const publish = [
         ...[`tw.${shop}.ev.${seat}`, `tw.${shop}.run.${seat}.>`, `tw.${shop}.ph.${seat}.>`],
-        `$JS.API.STREAM.INFO.${stream}`,
-        ...['CREATE', 'INFO', 'MSG.NEXT', 'DELETE'].map((what) => `$JS.API.CONSUMER.${what}.${stream}.>`),
+        ...streams.flatMap((stream) => [
+          `$JS.API.STREAM.INFO.${stream}`,
+          ...['CREATE', 'INFO', 'MSG.NEXT', 'DELETE'].map((what) => `$JS.API.CONSUMER.${what}.${stream}.>`),
+        ]),
       ];
       const permissions = { publish: { allow: publish }, subscribe: { allow: [`${inboxOf(shop, seat)}.>`] } };
       return { nkey: publicKeyOf(await seatSeedOf(parts.key, seat)), permissions };
@@ -83,6 +87,10 @@ async function configOf(
     // A client on a machine with other work may take long to sign: two seconds, as usual, are too few.
     authorization: { timeout: 60, users: [{ nkey: parts.admin }, ...users] },
   });
+}
+
+interface Limits {
+  readonly max_bytes?: number;
 }
 
 interface Ports {
@@ -148,15 +156,18 @@ export async function startBroker({ shop, key, anyOrigin = false }: BrokerOption
 
   const makeStream: Broker['makeStream'] = (limits = {}) =>
     asAdmin(async ({ manager }) => {
-      await manager.streams.add({
-        name: streamOf(shop),
-        subjects: [`tw.${shop}.>`],
-        storage: StorageType.File,
-        retention: RetentionPolicy.Limits,
-        discard: DiscardPolicy.New,
-        allow_rollup_hdrs: true,
-        ...limits,
-      });
+      const made = (kind: StreamKind, subjects: readonly string[]) =>
+        manager.streams.add({
+          name: streamOf(shop, kind),
+          subjects: subjects.map((subject) => `tw.${shop}.${subject}.>`),
+          storage: StorageType.File,
+          retention: RetentionPolicy.Limits,
+          discard: DiscardPolicy.New,
+          allow_rollup_hdrs: true,
+          ...limits,
+        });
+      await made('log', ['ev', 'run']);
+      await made('photos', ['ph']);
     });
 
   await start();
@@ -165,10 +176,18 @@ export async function startBroker({ shop, key, anyOrigin = false }: BrokerOption
     webSocketPort: ports.webSocket,
     open: async (seat, other = key) =>
       openNatsExchange({ connect, address, shop, seat, seed: await seatSeedOf(other, seat) }),
+    openPhotos: async (seat) =>
+      openNatsExchange({
+        ...{ connect, address, shop, seat, kind: 'photos' },
+        seed: await seatSeedOf(key, seat),
+      }),
     kill,
     start,
     makeStream,
-    removeStream: () => asAdmin(async ({ manager }) => void (await manager.streams.delete(streamOf(shop)))),
+    removeStream: () =>
+      asAdmin(async ({ manager }) => {
+        for (const kind of ['log', 'photos'] as const) await manager.streams.delete(streamOf(shop, kind));
+      }),
     lose: (isLost) =>
       asAdmin(async ({ manager }) => {
         const { state } = await manager.streams.info(streamOf(shop));

@@ -12,6 +12,8 @@ export interface TestBroker {
   /** An empty shop takes the place of the one before. */
   readonly anew: () => Promise<void>;
   readonly open: (seat: Seat) => Promise<Exchange>;
+  /** The same, to the photos. */
+  readonly openPhotos: (seat: Seat) => Promise<Exchange>;
   readonly setUp: (isUp: boolean) => Promise<void>;
   readonly lose: (isLost: (at: number, last: number) => boolean) => Promise<void>;
   /** Everything is gone, and it begins anew. */
@@ -26,19 +28,28 @@ export interface TestBroker {
 
 function inMemory(): TestBroker {
   let broker = memoryBroker();
+  let photos = memoryBroker();
   return {
     begin: async () => undefined,
     end: async () => undefined,
     anew: async () => {
       broker = memoryBroker();
+      photos = memoryBroker();
     },
     open: (seat) => broker.open(seat),
-    setUp: async (isUp) => broker.setUp(isUp),
+    openPhotos: (seat) => photos.open(seat),
+    setUp: async (isUp) => {
+      broker.setUp(isUp);
+      photos.setUp(isUp);
+    },
     lose: async (isLost) => {
       const last = broker.messages().at(-1)?.at ?? 0;
       broker.lose(({ at }) => isLost(at, last));
     },
-    wipe: async () => broker.wipe(),
+    wipe: async () => {
+      broker.wipe();
+      photos.wipe();
+    },
     plant: async (message) => void broker.plant(message),
     sweep: async (seat) => broker.sweep(seat),
     messages: async () => broker.messages(),
@@ -59,6 +70,7 @@ function real(): TestBroker {
     end: () => broker.stop(),
     anew: wipe,
     open: (seat) => broker.open(seat),
+    openPhotos: (seat) => broker.openPhotos(seat),
     setUp: (isUp) => (isUp ? broker.start() : broker.kill()),
     lose: (isLost) => broker.lose(isLost),
     wipe,

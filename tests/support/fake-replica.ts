@@ -3,6 +3,7 @@ import type {
   Invited,
   JoinedTo,
   JoinResult,
+  PhotosStatus,
   ReplicaDesk,
   ReplicaStatus,
   SetAside,
@@ -20,10 +21,15 @@ export function fakeReplica(answer: JoinResult = { kind: 'joined' }) {
   const joined = signal<JoinedTo | null>(null);
   const status = signal<ReplicaStatus>({ kind: 'off' });
   const setAside = signal<readonly SetAside[]>([]);
+  const photos = signal(true);
+  const photosStatus = signal<PhotosStatus>({ toSend: 0, toFetch: 0, refused: null });
   const asked: { invited: Invited; mayInvite: boolean }[] = [];
   const said: string[] = [];
   const desk: ReplicaDesk = {
-    ...{ joined, status, setAside },
+    ...{ joined, status, setAside, photos, photosStatus, photosCame: signal(0) },
+    async setPhotos(wanted) {
+      photos.value = wanted;
+    },
     async join(invited, { mayInvite }) {
       asked.push({ invited, mayInvite });
       if (answer.kind === 'joined') joined.value = { address, shop: invitation.shop, seat: 'B', mayInvite };
@@ -36,5 +42,5 @@ export function fakeReplica(answer: JoinResult = { kind: 'joined' }) {
     hurry: () => void said.push('hurry'),
     close: () => undefined,
   };
-  return { desk, joined, status, setAside, asked, said };
+  return { desk, joined, status, setAside, photosStatus, asked, said };
 }

@@ -96,15 +96,18 @@ export function memoryBroker(): MemoryBroker {
       [...messages.values()].filter(({ at }) => at >= from && at <= to).sort((a, b) => a.at - b.at);
 
     return {
+      glance: () => call(() => ({ created: String(created), last, messages: messages.size })),
       look: () =>
         call((): Look => {
           const counts = new Map<string, number>();
           for (const each of messages.values())
             counts.set(laneKey(each), (counts.get(laneKey(each)) ?? 0) + 1);
-          return { created: String(created), last, counts };
+          return { created: String(created), last, messages: messages.size, counts };
         }),
-      read: async ({ from, to, bodies }, take) => {
-        const found = await call(() => between(from, to ?? last));
+      read: async ({ from, to, bodies, of }, take) => {
+        const found = await call(() =>
+          between(from, to ?? last).filter((each) => !of || laneKey(each) === laneKey(of)),
+        );
         await give(found, take, bodies);
       },
       async follow(after, take) {

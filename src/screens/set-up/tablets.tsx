@@ -11,6 +11,7 @@ import { useReplica } from '../parts/join/use-replica.ts';
 import { InvitePanel } from './invite-panel.tsx';
 import { JoinAnew } from './join-anew.tsx';
 import { LeavePanel } from './leave-panel.tsx';
+import { PhotosTooPanel } from './photos-too-panel.tsx';
 import { StandingPanel } from './standing-panel.tsx';
 
 /** What this tablet has to do with the others of the shop: joining them, how it stands, letting others in, leaving. */
@@ -47,6 +48,7 @@ const Joined = ({ desk }: { desk: ReplicaDesk }) => {
     <>
       {isOther && <JoinAnew desk={desk} />}
       <StandingPanel desk={desk} />
+      <PhotosTooPanel desk={desk} />
       <InvitePanel desk={desk} />
       <LeavePanel desk={desk} />
     </>

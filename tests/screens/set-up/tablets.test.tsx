@@ -155,3 +155,38 @@ test('the sign beside the places is there for a tablet that has joined', async (
   });
   expect(textOf('replica-sign')).toBe('Other tablets:2 to send');
 });
+
+describe('photos', () => {
+  async function joinedTablet() {
+    const replica = fakeReplica();
+    replica.joined.value = {
+      address: 'wss://bench-pc.lan:8443/sync',
+      shop: 'kx7p2m',
+      seat: 'B',
+      mayInvite: false,
+    };
+    return tablets(replica);
+  }
+
+  test('go by themselves, until a person says that they shall not', async () => {
+    const { desk } = await joinedTablet();
+    expect(desk.photos.value).toBe(true);
+    screen.getByTestId('photos-too').querySelector<HTMLInputElement>('input[value=no]')?.click();
+    await settle();
+    expect(desk.photos.value).toBe(false);
+  });
+
+  test('that wait are counted, and nothing is said where none do', async () => {
+    const { photosStatus } = await joinedTablet();
+    expect(there('photos-waiting')).toBe(false);
+    await act(async () => {
+      photosStatus.value = { toSend: 2, toFetch: 1200, refused: null };
+    });
+    expect(textOf('photos-waiting')).toBe('2 to send, 1,200 to fetch');
+    await act(async () => {
+      photosStatus.value = { toSend: 0, toFetch: 1, refused: 'full' };
+    });
+    expect(textOf('photos-waiting')).toBe('1 to fetch');
+    expect(textOf('photos-refused')).toContain('no room for more photos');
+  });
+});
