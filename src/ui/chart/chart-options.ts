@@ -5,9 +5,9 @@ import type { ChartFrame, ChartLooks, ChartProps, ChartSeries } from './chart-pr
 import { seriesLooks } from './series-look.ts';
 
 /** Widths of lines, px: to be seen at arm's length. */
-const lineWidth = 4;
-const edgeWidth = 2;
-const axisWidth = 3;
+export const lineWidth = 4;
+export const edgeWidth = 2;
+export const axisWidth = 3;
 
 /** The columns that the chart is drawn from: x, then the low and the high line of the band, which lies under all else, then each series. */
 export const chartData = ({ x, y, series, band }: ChartProps): uPlot.AlignedData => {
