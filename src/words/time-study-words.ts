@@ -15,7 +15,8 @@ function likely([low, high]: readonly [number, number]): string {
 export const timeStudyWords = {
   perPiece: 'Minutes per piece',
   perPieceLead: 'Half of the pieces take no longer than this. Tap a field for more.',
-  perPiecePicture: 'Half of the pieces take no longer than this. Below it stands what is likely, nine times out of ten.',
+  perPiecePicture:
+    'Half of the pieces take no longer than this. Below it stands what is likely, nine times out of ten.',
   perPieceMeans:
     'Learnt from the time between two taps inside a spell of work. Taps of several pieces count for all of them; breaks and forgotten pauses are told by their length and left out.',
   corner: 'Stage',
