@@ -1,3 +1,4 @@
+import { areaCover, areaLabels } from '../chart/area-labels.ts';
 import { axisWidth, edgeWidth, lineWidth } from '../chart/chart-options.ts';
 import { type ChartPlan, planChart, tickLength } from '../chart/chart-plan.ts';
 import { pointRadius } from '../chart/chart-points.ts';
@@ -77,13 +78,37 @@ const barPaths = (pen: Pen, values: readonly (number | null)[]): string => {
 };
 
 const seriesStrokes = (pen: Pen, one: ChartSeries, dash: readonly number[]): Stroke[] => {
-  if (one.drawn === 'points') return [];
+  if (one.drawn === 'points' || one.drawn === 'area') return [];
   const line = { kind: 'path', line: pen.looks[one.tone], width: lineWidth, dash } as const;
   if (one.drawn === 'bars')
     return [{ ...line, d: barPaths(pen, one.values), fill: pen.looks[one.tone], cover: 0.3 }];
   const along = one.drawn === 'steps' ? stepped : straight;
   return [{ ...line, d: stretches(pen, one.values).map(along).join('') }];
 };
+
+/** Each area down to the one before it; its upper edge is drawn as a line. */
+const areaStrokes = (pen: Pen): Stroke[] => {
+  const areas = pen.chart.series.filter(({ drawn }) => drawn === 'area');
+  return areas.flatMap(({ values, tone }, nth): Stroke[] => {
+    const edge = stretches(pen, values).flat();
+    const below = areas[nth - 1]?.values ?? values.map(() => pen.plan.y[0]);
+    const back = stretches(pen, below).flat().toReversed();
+    const plane = `${straight(edge)}${back.map(([x, y]) => `L${x} ${y}`).join('')}Z`;
+    return [
+      { kind: 'path', d: plane, fill: pen.looks[tone], cover: areaCover(nth) },
+      { kind: 'path', d: straight(edge), line: pen.looks[tone], width: edgeWidth },
+    ];
+  });
+};
+
+const areaNames = ({ chart, plan, looks, top, widthOf }: Pen): Stroke[] =>
+  areaLabels(chart, plan, {
+    fontPx: textSize,
+    widthOf: (text) => widthOf(text, textSize, 600),
+  }).map(({ text, x, y }) => ({
+    ...{ kind: 'text', x, y: top + y + textSize / 3, text, size: textSize, weight: 600 },
+    ...{ fill: looks.ink, rim: looks.paper, at: 'middle' },
+  }));
 
 const pointStrokes = (pen: Pen): Stroke[] => {
   const { chart, plan, looks, xAt, yAt } = pen;
@@ -187,6 +212,7 @@ export const chartBody = (chart: ChartProps, tools: Tools): DrawnBody => {
   const within = { ...plan.field, top: top + plan.field.top };
   const inField = [
     ...bandStrokes(pen),
+    ...areaStrokes(pen),
     ...chart.series.flatMap((one, nth) => seriesStrokes(pen, one, styles[nth]?.dash ?? [])),
   ].map((stroke) => (stroke.kind === 'path' ? { ...stroke, within } : stroke));
   const text = { kind: 'text', size: textSize, weight: 600, fill: looks.ink } as const;
@@ -201,6 +227,7 @@ export const chartBody = (chart: ChartProps, tools: Tools): DrawnBody => {
       { ...text, x: 0, y: top - 0.4 * textSize, text: chart.y.label, at: 'start' },
       ...axisStrokes(pen),
       ...inField,
+      ...areaNames(pen),
       ...markStrokes(pen),
       ...pointStrokes(pen),
       { ...text, x: width, y: foot, text: chart.x.label, at: 'end' },

@@ -50,11 +50,22 @@ const entriesOf = ({ series, band, flagged, texts }: ChartProps, looks: Tools['l
   const styles = seriesLooks(series);
   const strange = texts.flagged && flagged?.length && flaggedSeries(series) >= 0 ? texts.flagged : undefined;
   return [
-    ...series.map((one, nth) => ({
-      label: one.label,
-      width: one.drawn === 'points' ? 28 : 56,
-      sample: seriesSample(one, looks[one.tone], looks.paper, styles[nth] ?? { dash: [], shape: undefined }),
-    })),
+    ...series.flatMap((one, nth) =>
+      one.drawn === 'area'
+        ? []
+        : [
+            {
+              label: one.label,
+              width: one.drawn === 'points' ? 28 : 56,
+              sample: seriesSample(
+                one,
+                looks[one.tone],
+                looks.paper,
+                styles[nth] ?? { dash: [], shape: undefined },
+              ),
+            },
+          ],
+    ),
     ...(band ? [{ label: band.label, width: 56, sample: bandSample(looks.ink) }] : []),
     ...(strange
       ? [
@@ -83,5 +94,5 @@ export const chartKey = (chart: ChartProps, { width, looks, widthOf }: Tools): O
     });
     x += needed + 24;
   }
-  return { width, height: y + lineHeight, strokes };
+  return { width, height: strokes.length > 0 ? y + lineHeight : 0, strokes };
 };

@@ -1,5 +1,5 @@
 import { grains } from '../flow/grain-patterns.ts';
-import { boxPath, type Drawing, type DrawnPath, type Stroke } from './strokes.ts';
+import { boxPath, type Drawing, type DrawnPath, rimWidth, type Stroke } from './strokes.ts';
 
 /** Two pixels to one of the drawing: sharp on paper and on close screens. */
 const ratio = 2;
@@ -35,6 +35,13 @@ const put = (ink: CanvasRenderingContext2D, stroke: Stroke, family: string): voi
     ink.font = `${stroke.weight} ${stroke.size}px ${family}`;
     ink.textAlign = stroke.at === 'middle' ? 'center' : stroke.at;
     ink.fillStyle = stroke.fill;
+    if (stroke.rim) {
+      ink.strokeStyle = stroke.rim;
+      ink.lineWidth = rimWidth;
+      ink.lineJoin = 'round';
+      ink.setLineDash([]);
+      ink.strokeText(stroke.text, stroke.x, stroke.y);
+    }
     ink.fillText(stroke.text, stroke.x, stroke.y);
     return;
   }

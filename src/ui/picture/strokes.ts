@@ -31,8 +31,13 @@ export interface DrawnText {
   readonly size: number;
   readonly weight: Weight;
   readonly fill: string;
+  /** Colour of a rim that keeps lines behind from running into the letters. */
+  readonly rim?: string | undefined;
   readonly at: 'start' | 'middle' | 'end';
 }
+
+/** Width of the rim of a text, px. */
+export const rimWidth = 5;
 
 export type Stroke = DrawnPath | DrawnText;
 

@@ -1,5 +1,13 @@
 import { type Grain, grains } from '../flow/grain-patterns.ts';
-import { type Box, boxPath, type Drawing, type DrawnPath, type DrawnText, type Stroke } from './strokes.ts';
+import {
+  type Box,
+  boxPath,
+  type Drawing,
+  type DrawnPath,
+  type DrawnText,
+  rimWidth,
+  type Stroke,
+} from './strokes.ts';
 
 const marks: Readonly<Record<string, string>> = {
   '&': '&amp;',
@@ -93,7 +101,10 @@ const pathTag = (path: DrawnPath, shared: Shared): string =>
     'clip-path': path.within && refer(shared.frames.get(boxPath(path.within))),
   });
 
-const textTag = ({ x, y, text, size, weight, fill, at }: DrawnText): string =>
+const bareText = (
+  { x, y, text, size, weight, fill, at }: Omit<DrawnText, 'rim'>,
+  more: Attributes = {},
+): string =>
   tag(
     'text',
     {
@@ -103,9 +114,16 @@ const textTag = ({ x, y, text, size, weight, fill, at }: DrawnText): string =>
       'font-weight': weight,
       fill,
       'text-anchor': at === 'start' ? undefined : at,
+      ...more,
     },
     escaped(text),
   );
+
+/** The rim is a text of its own beneath: SVG 1.1 paints the line of a text over its fill. */
+const textTag = ({ rim, ...text }: DrawnText): string => {
+  const round = { stroke: rim, 'stroke-width': rimWidth, 'stroke-linejoin': 'round', 'aria-hidden': 'true' };
+  return rim ? bareText({ ...text, fill: rim }, round) + bareText(text) : bareText(text);
+};
 
 /** A drawing as an SVG 1.1 file that needs nothing beside itself. */
 export const svgOf = (drawing: Drawing): string => {
