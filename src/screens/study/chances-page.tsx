@@ -63,7 +63,7 @@ export const ChancesPage = ({ study }: PageProps) => {
           lead: words.pictureLead,
           body: chancesPicture(shown, (id) => nameOf(registers, { register, id })),
         })}
-        testId="chances-picture"
+        testId="picture-chances"
       />
     </>
   );
