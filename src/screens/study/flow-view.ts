@@ -11,8 +11,7 @@ const plus = (values: readonly number[], more: readonly number[]) =>
   values.map((value, place) => value + (more[place] ?? 0));
 
 /** Pieces that have come to the end of their route, firsts and seconds, on each day. */
-export const finishedOf = ({ finished }: FlowByDay): readonly number[] =>
-  plus(finished.first, finished.second);
+const finishedOf = ({ finished }: FlowByDay): readonly number[] => plus(finished.first, finished.second);
 
 type Band = Pick<ChartSeries, 'key' | 'label' | 'tone'> & { readonly own: readonly number[] };
 
@@ -28,16 +27,14 @@ export function cumulativeFlow(flow: FlowByDay, nameOfStage: (stage: StageId) =>
       own: minus(finishedOf(flow), flow.before.finished),
       tone: 'saved',
     },
-    ...flow.stages
-      .toReversed()
-      .map(
-        ({ stage, standing }): Band => ({
-          key: stage,
-          label: nameOfStage(stage),
-          own: standing,
-          tone: 'copper',
-        }),
-      ),
+    ...flow.stages.toReversed().map(
+      ({ stage, standing }): Band => ({
+        key: stage,
+        label: nameOfStage(stage),
+        own: standing,
+        tone: 'copper',
+      }),
+    ),
     { key: 'scrapped', label: words.scrapped, own: minus(flow.scrapped, flow.before.scrapped), tone: 'flaw' },
   ];
   let top: readonly number[] = flow.days.map(() => 0);

@@ -26,7 +26,23 @@ const heightAt = (edge: Edge, left: number): number => {
   return from.high + ((to.high - from.high) * (left - from.left)) / (to.left - from.left);
 };
 
-/** The names of bands, each where there is most room for it, of those that have room; the others are read along the points. */
+interface Place {
+  readonly text: string;
+  readonly half: number;
+  readonly middle: number;
+  /** Middle height and clear height of the band there, px from the foot. */
+  readonly up: number;
+  readonly clear: number;
+}
+
+/** Whether two names would run into each other. */
+const touch = (a: Place, b: Place, fontPx: number): boolean =>
+  Math.abs(a.middle - b.middle) < a.half + b.half && Math.abs(a.up - b.up) < fontPx;
+
+/**
+ * The names of bands, each where there is most room for it, of those that have room: the rim of a name may lie on a
+ * neighbour, its letters not. The other bands are read along the points.
+ */
 export const areaLabels = (
   { x, y, series }: ChartProps,
   { field, y: ends, leftOf }: ChartPlan,
@@ -39,23 +55,26 @@ export const areaLabels = (
       high: field.height * placeBetween(ends, values?.[place] ?? ends[0], y.scale === 'log'),
     }));
   const areas = series.filter(({ drawn }) => drawn === 'area');
-  return areas.flatMap(({ label, values }, nth): AreaLabel[] => {
+  const wished = areas.flatMap(({ label, values }, nth): Place[] => {
     const [top, foot] = [edgeOf(values), edgeOf(areas[nth - 1]?.values)];
     const half = widthOf(label) / 2;
     const room = last - first - 2 * half;
     if (room < 0) return [];
-    const places = Array.from({ length: tries + 1 }, (_, step) => {
+    const places = Array.from({ length: tries + 1 }, (_, step): Place => {
       const middle = first + half + (room * step) / tries;
-      const along = [middle - half, middle - half / 2, middle, middle + half / 2, middle + half];
+      const along = [middle - half / 2, middle, middle + half / 2];
       const ceiling = Math.min(...along.map((left) => heightAt(top, left)));
       const floor = Math.max(...along.map((left) => heightAt(foot, left)));
-      return { middle, ceiling, floor };
+      return { text: label, half, middle, up: (ceiling + floor) / 2, clear: ceiling - floor };
     });
-    const best = places.reduce((most, each) =>
-      each.ceiling - each.floor > most.ceiling - most.floor ? each : most,
-    );
-    if (best.ceiling - best.floor < fontPx) return [];
-    const up = (best.ceiling + best.floor) / 2;
-    return [{ text: label, x: best.middle, y: field.top + field.height - up }];
+    return [places.reduce((most, each) => (each.clear > most.clear ? each : most))];
   });
+  // The roomiest first: of two that would touch, the narrower band goes without.
+  const placed = new Set<Place>();
+  for (const each of wished.toSorted((a, b) => b.clear - a.clear))
+    if (each.clear >= 0.8 * fontPx && ![...placed].some((other) => touch(each, other, fontPx)))
+      placed.add(each);
+  return wished
+    .filter((each) => placed.has(each))
+    .map(({ text, middle, up }) => ({ text, x: middle, y: field.top + field.height - up }));
 };

@@ -42,7 +42,7 @@ export const rimWidth = 5;
 export type Stroke = DrawnPath | DrawnText;
 
 /** Hundreds only: other programs than browsers know no weight between them. */
-export type Weight = 400 | 600 | 700;
+type Weight = 400 | 600 | 700;
 
 /** A finished drawing: what lies under comes first. */
 export interface Drawing {
@@ -58,7 +58,7 @@ export interface Drawing {
 }
 
 /** Strokes that are measured from a corner of their own. */
-export interface DrawingPart {
+interface DrawingPart {
   readonly left: number;
   readonly top: number;
   readonly strokes: readonly Stroke[];
