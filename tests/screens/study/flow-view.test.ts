@@ -1,10 +1,11 @@
+import * as v from 'valibot';
 import { expect, test } from 'vitest';
-import type { ShopDay } from '../../../src/domain/log/ids.ts';
+import { shopDayText } from '../../../src/domain/log/ids.ts';
 import type { FlowByDay } from '../../../src/domain/study/flow-by-day.ts';
 import { burnUp, cumulativeFlow, noonOf } from '../../../src/screens/study/flow-view.ts';
 import { stage } from '../../support/workshop.ts';
 
-const days = ['2026-03-02', '2026-03-03', '2026-03-06'] as readonly ShopDay[];
+const days = ['2026-03-02', '2026-03-03', '2026-03-06'].map((day) => v.parse(shopDayText, day));
 const flow: FlowByDay = {
   days,
   stages: [
