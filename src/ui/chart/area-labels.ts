@@ -40,8 +40,8 @@ const touch = (a: Place, b: Place, fontPx: number): boolean =>
   Math.abs(a.middle - b.middle) < a.half + b.half && Math.abs(a.up - b.up) < fontPx;
 
 /**
- * The names of bands, each where there is most room for it, of those that have room: the rim of a name may lie on a
- * neighbour, its letters not. The other bands are read along the points.
+ * The names of bands, each where there is most room for it, of those that are half as high there as a line of text: its
+ * rim keeps a name readable that lies on its neighbours too. The other bands are read along the points.
  */
 export const areaLabels = (
   { x, y, series }: ChartProps,
@@ -72,7 +72,7 @@ export const areaLabels = (
   // The roomiest first: of two that would touch, the narrower band goes without.
   const placed = new Set<Place>();
   for (const each of wished.toSorted((a, b) => b.clear - a.clear))
-    if (each.clear >= 0.8 * fontPx && ![...placed].some((other) => touch(each, other, fontPx)))
+    if (each.clear >= 0.5 * fontPx && ![...placed].some((other) => touch(each, other, fontPx)))
       placed.add(each);
   return wished
     .filter((each) => placed.has(each))
