@@ -73,7 +73,7 @@ export function burnUp(
       drawn: 'steps',
       tone: 'copper',
     },
-    { key: 'scrapped', label: words.scrapped, values: known(flow.scrapped), drawn: 'line', tone: 'flaw' },
+    { key: 'scrapped', label: words.scrapped, values: known(flow.scrapped), drawn: 'dashed', tone: 'flaw' },
   ];
   if (target)
     series.push({
