@@ -46,6 +46,9 @@ export const chancesWords = {
     }
   },
   route: (name: string) => `${name} along the route`,
+  pictureTitle: 'What comes out, with how sure that is',
+  pictureLead:
+    'Of the pieces that are started now, the share that comes to the end of the route, and that does so as a first. The bracket under each bar is where the true figure lies nine times out of ten.',
   rolled: 'Through without any flaw',
   rolledIs: (value: number | undefined) => share(value ?? null),
   rolledMeans:

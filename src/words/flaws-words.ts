@@ -3,6 +3,8 @@ import { about, workTime } from './study-words.ts';
 
 export const flawsWords = {
   pareto: 'What goes wrong most',
+  paretoByPieces: 'What goes wrong most, by pieces',
+  paretoByMinutes: 'What goes wrong most, by minutes lost',
   by: 'Counted by',
   byPieces: 'pieces',
   byMinutes: 'minutes',
@@ -27,6 +29,7 @@ export const flawsWords = {
   againMinutes: 'Minutes to be worked again',
   heat: 'Where it goes wrong',
   heatLead: 'Flawed pieces of those that each stage has judged. Tap a field to see its trays.',
+  heatPicture: 'Flawed pieces of those that each stage has judged, wood by wood.',
   heatMeans:
     'The fuller the bar and the darker the field, the larger the share of flawed pieces; a piece that comes again is judged again. Small numbers swing: one flaw in two pieces looks worse than it is.',
   corner: 'Stage',

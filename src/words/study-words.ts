@@ -22,6 +22,7 @@ export const studyWords = {
   rack: 'What the taps tell',
   pages: {
     chances: { title: 'Chances', lead: 'How many of the pieces that are started come out, wood by wood.' },
+    flow: { title: 'Flow', lead: 'How pieces came along day by day, and how many came through.' },
     flaws: { title: 'Flaws', lead: 'What goes wrong, where, and what it costs in minutes.' },
     signals: { title: 'Signals', lead: 'What has changed, for worse or better, and what you did about it.' },
     time: { title: 'Time', lead: 'How long a piece takes, and where the hours go.' },

@@ -15,6 +15,8 @@ function likely([low, high]: readonly [number, number]): string {
 export const timeStudyWords = {
   perPiece: 'Minutes per piece',
   perPieceLead: 'Half of the pieces take no longer than this. Tap a field for more.',
+  perPiecePicture:
+    'Half of the pieces take no longer than this. Below it stands what is likely, nine times out of ten.',
   perPieceMeans:
     'Learnt from the time between two taps inside a spell of work. Taps of several pieces count for all of them; breaks and forgotten pauses are told by their length and left out.',
   corner: 'Stage',
@@ -57,6 +59,7 @@ export const timeStudyWords = {
   hours: 'Where the hours go',
   hoursLead: (most: number, by: string) =>
     `Work inside spells, stage by stage: the newest ${wholeNumber(most)} ${by} that had any.`,
+  hoursByStage: 'Where the hours go, stage by stage',
   hoursBy: 'By',
   byDay: 'days',
   byWeek: 'weeks',

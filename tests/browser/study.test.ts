@@ -1,3 +1,5 @@
+import { readFile } from 'node:fs/promises';
+import { imageSize } from 'image-size';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { launchBrowser, openDemo } from '../support/browser.ts';
@@ -82,6 +84,52 @@ test('before and since a mark are compared, and a piece tapped meanwhile in anot
     (shown) => document.querySelector('[data-testid=pareto]')?.textContent !== shown,
     before,
   );
+  expect(troubles).toEqual([]);
+  await page.context().close();
+});
+
+/** A file that is handed over as a picture of a chart. */
+async function picture(page: Page, chart: string, kind: 'svg' | 'png') {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.locator(`[data-testid=${chart}-${kind}]`).click(),
+  ]);
+  return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
+}
+
+test('a chart is saved as a picture that stands alone, in light colours whatever the screen shows', async () => {
+  const { page, at, goTo, troubles } = await demoInHand();
+  await page.evaluate(() => {
+    document.documentElement.dataset.theme = 'dark';
+  });
+  await goTo('#/yield/flow');
+  await at('cumulative-flow-chart').locator('canvas').waitFor();
+  await at('cumulative-flow-chart-picture').locator('summary').click();
+  const drawn = await picture(page, 'cumulative-flow-chart-picture', 'svg');
+  expect(drawn.name).toMatch(/^tallywright-flow-over-the-days-\d{4}-\d\d-\d\d\.svg$/);
+  // Chromium's own XML parser, in a page without the app's policy: that lets no text become a document.
+  const blank = await page.context().newPage();
+  const read = await blank.evaluate((text) => {
+    const parsed = new DOMParser().parseFromString(text, 'image/svg+xml');
+    const lightest = parsed.querySelector('rect')?.getAttribute('fill') ?? '';
+    return {
+      sound: parsed.querySelector('parsererror') === null,
+      title: parsed.querySelector('title')?.textContent,
+      texts: [...parsed.querySelectorAll('text')].map((each) => each.textContent),
+      width: Number(parsed.documentElement.getAttribute('width')),
+      height: Number(parsed.documentElement.getAttribute('height')),
+      ground: lightest.match(/\d+/g)?.map(Number) ?? [],
+    };
+  }, drawn.bytes.toString('utf8'));
+  expect(read.sound).toBe(true);
+  expect(read.title).toBe('Flow over the days');
+  expect(read.texts).toContain('Finished');
+  expect(Math.min(...read.ground)).toBeGreaterThan(230);
+
+  const painted = await picture(page, 'cumulative-flow-chart-picture', 'png');
+  // The PNG specification (third edition), section 5.2: the eight bytes that every file begins with.
+  expect([...painted.bytes.subarray(0, 8)]).toEqual([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
+  expect(imageSize(painted.bytes)).toMatchObject({ width: 2 * read.width, height: 2 * read.height });
   expect(troubles).toEqual([]);
   await page.context().close();
 });

@@ -18,6 +18,7 @@ const places = [
   '#/stores/part/awl-core',
   '#/yield',
   '#/yield/chances',
+  '#/yield/flow',
   '#/yield/flaws',
   '#/yield/signals',
   '#/yield/time',

@@ -3,6 +3,7 @@ import type { ShopDay, SpeciesId, VariantId } from '../log/ids.ts';
 import { type ComparedCell, type Comparison, compare } from './comparison.ts';
 import { flawHeat, type HeatCell } from './flaw-heat.ts';
 import { type FlawPareto, flawPareto } from './flaw-pareto.ts';
+import { type FlowByDay, flowByDay } from './flow-by-day.ts';
 import { type PieceMinutes, pieceMinutes } from './piece-minutes.ts';
 import { pieceTimes, type StageTime } from './piece-times.ts';
 import { type AnsweredSignal, type SeriesName, type SignalSeries, seriesNamed } from './signal-series.ts';
@@ -41,6 +42,7 @@ export interface Study {
   readonly species: readonly GroupSurvival<SpeciesId>[];
   readonly variants: readonly GroupSurvival<VariantId>[];
   readonly comparison: readonly ComparedCell[] | null;
+  readonly flow: FlowByDay;
   readonly flaws: FlawPareto;
   readonly heat: readonly HeatCell[];
   readonly signals: StudySignals;
@@ -96,6 +98,7 @@ export function studyOf(
     species: survivalBySpecies(table, { routes, filter, level }),
     variants: survivalByVariant(table, { routes, filter, level }),
     comparison: comparison && compare(table, { ...comparison, level }),
+    flow: flowByDay(table, { routes, filter }),
     flaws: flawPareto(table, { ...usual, filter }),
     heat: flawHeat(table, { filter }),
     signals: whole.signals,

@@ -13,10 +13,12 @@ export interface FileButtonProps extends Pick<PressButtonProps, 'label' | 'detai
   readonly testId: string;
   /** What is to be known of the file once it was handed over. */
   readonly after?: string;
+  /** What is said where it could not be made; that the log could not be read when left out. */
+  readonly failed?: string;
 }
 
 /** Makes a file of the shop as it is now and hands it over. */
-export const FileButton = ({ make, testId, after, ...look }: FileButtonProps) => {
+export const FileButton = ({ make, testId, after, failed = words.failed, ...look }: FileButtonProps) => {
   const [state, setState] = useState<State>({ kind: 'idle' });
   const give = async () => {
     try {
@@ -33,7 +35,7 @@ export const FileButton = ({ make, testId, after, ...look }: FileButtonProps) =>
     <div class="table-button">
       <PressButton {...look} icon="export" onAct={() => void give()} testId={testId} />
       <p role="status" data-testid={`${testId}-said`}>
-        {saidOf(state)}
+        {saidOf(state, failed)}
       </p>
       {after && state.kind === 'made' && state.became !== 'tap-again' && state.became !== 'called-off' && (
         <p data-testid={`${testId}-after`}>{after}</p>
@@ -42,14 +44,14 @@ export const FileButton = ({ make, testId, after, ...look }: FileButtonProps) =>
   );
 };
 
-function saidOf(state: State): string | undefined {
+function saidOf(state: State, failed: string): string | undefined {
   switch (state.kind) {
     case 'idle':
       return undefined;
     case 'making':
       return words.making;
     case 'failed':
-      return words.failed;
+      return failed;
     case 'made': {
       const { file, became } = state;
       if (became === 'tap-again') return words.tapAgain;

@@ -1,13 +1,13 @@
 import type { Forecast } from '../../domain/plan/forecast/forecast.ts';
 import type { PlanModel } from '../../domain/plan/forecast/plan-model.ts';
 import type { BatchTargets } from '../../domain/rollup/batch-targets.ts';
-import { Chart } from '../../ui/chart/chart.tsx';
 import { Means } from '../../ui/notice/means.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { forecastWords as words } from '../../words/forecast-words.ts';
 import { wholeNumber } from '../../words/number-words.ts';
 import { studyWords } from '../../words/study-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
+import { SavedChart } from '../parts/picture/saved-chart.tsx';
 import { dayOf } from './forecast-view.ts';
 
 /** Days after the last date that the fan still shows. */
@@ -48,8 +48,9 @@ export const FanPanel = ({
       actions={<Means label={studyWords.means}>{words.fanMeans}</Means>}
       testId="forecast-fan"
     >
-      <Chart
+      <SavedChart
         title={words.fan}
+        lead={words.fanLead}
         x={{
           values: shown.map(({ at }) => at),
           label: words.dayAxis,

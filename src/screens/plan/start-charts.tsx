@@ -1,7 +1,7 @@
 import type { StartsPoint } from '../../domain/plan/starts/good-by-starts.ts';
-import { Chart } from '../../ui/chart/chart.tsx';
 import { startsWords as words } from '../../words/starts-words.ts';
 import { studyWords } from '../../words/study-words.ts';
+import { SavedChart } from '../parts/picture/saved-chart.tsx';
 
 export interface StartChartsProps {
   readonly curve: readonly StartsPoint[];
@@ -23,7 +23,7 @@ export const StartCharts = ({ curve, wanted, marks }: StartChartsProps) => {
   return (
     <>
       <h3>{words.chanceChart(wanted)}</h3>
-      <Chart
+      <SavedChart
         {...common}
         title={words.chanceChart(wanted)}
         y={{ label: words.chanceAxis, show: words.share, least: 0, most: 1 }}
@@ -40,7 +40,7 @@ export const StartCharts = ({ curve, wanted, marks }: StartChartsProps) => {
         testId="start-chance-chart"
       />
       <h3>{words.overChart}</h3>
-      <Chart
+      <SavedChart
         {...common}
         title={words.overChart}
         y={{ label: words.piecesAxis, show: words.pieces, least: 0 }}

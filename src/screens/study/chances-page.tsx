@@ -11,9 +11,10 @@ import { chancesWords as words } from '../../words/chances-words.ts';
 import { nameOf } from '../../words/names.ts';
 import { studyWords } from '../../words/study-words.ts';
 import { useShop } from '../parts/app-context.ts';
+import { SavePicture } from '../parts/picture/save-picture.tsx';
 import { WoodName } from '../parts/wood-name.tsx';
 import { ChanceStages } from './chance-stages.tsx';
-import { leaningOf, worstFirst } from './chances-view.ts';
+import { chancesPicture, leaningOf, worstFirst } from './chances-view.ts';
 import type { PageProps } from './study-page-props.ts';
 
 type By = 'species' | 'variants';
@@ -22,6 +23,8 @@ type By = 'species' | 'variants';
 export const ChancesPage = ({ study }: PageProps) => {
   const { registers } = useShop();
   const [by, setBy] = useState<By>('species');
+  const shown = by === 'species' ? study.species : study.variants;
+  const register = by === 'species' ? 'species' : 'variant';
   return (
     <>
       <ChoiceRow
@@ -54,6 +57,14 @@ export const ChancesPage = ({ study }: PageProps) => {
               </InTurn>
             );
           })}
+      <SavePicture
+        picture={() => ({
+          title: words.pictureTitle,
+          lead: words.pictureLead,
+          body: chancesPicture(shown, (id) => nameOf(registers, { register, id })),
+        })}
+        testId="picture-chances"
+      />
     </>
   );
 };

@@ -1,6 +1,8 @@
 import type { ReasonId, SpeciesId, StageId } from '../../domain/log/ids.ts';
 import type { HeatCell } from '../../domain/study/flaw-heat.ts';
 import type { FlawPareto, ParetoRow } from '../../domain/study/flaw-pareto.ts';
+import type { ParetoRow as ShownRow } from '../../ui/chart/pareto-bars.tsx';
+import type { PictureBody } from '../../ui/picture/picture.ts';
 
 export type ParetoBy = 'pieces' | 'minutes';
 
@@ -25,6 +27,17 @@ export function paretoBars({ reasons }: FlawPareto, by: ParetoBy): readonly Pare
     return { reason: row.reason, value: costOf(row), running: sum / all, row };
   });
 }
+
+/** The bars as a picture: the longest one fills the width, as on the screen. */
+export const paretoPicture = (rows: readonly ShownRow[]): PictureBody => ({
+  kind: 'bars',
+  most: rows[0]?.value ?? 0,
+  ofWhole: false,
+  bars: rows.map(({ label, detail, value, shown, running, runningShown }) => ({
+    ...{ label, detail, value, shown, tone: 'flaw' },
+    running: { share: running, shown: runningShown },
+  })),
+});
 
 export interface HeatGrid {
   readonly stages: readonly StageId[];

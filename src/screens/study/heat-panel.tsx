@@ -4,6 +4,7 @@ import type { HeatCell } from '../../domain/study/flaw-heat.ts';
 import { HeatTable } from '../../ui/chart/heat-table.tsx';
 import { Means } from '../../ui/notice/means.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
+import type { PictureTable } from '../../ui/picture/picture.ts';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { flawsWords as words } from '../../words/flaws-words.ts';
@@ -12,6 +13,7 @@ import { studyWords } from '../../words/study-words.ts';
 import { clockTime } from '../../words/time-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
+import { SavePicture } from '../parts/picture/save-picture.tsx';
 import { FlawPhotos } from './flaw-photos.tsx';
 import { heatGrid } from './flaws-view.ts';
 
@@ -22,6 +24,23 @@ export const HeatPanel = ({ cells, route }: { cells: readonly HeatCell[]; route:
   const { stages, woods, cellAt, most } = heatGrid(cells, route);
   const woodName = (id: string) => nameOf(registers, { register: 'species', id });
   const stageName = (id: string) => nameOf(registers, { register: 'stage', id });
+  const table: PictureTable = {
+    corner: words.corner,
+    rows: stages.map((id) => ({ id, label: stageName(id) })),
+    cols: woods.map((id) => ({ id, label: woodName(id) })),
+    most,
+    cell: (stage, species) => {
+      const cell = cellAt(stage, species);
+      if (!cell) return null;
+      const { share, flawed, judged } = cell;
+      return {
+        share,
+        shown: words.cell(share),
+        detail: words.cellOf(flawed, judged),
+        name: words.cellName({ wood: woodName(species), stage: stageName(stage) }, cell),
+      };
+    },
+  };
   return (
     <Panel
       title={words.heat}
@@ -30,24 +49,14 @@ export const HeatPanel = ({ cells, route }: { cells: readonly HeatCell[]; route:
       testId="heat"
     >
       <HeatTable
+        {...table}
         caption={words.heat}
         captionUnseen
-        corner={words.corner}
-        rows={stages.map((id) => ({ id, label: stageName(id) }))}
-        cols={woods.map((id) => ({ id, label: woodName(id) }))}
-        most={most}
-        cell={(stage, species) => {
-          const cell = cellAt(stage, species);
-          if (!cell) return null;
-          const { share, flawed, judged } = cell;
-          return {
-            share,
-            shown: words.cell(share),
-            detail: words.cellOf(flawed, judged),
-            name: words.cellName({ wood: woodName(species), stage: stageName(stage) }, cell),
-          };
-        }}
         onPick={(stage, species) => setPicked(cellAt(stage, species) ?? null)}
+      />
+      <SavePicture
+        picture={() => ({ title: words.heat, lead: words.heatPicture, body: { kind: 'table', table } })}
+        testId="heat-picture"
       />
       {picked && (
         <Sheet

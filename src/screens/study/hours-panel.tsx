@@ -1,16 +1,18 @@
 import { useState } from 'preact/hooks';
 import type { ShopDay, StageId } from '../../domain/log/ids.ts';
 import type { Study } from '../../domain/study/study.ts';
-import { Chart } from '../../ui/chart/chart.tsx';
 import { HeatTable } from '../../ui/chart/heat-table.tsx';
 import { ChoiceRow } from '../../ui/field/choice-row.tsx';
 import { Means } from '../../ui/notice/means.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
+import type { PictureTable } from '../../ui/picture/picture.ts';
 import { nameOf } from '../../words/names.ts';
 import { studyWords } from '../../words/study-words.ts';
 import { timeStudyWords as words } from '../../words/time-study-words.ts';
 import { dayWords, shortDayWords } from '../../words/time-words.ts';
 import { useShop } from '../parts/app-context.ts';
+import { SavePicture } from '../parts/picture/save-picture.tsx';
+import { SavedChart } from '../parts/picture/saved-chart.tsx';
 import { type HoursGrid, hoursGrid } from './time-view.ts';
 
 type By = 'days' | 'weeks';
@@ -49,9 +51,25 @@ const Hours = ({ grid: { days, totals, stages, minutesAt, most }, by }: { grid: 
   const stageName = (id: string) => nameOf(registers, { register: 'stage', id });
   const head = by === 'days' ? words.day : words.week;
   const dayAt = (place: number): ShopDay | undefined => days[Math.round(place) - 1];
+  const table: PictureTable = {
+    tone: 'plain',
+    corner: words.corner,
+    rows: stages.map((id) => ({ id, label: stageName(id) })),
+    cols: days.toReversed().map((id) => ({ id, label: shortDayWords(id) })),
+    most,
+    cell: (stage, day) => {
+      const minutes = minutesAt(stage, day);
+      if (minutes === 0) return null;
+      return {
+        share: minutes,
+        shown: words.hoursOf(minutes),
+        name: words.hourCell(stageName(stage), dayWords(day), minutes),
+      };
+    },
+  };
   return (
     <>
-      <Chart
+      <SavedChart
         title={words.hours}
         x={{
           values: days.map((_, place) => place + 1),
@@ -74,23 +92,10 @@ const Hours = ({ grid: { days, totals, stages, minutesAt, most }, by }: { grid: 
         testId="hours-chart"
       />
       {/* The newest day stands beside the names of the stages, where a phone shows it. */}
-      <HeatTable
-        caption={words.hours}
-        captionUnseen
-        tone="plain"
-        corner={words.corner}
-        rows={stages.map((id) => ({ id, label: stageName(id) }))}
-        cols={days.toReversed().map((id) => ({ id, label: shortDayWords(id) }))}
-        most={most}
-        cell={(stage, day) => {
-          const minutes = minutesAt(stage, day);
-          if (minutes === 0) return null;
-          return {
-            share: minutes,
-            shown: words.hoursOf(minutes),
-            name: words.hourCell(stageName(stage), dayWords(day), minutes),
-          };
-        }}
+      <HeatTable {...table} caption={words.hours} captionUnseen />
+      <SavePicture
+        picture={() => ({ title: words.hoursByStage, body: { kind: 'table', table } })}
+        testId="hours-table-picture"
       />
     </>
   );

@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { StageId } from '../../domain/log/ids.ts';
 import type { StageLearning } from '../../domain/study/stage-learning.ts';
-import { Chart } from '../../ui/chart/chart.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { Means } from '../../ui/notice/means.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
@@ -9,6 +8,7 @@ import { nameOf } from '../../words/names.ts';
 import { studyWords } from '../../words/study-words.ts';
 import { timeStudyWords as words } from '../../words/time-study-words.ts';
 import { useShop } from '../parts/app-context.ts';
+import { SavedChart } from '../parts/picture/saved-chart.tsx';
 import { curveAlong, learnersInOrder, paceOf } from './learning-view.ts';
 
 /** Whether the work of a hand at a stage goes quicker with practice. */
@@ -59,7 +59,7 @@ const Learner = ({ learner, name }: { learner: StageLearning; name: string }) =>
     <>
       <p class="study-verdict">{words[paceOf(curve)]}</p>
       <p class="study-note">{words.rate(curve.rate, curve.rateInterval)}</p>
-      <Chart
+      <SavedChart
         title={name}
         x={{
           values: points.map(({ number }) => number),

@@ -13,7 +13,8 @@ import { wholeNumber } from '../../words/number-words.ts';
 import { outcomeWords } from '../../words/outcome-words.ts';
 import { studyWords } from '../../words/study-words.ts';
 import { useShop } from '../parts/app-context.ts';
-import { minutesOf, type ParetoBy, paretoBars } from './flaws-view.ts';
+import { SavePicture } from '../parts/picture/save-picture.tsx';
+import { minutesOf, type ParetoBy, paretoBars, paretoPicture } from './flaws-view.ts';
 
 /** Reasons, the one that costs most on top; each leads to what became of its pieces. */
 export const ParetoPanel = ({ flaws }: { flaws: FlawPareto }) => {
@@ -22,6 +23,14 @@ export const ParetoPanel = ({ flaws }: { flaws: FlawPareto }) => {
   const [picked, setPicked] = useState<string | null>(null);
   const bars = paretoBars(flaws, by);
   const reasonName = (id: string) => nameOf(registers, { register: 'reason', id });
+  const rows = bars.map(({ reason, value, running }, place) => ({
+    id: reason,
+    label: reasonName(reason),
+    value,
+    shown: by === 'pieces' ? words.flawed(value) : words.lost(value),
+    running,
+    runningShown: words.running(running, place === 0),
+  }));
   const row = bars.find(({ reason }) => reason === picked)?.row;
   return (
     <Panel
@@ -41,21 +50,19 @@ export const ParetoPanel = ({ flaws }: { flaws: FlawPareto }) => {
         testId="pareto-by"
       />
       {bars.length === 0 && <p>{by === 'pieces' ? words.noFlaws : words.noMinutes}</p>}
-      <ParetoBars
-        label={words.pareto}
-        rows={bars.map(({ reason, value, running }, place) => ({
-          id: reason,
-          label: reasonName(reason),
-          value,
-          shown: by === 'pieces' ? words.flawed(value) : words.lost(value),
-          running,
-          runningShown: words.running(running, place === 0),
-        }))}
-        most={bars[0]?.value ?? 0}
-        onPick={setPicked}
-      />
+      <ParetoBars label={words.pareto} rows={rows} most={bars[0]?.value ?? 0} onPick={setPicked} />
       {by === 'minutes' && flaws.minutes.partly > 0 && (
         <p class="study-note">{words.partly(flaws.minutes.partly)}</p>
+      )}
+      {rows.length > 0 && (
+        <SavePicture
+          picture={() => ({
+            title: by === 'pieces' ? words.paretoByPieces : words.paretoByMinutes,
+            lead: words.all(flaws.pieces, minutesOf(flaws.minutes)),
+            body: paretoPicture(rows),
+          })}
+          testId="pareto-picture"
+        />
       )}
       {row && (
         <Sheet

@@ -5,11 +5,13 @@ import type { StageTime } from '../../domain/study/piece-times.ts';
 import { HeatTable } from '../../ui/chart/heat-table.tsx';
 import { Means } from '../../ui/notice/means.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
+import type { PictureTable } from '../../ui/picture/picture.ts';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { nameOf } from '../../words/names.ts';
 import { studyWords } from '../../words/study-words.ts';
 import { timeStudyWords as words } from '../../words/time-study-words.ts';
 import { useShop } from '../parts/app-context.ts';
+import { SavePicture } from '../parts/picture/save-picture.tsx';
 import { timeGrid } from './time-view.ts';
 
 /** Minutes per piece, stage by stage and wood by wood. */
@@ -28,6 +30,24 @@ export const PieceTimesPanel = ({
     const name = nameOf(registers, { register: 'stage', id: stage });
     return of === 'loading' ? words.loading(name) : name;
   };
+  const table: PictureTable = {
+    tone: 'plain',
+    corner: words.corner,
+    rows: lines.map((line) => ({ id: line.id, label: lineName(line) })),
+    cols: woods.map((id) => ({ id, label: woodName(id) })),
+    most,
+    cell: (line, species) => {
+      const at = timeAt(line, species);
+      if (!at) return null;
+      const { median, medianInterval } = at.time;
+      return {
+        share: median,
+        shown: words.minutes(median),
+        detail: words.likely(medianInterval),
+        name: words.cellName(woodName(species), lineName(at), median, medianInterval),
+      };
+    },
+  };
   return (
     <Panel
       title={words.perPiece}
@@ -38,27 +58,22 @@ export const PieceTimesPanel = ({
       {times.length === 0 ? (
         <p>{words.none}</p>
       ) : (
-        <HeatTable
-          caption={words.perPiece}
-          captionUnseen
-          tone="plain"
-          corner={words.corner}
-          rows={lines.map((line) => ({ id: line.id, label: lineName(line) }))}
-          cols={woods.map((id) => ({ id, label: woodName(id) }))}
-          most={most}
-          cell={(line, species) => {
-            const at = timeAt(line, species);
-            if (!at) return null;
-            const { median, medianInterval } = at.time;
-            return {
-              share: median,
-              shown: words.minutes(median),
-              detail: words.likely(medianInterval),
-              name: words.cellName(woodName(species), lineName(at), median, medianInterval),
-            };
-          }}
-          onPick={(line, species) => setPicked(timeAt(line, species) ?? null)}
-        />
+        <>
+          <HeatTable
+            {...table}
+            caption={words.perPiece}
+            captionUnseen
+            onPick={(line, species) => setPicked(timeAt(line, species) ?? null)}
+          />
+          <SavePicture
+            picture={() => ({
+              title: words.perPiece,
+              lead: words.perPiecePicture,
+              body: { kind: 'table', table },
+            })}
+            testId="piece-times-picture"
+          />
+        </>
       )}
       {picked && (
         <Sheet

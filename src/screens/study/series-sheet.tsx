@@ -1,11 +1,11 @@
 import { marksOf } from '../../domain/study/marks.ts';
 import type { SeriesName, SignalSeries } from '../../domain/study/signal-series.ts';
-import { Chart } from '../../ui/chart/chart.tsx';
 import { Means } from '../../ui/notice/means.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { signalsWords } from '../../words/signals-words.ts';
 import { studyWords } from '../../words/study-words.ts';
 import { useShop } from '../parts/app-context.ts';
+import { SavedChart } from '../parts/picture/saved-chart.tsx';
 import { seriesInWords } from './series-name.ts';
 import { markLines, seriesChart, topShare } from './signals-view.ts';
 
@@ -51,7 +51,7 @@ const SeriesChart = ({ title, series, changed }: SeriesChartProps) => {
         <p class="study-verdict figures">{words.sum(flawed, pieces)}</p>
         <Means label={studyWords.means}>{words.means}</Means>
       </div>
-      <Chart
+      <SavedChart
         title={title}
         x={{ values: at, label: words.x, show: (place) => codes[place - 1] ?? '', scale: 'number' }}
         y={{ label: words.y, show: words.share, least: 0, most: topShare(chart) }}

@@ -16,6 +16,7 @@ import { useStudy } from '../parts/use-study.ts';
 import { ChancesPage } from './chances-page.tsx';
 import { ComparePage } from './compare-page.tsx';
 import { FlawsPage } from './flaws-page.tsx';
+import { FlowPage } from './flow-page.tsx';
 import { SignalsPage } from './signals-page.tsx';
 import { StudyFilter } from './study-filter.tsx';
 import type { Asked, PageProps } from './study-page-props.ts';
@@ -24,6 +25,7 @@ import { TimePage } from './time-page.tsx';
 
 const pages: Readonly<Record<StudyPage, { Page: ComponentType<PageProps>; filtered: boolean }>> = {
   chances: { Page: ChancesPage, filtered: true },
+  flow: { Page: FlowPage, filtered: true },
   flaws: { Page: FlawsPage, filtered: true },
   signals: { Page: SignalsPage, filtered: false },
   time: { Page: TimePage, filtered: true },

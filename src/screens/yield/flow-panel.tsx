@@ -16,6 +16,7 @@ import { studyWords } from '../../words/study-words.ts';
 import { yieldWords as words } from '../../words/yield-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
+import { SavePicture } from '../parts/picture/save-picture.tsx';
 import { WipTable } from './wip-table.tsx';
 import { flowAlongRoute, type StageFlow, traysBehind } from './yield-view.ts';
 
@@ -29,6 +30,7 @@ export const FlowPanel = () => {
   const shop = useShop();
   const [picked, setPicked] = useState<Picked | null>(null);
   const flow = flowAlongRoute(shop);
+  const stages = flow.map((stage) => flowStage(shop, stage));
   return (
     <Panel
       title={words.flow}
@@ -47,7 +49,7 @@ export const FlowPanel = () => {
       <FlowStrip
         label={words.flow}
         nothing={words.nothing}
-        stages={flow.map((stage) => flowStage(shop, stage))}
+        stages={stages}
         onPick={(stage, species) => {
           const [at, wood] = [readId(stageId, stage), readId(speciesId, species)];
           if (at && wood) setPicked({ stage: at, species: wood });
@@ -59,6 +61,10 @@ export const FlowPanel = () => {
           <WipTable flow={flow} />
         </InTurn>
       </Disclosure>
+      <SavePicture
+        picture={() => ({ title: words.flow, body: { kind: 'flow', stages, nothing: words.nothing } })}
+        testId="flow-picture"
+      />
       {picked && <TraysSheet picked={picked} onClose={() => setPicked(null)} />}
     </Panel>
   );

@@ -1,9 +1,10 @@
 /** The part of a chart that needs the drawing library: loaded on demand. */
 import uPlot from 'uplot';
+import { areaLabels } from './area-labels.ts';
 import { looksOf } from './chart-looks.ts';
 import { chartData, chartOptions } from './chart-options.ts';
 import { nearestPoint, planChart } from './chart-plan.ts';
-import { drawMarks, drawPoints, type Pen } from './chart-points.ts';
+import { drawAreaLabels, drawMarks, drawPoints, type Pen } from './chart-points.ts';
 import type { DrawChart } from './chart-props.ts';
 
 /** How wide a text is in a font, px. */
@@ -34,6 +35,7 @@ export const drawChart: DrawChart = (place, { props, width, height, printed }) =
       x: (value) => plot.valToPos(value, 'x', true),
       y: (value) => plot.valToPos(value, 'y', true),
     };
+    drawAreaLabels(pen, areaLabels(props, plan, frame), looks, fontPx);
     drawMarks(pen, props, plan, looks, fontPx);
     drawPoints(pen, props, plan, looks);
   };

@@ -23,17 +23,19 @@ const Sample = ({ drawn, look }: { drawn: ChartSeries['drawn']; look: SeriesLook
   </svg>
 );
 
-/** Which line is which, drawn as it is in the chart. */
+/** Which line is which, drawn as it is in the chart; areas carry their names themselves. */
 export const ChartKey = ({ series, band, flagged, texts }: ChartProps) => {
   const looks = seriesLooks(series);
   return (
     <ul class="chart-key">
-      {series.map(({ key, label, drawn, tone }, nth) => (
-        <li key={key} data-tone={tone}>
-          <Sample drawn={drawn} look={looks[nth] ?? { dash: [], shape: undefined }} />
-          {label}
-        </li>
-      ))}
+      {series.map(({ key, label, drawn, tone }, nth) =>
+        drawn === 'area' ? null : (
+          <li key={key} data-tone={tone}>
+            <Sample drawn={drawn} look={looks[nth] ?? { dash: [], shape: undefined }} />
+            {label}
+          </li>
+        ),
+      )}
       {band && (
         <li>
           <svg class="chart-sample" width="56" height="26" aria-hidden="true" focusable="false">

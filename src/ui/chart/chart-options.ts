@@ -1,13 +1,14 @@
 import type uPlot from 'uplot';
+import { areaCover } from './area-labels.ts';
 import { washed } from './chart-looks.ts';
 import { type ChartPlan, tickLength } from './chart-plan.ts';
 import type { ChartFrame, ChartLooks, ChartProps, ChartSeries } from './chart-props.ts';
 import { seriesLooks } from './series-look.ts';
 
 /** Widths of lines, px: to be seen at arm's length. */
-const lineWidth = 4;
-const edgeWidth = 2;
-const axisWidth = 3;
+export const lineWidth = 4;
+export const edgeWidth = 2;
+export const axisWidth = 3;
 
 /** The columns that the chart is drawn from: x, then the low and the high line of the band, which lies under all else, then each series. */
 export const chartData = ({ x, y, series, band }: ChartProps): uPlot.AlignedData => {
@@ -30,6 +31,7 @@ const pathsOf = (
   const path = {
     line: paths.linear?.(),
     'line-points': paths.linear?.(),
+    area: paths.linear?.(),
     dashed: paths.linear?.(),
     steps: paths.stepped?.({ align: 1 }),
     bars: paths.bars?.({ size: [0.7, 72] }),
@@ -80,6 +82,21 @@ const axisOf = (
   };
 };
 
+/** Planes between two lines: what is likely, and each area down to the one before it. Numbers are those of the columns. */
+const bandsOf = ({ series, band }: ChartProps, looks: ChartLooks): uPlot.Band[] => {
+  const first = band ? 3 : 1;
+  const areas = series.flatMap(({ drawn, tone }, nth) =>
+    drawn === 'area' ? [{ at: first + nth, tone }] : [],
+  );
+  return [
+    ...(band ? [{ series: [2, 1] as [number, number], fill: looks.band }] : []),
+    ...areas.slice(1).map(({ at, tone }, nth) => ({
+      series: [at, areas[nth]?.at ?? at] as [number, number],
+      fill: washed(looks[tone], areaCover(nth + 1)),
+    })),
+  ];
+};
+
 /** The chart as the drawing library takes it. Points and marks are drawn by hooks of the caller. */
 export const chartOptions = (
   props: ChartProps,
@@ -90,6 +107,7 @@ export const chartOptions = (
 ): uPlot.Options => {
   const { field } = plan;
   const styles = seriesLooks(props.series);
+  const firstArea = props.series.findIndex(({ drawn }) => drawn === 'area');
   const foot = frame.height - field.top - field.height;
   const edge = (): uPlot.Series => ({
     stroke: looks.ink,
@@ -121,15 +139,17 @@ export const chartOptions = (
       ...props.series.map(
         ({ drawn, tone }, nth): uPlot.Series => ({
           stroke: looks[tone],
-          width: lineWidth,
+          width: drawn === 'area' ? edgeWidth : lineWidth,
           dash: dashes(frame, styles[nth]?.dash ?? []),
           points: { show: false },
           // Light inside: lines that cross the bars must be seen.
           ...(drawn === 'bars' ? { fill: washed(looks[tone], 0.3) } : {}),
+          // The lowest band reaches to the foot; those above it, to the one below (see `bandsOf`).
+          ...(nth === firstArea ? { fill: washed(looks[tone], areaCover(0)) } : {}),
           ...pathsOf(drawn, paths),
         }),
       ),
     ],
-    ...(props.band ? { bands: [{ series: [2, 1], fill: looks.band }] } : {}),
+    bands: bandsOf(props, looks),
   };
 };

@@ -1,3 +1,4 @@
+import type { AreaLabel } from './area-labels.ts';
 import type { ChartPlan } from './chart-plan.ts';
 import type { ChartLooks, ChartProps } from './chart-props.ts';
 import { flaggedSeries, seriesLooks, shapePath } from './series-look.ts';
@@ -38,6 +39,29 @@ export const drawPoints = (pen: Pen, props: ChartProps, { field }: ChartPlan, lo
       ink.fill(path);
       ink.stroke(path);
     }
+  }
+  ink.restore();
+};
+
+/** Names of bands, each with a rim of paper: lines of narrow bands may cross it. */
+export const drawAreaLabels = (
+  { ink, ratio }: Pen,
+  labels: readonly AreaLabel[],
+  looks: ChartLooks,
+  fontPx: number,
+): void => {
+  ink.save();
+  ink.font = `600 ${fontPx * ratio}px ${looks.family}`;
+  ink.textAlign = 'center';
+  ink.textBaseline = 'middle';
+  ink.lineJoin = 'round';
+  ink.lineWidth = 5 * ratio;
+  ink.setLineDash([]);
+  ink.strokeStyle = looks.paper;
+  ink.fillStyle = looks.ink;
+  for (const { text, x, y } of labels) {
+    ink.strokeText(text, x * ratio, y * ratio);
+    ink.fillText(text, x * ratio, y * ratio);
   }
   ink.restore();
 };

@@ -5,8 +5,13 @@ export interface ChartSeries {
   label: string;
   /** One for each x; nothing where it is not known. On a log scale, what is not above 0 is not drawn. */
   values: readonly (number | null)[];
-  /** Two of one kind get different dashes or shapes. One of `bars` at most. */
-  drawn: 'line' | 'dashed' | 'steps' | 'points' | 'bars' | 'line-points';
+  /** What is said of each point, where what is drawn are sums of several. */
+  told?: readonly (number | null)[] | undefined;
+  /**
+   * Two of one kind get different dashes or shapes. One of `bars` at most. Each `area` reaches down to the one before it,
+   * the first to the foot: the lowest stands first, and carries its name where there is room.
+   */
+  drawn: 'line' | 'dashed' | 'steps' | 'points' | 'bars' | 'line-points' | 'area';
   tone: ShareTone;
 }
 

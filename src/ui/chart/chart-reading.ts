@@ -15,10 +15,10 @@ const valueShown = (props: ChartProps, value: number | null | undefined): string
 
 /** What is said of each point: every series, and the band from its low to its high. */
 export const chartColumns = (props: ChartProps): readonly ChartColumn[] => [
-  ...props.series.map(({ key, label, values }) => ({
+  ...props.series.map(({ key, label, values, told = values }) => ({
     key,
     head: label,
-    shown: (index: number) => valueShown(props, values[index]),
+    shown: (index: number) => valueShown(props, told[index]),
   })),
   ...(props.band
     ? [

@@ -68,7 +68,8 @@ export const yEnds = ({ y, series, band }: ChartProps): Ends => {
   const [seenLeast, seenMost] = values.length > 0 ? endsOf(values) : ([log ? 1 : 0, log ? 10 : 1] as const);
   if (log) return [y.least ?? seenLeast / 1.2, y.most ?? seenMost * 1.2];
   const fromNought =
-    seenLeast >= 0 && (series.some(({ drawn }) => drawn === 'bars') || seenLeast < 0.5 * seenMost);
+    seenLeast >= 0 &&
+    (series.some(({ drawn }) => drawn === 'bars' || drawn === 'area') || seenLeast < 0.5 * seenMost);
   const least = y.least ?? (fromNought ? 0 : seenLeast);
   const most = Math.max(y.most ?? seenMost, least);
   const span = most - least || Math.abs(most) || 1;

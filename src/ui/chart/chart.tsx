@@ -1,6 +1,6 @@
 import './chart.css';
 import './print.css';
-import type { TargetedKeyboardEvent, TargetedPointerEvent } from 'preact';
+import type { ComponentChildren, TargetedKeyboardEvent, TargetedPointerEvent } from 'preact';
 import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { Notice } from '../notice/notice.tsx';
 import { ChartKey } from './chart-key.tsx';
@@ -15,9 +15,12 @@ const loadDrawing: LoadDrawing = () => import('./chart-drawing.ts');
 /**
  * Numbers over time or over some other number, drawn. A cursor goes along the points by arrow keys, a tap or a mouse,
  * and a line under the chart says what is there; the same numbers stand in a table one tap away. It is drawn anew
- * whenever its parent renders it anew. `load` is another way to the part that draws, for tests.
+ * whenever its parent renders it anew. `foot` stands below all of it; `load` is another way to the part that draws, for
+ * tests.
  */
-export const Chart = (props: ChartProps & { load?: LoadDrawing | undefined }) => {
+export const Chart = (
+  props: ChartProps & { foot?: ComponentChildren | undefined; load?: LoadDrawing | undefined },
+) => {
   const { title, x, y, texts } = props;
   const id = useId();
   const place = useRef<HTMLDivElement>(null);
@@ -85,6 +88,7 @@ export const Chart = (props: ChartProps & { load?: LoadDrawing | undefined }) =>
       )}
       <ChartMarks props={props} seen={chart?.marksAs !== 'labels'} />
       <ChartTable props={props} open={drawing.kind === 'failed'} />
+      {props.foot}
     </figure>
   );
 };

@@ -3,6 +3,7 @@ import './heat-table.css';
 import './print.css';
 import { useState } from 'preact/hooks';
 import { nextCell } from './heat-keys.ts';
+import { heatOf } from './heat-of.ts';
 
 /** A row or a column. */
 interface HeatLine {
@@ -39,10 +40,6 @@ export interface HeatTableProps {
   onPick?: ((row: string, col: string) => void) | undefined;
   testId?: string | undefined;
 }
-
-/** How hot a share is: 0 for nothing, else 1 to 5 in steps of a fifth of the most. */
-export const heatOf = (share: number, most: number): number =>
-  share > 0 && most > 0 ? Math.min(5, Math.ceil((5 * share) / most)) : 0;
 
 const Content = ({ cell, most }: { cell: HeatCell; most: number }) => (
   <>

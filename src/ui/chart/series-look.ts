@@ -28,7 +28,8 @@ export const seriesLooks = (series: readonly Pick<ChartSeries, 'drawn'>[]): read
     const alike = before.filter(({ drawn }) => drawn === one.drawn).length;
     const pointed = before.filter(hasPoints).length;
     return {
-      dash: dashes[alike % dashes.length] ?? [],
+      // Bands are told apart by their wash and their names.
+      dash: one.drawn === 'area' ? [] : (dashes[alike % dashes.length] ?? []),
       shape: hasPoints(one) ? shapes[pointed % shapes.length] : undefined,
     };
   });

@@ -75,6 +75,13 @@ describe('a study', () => {
     const study = studyOf(studied([]), { ...questions, comparison: { a: {}, b: {} } });
     expect(study).toEqual({
       ...{
+        flow: {
+          days: [],
+          stages: [],
+          finished: { first: [], second: [] },
+          scrapped: [],
+          before: { finished: 0, scrapped: 0 },
+        },
         reach: { judged: 0, doubtful: 0, days: null },
         species: [],
         variants: [],

@@ -8,9 +8,9 @@ import type { HeatCell } from '../../../src/domain/study/flaw-heat.ts';
 import type { FlawPareto, ParetoRow } from '../../../src/domain/study/flaw-pareto.ts';
 import type { SignalSeries } from '../../../src/domain/study/signal-series.ts';
 import type { RouteSurvival } from '../../../src/domain/study/survival.ts';
-import { leaningOf } from '../../../src/screens/study/chances-view.ts';
+import { chancesPicture, leaningOf } from '../../../src/screens/study/chances-view.ts';
 import { comparedRows, isFlawless, widest } from '../../../src/screens/study/compare-view.ts';
-import { heatGrid, paretoBars } from '../../../src/screens/study/flaws-view.ts';
+import { heatGrid, paretoBars, paretoPicture } from '../../../src/screens/study/flaws-view.ts';
 import { markLines, placeOf, seriesChart, topShare } from '../../../src/screens/study/signals-view.ts';
 import { hoursGrid } from '../../../src/screens/study/time-view.ts';
 
@@ -190,4 +190,41 @@ test('the newest days stand on the table of hours, with the sums of their stages
   expect(grid.minutesAt('sand', '2026-03-02')).toBe(20);
   expect(grid.minutesAt('sand', '2026-03-05')).toBe(0);
   expect(grid.most).toBe(40);
+});
+
+describe('what bars are drawn of in a picture', () => {
+  const survival = (pooled: number): RouteSurvival => ({
+    ...{ raw: pooled, pooled, rawInterval: undefined, soFar: undefined },
+    ...{ pooledInterval: [pooled - 0.1, pooled + 0.1], worth: { k: 1, n: 2 } },
+  });
+
+  test('both chances of each wood with their intervals, the worst wood first', () => {
+    const group = (id: string, pooled: number) => ({
+      ...{ group: species(id), finished: survival(pooled + 0.05), firsts: survival(pooled) },
+      ...{ rolled: { share: undefined, factors: [] }, stages: [] },
+    });
+    const picture = chancesPicture([group('ash', 0.8), group('plum', 0.6)], (id) => `<${id}>`);
+    const bars = picture.kind === 'bars' ? picture.bars : [];
+    expect(bars.map(({ label, value }) => [label, value])).toEqual([
+      ['<plum>: Finished', 0.65],
+      ['<plum>: As firsts', 0.6],
+      ['<ash>: Finished', 0.8 + 0.05],
+      ['<ash>: As firsts', 0.8],
+    ]);
+    expect(bars[1]).toMatchObject({ interval: [0.6 - 0.1, 0.6 + 0.1], tone: 'copper' });
+  });
+
+  test('reasons as long as they are many, each with what it makes up with those above', () => {
+    const row = (id: string, value: number, running: number) => ({
+      ...{ id, label: id, value, shown: `${value} pieces`, running, runningShown: `${running} of all` },
+    });
+    expect(paretoPicture([row('catch', 6, 0.6), row('gap', 4, 1)])).toMatchObject({
+      ...{ kind: 'bars', most: 6, ofWhole: false },
+      bars: [
+        { label: 'catch', value: 6, running: { share: 0.6, shown: '0.6 of all' } },
+        { label: 'gap', value: 4, running: { share: 1, shown: '1 of all' } },
+      ],
+    });
+    expect(paretoPicture([])).toMatchObject({ most: 0, bars: [] });
+  });
 });

@@ -1,7 +1,8 @@
 // @vitest-environment happy-dom
 import { fireEvent, render, screen, within } from '@testing-library/preact';
 import { expect, test } from 'vitest';
-import { type HeatCell, HeatTable, heatOf } from '../../../src/ui/chart/heat-table.tsx';
+import { heatOf } from '../../../src/ui/chart/heat-of.ts';
+import { type HeatCell, HeatTable } from '../../../src/ui/chart/heat-table.tsx';
 
 const rows = [
   { id: 'ash', label: 'Ash' },
