@@ -1,6 +1,6 @@
 /**
  * What a built page may load: its own files and nothing else. Text never becomes script: the page makes the addresses
- * of its workers by a policy that lets only its own files through (src/app/own-scripts.ts), and nothing else.
+ * of its workers by a policy that lets only its own files through (src/worker/own-scripts.ts), and nothing else.
  *
  * @param {string} scripts where scripts may come from
  */

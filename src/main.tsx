@@ -2,7 +2,6 @@ import './ui/theme/theme.css';
 import { effect } from '@preact/signals';
 import { render } from 'preact';
 import { openApp } from './app/app.ts';
-import { allowOwnScripts } from './app/own-scripts.ts';
 import { openPreferences } from './app/preferences.ts';
 import { systemTimer } from './app/saver.ts';
 import { watchUpdates } from './app/updates.ts';
@@ -10,6 +9,7 @@ import { AppContext } from './screens/parts/app-context.ts';
 import { Shell } from './screens/shell/shell.tsx';
 import { showTheme } from './ui/theme/theme-name.ts';
 import { shellWords } from './words/shell-words.ts';
+import { allowOwnScripts } from './worker/own-scripts.ts';
 
 /** Storage may be refused as a whole, even to look at. */
 function tabletStorage(): Storage | undefined {

@@ -1,4 +1,4 @@
-import { handsChannel } from '../worker/making-way.ts';
+import { handsChannel } from '../worker/hands-protocol.ts';
 
 /** Tells the workers of this tablet of each touch, so that work that can wait makes way for it. */
 export function tellOfHands(target: Pick<EventTarget, 'addEventListener'> = globalThis): void {

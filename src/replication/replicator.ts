@@ -1,6 +1,6 @@
 import type { Random } from '../domain/chance/seeded-random.ts';
 import { backOff } from './back-off.ts';
-import { type Exchange, Refused } from './exchange.ts';
+import { type Exchange, type Refusal, Refused } from './exchange.ts';
 import { stillStands } from './meeting.ts';
 import type { ReplicaStatus } from './replica-status.ts';
 import { type Line, type TraderParts, trader } from './trader.ts';
@@ -41,6 +41,8 @@ export function replicator(parts: ReplicatorParts): Replicator {
   let cancelLook = () => {};
   let isDue = false;
   let unreachableSince: number | null = null;
+  /** Why the broker let nobody in when it was last asked: it stands until somebody is let in, for a person has to mend it. */
+  let refused: Refusal | null = null;
   /** Entries that wait to be sent; null before that is known. */
   let waiting: number | null = null;
 
@@ -94,7 +96,7 @@ export function replicator(parts: ReplicatorParts): Replicator {
     const line = await meet(exchange);
     const isStill = stillStands(line);
     onMet();
-    unreachableSince = null;
+    [unreachableSince, refused] = [null, null];
     const lost = exchange.closed.then(() => Promise.reject(new Error('the line is lost')));
     lost.catch(() => undefined);
     planLook();
@@ -130,8 +132,14 @@ export function replicator(parts: ReplicatorParts): Replicator {
 
   function tellTrouble(error: unknown): void {
     unreachableSince ??= now();
-    if (error instanceof Refused) parts.onStatus({ kind: 'refused', why: error.why });
-    else parts.onStatus({ kind: 'unreachable', since: unreachableSince, entries: waiting });
+    if (error instanceof Refused) refused = error.why;
+    tellOutside();
+  }
+
+  function tellOutside(): void {
+    if (refused !== null) parts.onStatus({ kind: 'refused', why: refused });
+    else if (unreachableSince !== null)
+      parts.onStatus({ kind: 'unreachable', since: unreachableSince, entries: waiting });
   }
 
   async function run(): Promise<void> {
@@ -171,8 +179,7 @@ export function replicator(parts: ReplicatorParts): Replicator {
   async function countWaiting(): Promise<void> {
     if (unreachableSince === null || waiting === null) return;
     waiting = await unsent();
-    if (unreachableSince !== null)
-      parts.onStatus({ kind: 'unreachable', since: unreachableSince, entries: waiting });
+    tellOutside();
   }
 
   const running = run();

@@ -2,7 +2,8 @@
 import { buffersOfRuns } from '../domain/plan/forecast/runs.ts';
 import { forecastServer } from '../domain/plan/forecast/serve-forecast.ts';
 import type { FromForecastWorker, ToForecastWorker } from './forecast-protocol.ts';
-import { handsChannel, makingWay } from './making-way.ts';
+import { handsChannel } from './hands-protocol.ts';
+import { makingWay } from './making-way.ts';
 
 const worker = globalThis as unknown as DedicatedWorkerGlobalScope;
 const say = (message: FromForecastWorker, handOver: readonly ArrayBuffer[] = []) =>

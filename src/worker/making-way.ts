@@ -1,6 +1,3 @@
-/** Where the windows of a tablet tell that a hand is at work. */
-export const handsChannel = 'tallywright hands';
-
 /** So long (ms) after the last touch a hand is taken to be at work: a tap is on the disk and on the screen by then. */
 const rest = 250;
 

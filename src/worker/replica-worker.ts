@@ -18,10 +18,13 @@ import { tellWindows, windowFeed } from '../store/feed.ts';
 import { openIndexedDbLog } from '../store/indexeddb-log.ts';
 import { newId } from '../store/new-id.ts';
 import { openPhotoStore } from '../store/photos/photo-store.ts';
+import { allowOwnScripts } from './own-scripts.ts';
 import type { FromReplica, NotJoined, ToReplica } from './replica-protocol.ts';
 import { takeInPhoto } from './take-in-photo.ts';
 import { workerNow } from './worker-clock.ts';
 
+// It starts a worker for each photo that comes in.
+allowOwnScripts();
 const worker = globalThis as unknown as DedicatedWorkerGlobalScope;
 const say = (message: FromReplica) => worker.postMessage(message);
 const random = (length: number) => crypto.getRandomValues(new Uint8Array(length));

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { tellOfHands } from '../../src/app/hands.ts';
-import { handsChannel } from '../../src/worker/making-way.ts';
+import { handsChannel } from '../../src/worker/hands-protocol.ts';
 
 test('each touch and each key is told to whoever listens on this tablet', async () => {
   const window = new EventTarget();

@@ -151,7 +151,8 @@ test('a tablet that joined before photos went sends them; a choice against it is
   expect(desk.photos.value).toBe(true);
   expect(workers[0]?.asked).toMatchObject([{ kind: 'run', joined: { photos: true } }]);
   await desk.setPhotos(false);
-  expect(workers[0]?.asked.at(-1)).toEqual({ kind: 'photos', wanted: false });
+  expect(workers[0]?.asked.at(-1)).toEqual({ kind: 'stop' });
+  expect(workers[1]?.asked).toMatchObject([{ kind: 'run', joined: { photos: false } }]);
   const again = await aDesk();
   expect(again.desk.photos.value).toBe(false);
   expect(again.workers[0]?.asked).toMatchObject([{ kind: 'run', joined: { photos: false } }]);

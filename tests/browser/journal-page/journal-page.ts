@@ -1,5 +1,5 @@
 /** A page that has nothing but a journal and a shelf: what a test asks of them is asked from outside. */
-import { allowOwnScripts } from '../../../src/app/own-scripts.ts';
+
 import type { Entry } from '../../../src/domain/log/chain.ts';
 import { packLong } from '../../../src/domain/packed/pack-long.ts';
 import { entriesIn } from '../../../src/domain/packed/parcel.ts';
@@ -7,6 +7,7 @@ import type { FileShelf } from '../../../src/store/file-shelf.ts';
 import { filesWorker } from '../../../src/store/files-worker.ts';
 import { opfsShelf, opfsTwin } from '../../../src/store/opfs-twin.ts';
 import type { Twin } from '../../../src/store/twin.ts';
+import { allowOwnScripts } from '../../../src/worker/own-scripts.ts';
 
 export interface JournalPage {
   readonly twin: Twin;

@@ -7,7 +7,7 @@ interface PolicyMaker {
 }
 
 /**
- * Lets the page start its own workers and nothing else: under the policy of the built page a text becomes a script's
+ * Lets a page, or a worker of it, start workers of its own and nothing else: under the policy of the built page a text becomes a script's
  * address only here, and never markup or code.
  */
 export function allowOwnScripts(): void {
