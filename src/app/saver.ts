@@ -15,8 +15,11 @@ const longestSave = 2000;
 
 export interface Saver {
   readonly saving: ReadonlySignal<Saving>;
-  /** Resolves when the act is on disk, however many tries that takes; never rejects and never forgets. */
-  readonly save: (act: Act) => Promise<readonly ShopEvent[]>;
+  /**
+   * Resolves when the act is on disk, however many tries that takes, and never forgets. `take` is called in the same moment, so that
+   * the mark and what the act has changed come to the screen in one drawing; rejects only with what it throws.
+   */
+  readonly save: (act: Act, take?: (events: readonly ShopEvent[]) => void) => Promise<readonly ShopEvent[]>;
   /** Tries a failed save again, under the same act, so that it cannot count twice. */
   readonly retry: () => void;
 }
@@ -53,9 +56,12 @@ export function saver({ log, timer, net }: SaverParts): Saver {
   const saving = signal<Saving>({ kind: 'idle' });
   let again: (() => void) | undefined;
 
-  function save(act: Act): Promise<readonly ShopEvent[]> {
+  function save(
+    act: Act,
+    take: (events: readonly ShopEvent[]) => void = () => {},
+  ): Promise<readonly ShopEvent[]> {
     saving.value = { kind: 'taken' };
-    return new Promise((resolve) => {
+    return new Promise((resolve, reject) => {
       let tries = 0;
       let isStored = false;
 
@@ -66,7 +72,13 @@ export function saver({ log, timer, net }: SaverParts): Saver {
         if (again === tryOnce) again = undefined;
         if (tries > 1) net.saved(act);
         saving.value = { kind: 'saved' };
-        resolve(entries.map(({ event }) => event));
+        const events = entries.map(({ event }) => event);
+        try {
+          take(events);
+          resolve(events);
+        } catch (error) {
+          reject(error);
+        }
       }
 
       function tryOnce(): void {

@@ -193,9 +193,11 @@ export async function openSession(parts: SessionParts): Promise<Session> {
     if (decision.kind === 'refused') return decision;
     const opening: readonly Draft[] =
       begins && next ? [{ ...envelopeAt(at), kind: 'spell-begun', stage: next.stage }] : [];
-    const events = await keeper.save({ act: newId(), drafts: [...opening, ...decision.drafts], now: at.now });
-    spell.value = command.kind === 'undo' && next ? afterUndo(next) : next;
-    take(events);
+    const drafts = [...opening, ...decision.drafts];
+    const events = await keeper.save({ act: newId(), drafts, now: at.now }, (stored) => {
+      spell.value = command.kind === 'undo' && next ? afterUndo(next) : next;
+      take(stored);
+    });
     feed.tell();
     if (sinceSnapshot >= snapshotEvery) void keepSnapshot();
     if (log.station() !== own) onNewStation();

@@ -115,3 +115,29 @@ test('a save that is late and then comes through is saved, and trying again does
   await settle();
   expect([calls, (await log.since(new Map())).events.length]).toEqual([2, 1]);
 });
+
+test('what an act has changed is taken once, in the moment in which the mark says that it is saved', async () => {
+  const { keeper } = await savingInto('stores and fails');
+  const taken: unknown[] = [];
+  let isLater = false;
+  const done = keeper.save(act, (events) => {
+    taken.push([keeper.saving.value.kind, isLater, events.length]);
+  });
+  keeper.saving.subscribe(({ kind }) => {
+    if (kind === 'saved')
+      queueMicrotask(() => {
+        isLater = true;
+      });
+  });
+  await done;
+  expect(taken).toEqual([['saved', false, 1]]);
+});
+
+test('a fault in taking what was stored reaches who tapped, and the act counts as saved', async () => {
+  const { keeper, inStore } = await savingInto();
+  const done = keeper.save(act, () => {
+    throw new Error('no such tray');
+  });
+  await expect(done).rejects.toThrow('no such tray');
+  expect([keeper.saving.value.kind, await inStore()]).toEqual(['saved', 1]);
+});
