@@ -18,6 +18,9 @@ export function maker(page: Page) {
   }
 
   async function close(id: string): Promise<void> {
+    await at(id).waitFor();
+    // It may have just come into view: touches of a button's first moment do not count.
+    await page.waitForTimeout(betweenTaps);
     await at(id).click();
     await page.waitForTimeout(afterClosing);
   }

@@ -1,10 +1,13 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useContext, useEffect, useState } from 'preact/hooks';
 import type { ReplicaDesk } from '../../../app/replica.ts';
-import { useApp } from '../app-context.ts';
+import { AppContext } from '../app-context.ts';
 
-/** What keeps this tablet and the others the same; null while it is not there yet, and where nothing outlives the window. */
+/**
+ * What keeps this tablet and the others the same; null while it is not there yet, where nothing outlives the window, and on
+ * paper, which stands outside the app.
+ */
 export function useReplica(): ReplicaDesk | null {
-  const { leisure } = useApp();
+  const leisure = useContext(AppContext)?.leisure;
   const [desk, setDesk] = useState<ReplicaDesk | null>(null);
   useEffect(() => {
     let isHere = true;
