@@ -134,3 +134,25 @@ test('a tablet says why the broker refuses it, and goes on when it does no longe
   broker.refuse(undefined);
   await become(isCalm);
 });
+
+test('a refusal stands, whatever is tapped meanwhile, until the tablet is let in again', async () => {
+  const broker = memoryBroker();
+  const { tablets, isCalm, become } = await aShopOf(['A'], { open: broker.open, pace: 0 });
+  const [tablet] = tablets as [Replica];
+  tablet.start();
+  await become(isCalm);
+  broker.refuse(new Refused('key', 'not this key'));
+  for (const isUp of [false, true]) broker.setUp(isUp);
+  await become(() => tablet.status().kind === 'refused');
+  const before = tablet.statuses.length;
+  await tablet.tap(2);
+  // Some seconds go by.
+  let looks = 0;
+  await become(() => {
+    looks += 1;
+    return looks > 60;
+  });
+  expect(new Set(tablet.statuses.slice(before).map(({ kind }) => kind))).toEqual(new Set(['refused']));
+  broker.refuse(undefined);
+  await become(isCalm);
+});
