@@ -8,6 +8,7 @@ import { watchUpdates } from './app/updates.ts';
 import { AppContext } from './screens/parts/app-context.ts';
 import { Shell } from './screens/shell/shell.tsx';
 import { showTheme } from './ui/theme/theme-name.ts';
+import { direction, pageLanguage } from './words/locale.ts';
 import { shellWords } from './words/shell-words.ts';
 import { allowOwnScripts } from './worker/own-scripts.ts';
 
@@ -23,6 +24,9 @@ function tabletStorage(): Storage | undefined {
 allowOwnScripts();
 const startJournalWorker = () =>
   new Worker(new URL('./worker/journal-worker.ts', import.meta.url), { type: 'module' });
+
+document.documentElement.lang = pageLanguage;
+document.documentElement.dir = direction;
 
 const storage = tabletStorage();
 const preferences = openPreferences(storage);

@@ -1,8 +1,8 @@
 import { cureCalendar } from '../domain/export/cure-calendar.ts';
 import { cureRounds } from '../domain/rollup/holds.ts';
 import { calendarWords as words } from '../words/calendar-words.ts';
+import { momentWords } from '../words/date-words.ts';
 import { nameOf } from '../words/names.ts';
-import { momentWords } from '../words/time-words.ts';
 import type { Session } from './session.ts';
 
 /** The times of all that cures now as a file for a calendar. What is ready already is left out. */

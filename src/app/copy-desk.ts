@@ -3,7 +3,7 @@ import { listCopies } from '../store/backup/copies.ts';
 import type { CopyName } from '../store/backup/copy-names.ts';
 import type { FileShelf } from '../store/file-shelf.ts';
 import { forgetFolder, keepFolder, loadFolder } from '../store/kept-folder.ts';
-import { clockTime } from '../words/time-words.ts';
+import { clockTime } from '../words/date-words.ts';
 import type { Clock } from './clock.ts';
 import { type ChosenFolder, type CopyFolder, openCopyFolder } from './copy-folder.ts';
 import { copyName } from './copy-name.ts';

@@ -1,6 +1,8 @@
-export const bannerWords = {
+import { inLanguage } from './language.ts';
+
+export const bannerWords = inLanguage('bannerWords', {
   demoBanner: 'Demo shop: nothing here touches your own.',
   leaveDemo: 'Leave demo',
   uncounted: (n: number) =>
     `${n === 1 ? '1 entry' : `${n} entries`} from a newer version or unreadable: kept, but not counted here.`,
-} as const;
+});

@@ -1,7 +1,8 @@
+import { inLanguage } from './language.ts';
 import { wholeNumber } from './number-words.ts';
 
 /** The words of the choice of a stage, and of wiping. */
-export const benchWords = {
+export const benchWords = inLanguage('benchWords', {
   chooseStage: 'Bench',
   chooseStageLead: 'Choose the stage you work at.',
   noStages: 'No route yet',
@@ -18,4 +19,4 @@ export const benchWords = {
   wipe: 'Wipe screen',
   wipeTitle: 'Wipe the screen',
   wipeLeft: (seconds: number) => `Deaf for ${seconds} s`,
-} as const;
+});

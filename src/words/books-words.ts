@@ -1,9 +1,10 @@
+import { inLanguage } from './language.ts';
 import { wholeNumber } from './number-words.ts';
 
 const counted = (n: number, one: string, many: string) =>
   n === 1 ? `1 ${one}` : `${wholeNumber(n)} ${many}`;
 
-export const booksWords = {
+export const booksWords = inLanguage('booksWords', {
   title: 'Check the books',
   lead: 'Adds the whole log up anew and compares it with the figures on the screens, entry by entry.',
   check: 'Check now',
@@ -30,4 +31,4 @@ export const booksWords = {
     none: 'This browser keeps no second copy. Save files often.',
     failed: 'The second copy could not be read or written.',
   },
-} as const;
+});

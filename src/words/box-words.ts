@@ -1,7 +1,9 @@
-import { pieces, wholeNumber } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
 
 /** The sheet that goes into the box, or to the customer, with a piece. */
-export const boxWords = {
+export const boxWords = inLanguage('boxWords', {
   title: 'Sheets for the box',
   short: 'For the box',
   whatBoxes: 'what the customer should know',
@@ -45,4 +47,4 @@ export const boxWords = {
     'Such as: wear a mask when you sand it anew. Say only what the data sheets of your finish and glue bear out, and what your local rules ask.',
   empty: 'may stay empty',
   ofShop: (text: string) => (text === '' ? 'The shop says nothing.' : `The shop says: ${text}`),
-} as const;
+});

@@ -1,6 +1,8 @@
-import { pieces, wholeNumber } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
 
-export const cardWords = {
+export const cardWords = inLanguage('cardWords', {
   title: (code: string) => `Enter the card of ${code}`,
   lead: 'Type what the pencil says: the sums since the card was printed. All of it becomes one entry, or none of it.',
   back: 'To the tray',
@@ -33,4 +35,4 @@ export const cardWords = {
   noReason: 'Choose what is wrong.',
   noOutcome: 'Choose what became of it.',
   noRoute: 'The batch of this tray has no route: there is nothing to enter.',
-} as const;
+});

@@ -1,5 +1,7 @@
-import { pieces, share, wholeNumber } from './number-words.ts';
-import { about, between } from './study-words.ts';
+import { inLanguage } from './language.ts';
+import { about, share, wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
+import { between } from './study-words.ts';
 
 /** Why an estimate that leans on the other groups differs from the one that does not. */
 export type Leaning = 'only-one' | 'a-guess' | 'not-through' | 'speaks-for-itself' | 'lifted' | 'lowered';
@@ -12,7 +14,7 @@ interface Estimate {
 
 const asMany = (worth: number) => pieces(Math.max(1, Math.round(worth)));
 
-export const chancesWords = {
+export const chancesWords = inLanguage('chancesWords', {
   by: 'Told apart by',
   bySpecies: 'wood',
   byVariant: 'variant',
@@ -61,4 +63,4 @@ export const chancesWords = {
   of: (k: number, n: number) => `${wholeNumber(k)} of ${wholeNumber(n)}`,
   stagesMeans:
     '“Scrapped” counts each piece once, when the stage has done with it; a piece that was sent back and comes through is not lost. “Lowered or scrapped” counts those that came as firsts and left as less.',
-} as const;
+});

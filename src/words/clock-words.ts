@@ -1,5 +1,6 @@
 import type { ClockDoubt } from '../domain/log/clock-doubt.ts';
-import { momentWords } from './time-words.ts';
+import { momentWords } from './date-words.ts';
+import { inLanguage } from './language.ts';
 
 const why: Record<ClockDoubt, string> = {
   'before-build': 'that is before this version was made',
@@ -7,7 +8,7 @@ const why: Record<ClockDoubt, string> = {
   jumped: 'it has jumped',
 };
 
-export const clockWords = {
+export const clockWords = inLanguage('clockWords', {
   title: "The tablet's clock is in doubt",
   says: (doubt: ClockDoubt, { now, zone }: { now: number; zone: string }) =>
     `It says ${momentWords(now, zone)}: ${why[doubt]}. Set the date and time of the tablet.`,
@@ -16,4 +17,4 @@ export const clockWords = {
   putAway: 'Put away',
   /** Beside a time or a day. */
   inDoubt: 'clock in doubt',
-} as const;
+});

@@ -1,5 +1,5 @@
-import { wholeNumber } from './number-words.ts';
-import { about } from './study-words.ts';
+import { inLanguage } from './language.ts';
+import { about, wholeNumber } from './number-words.ts';
 
 /** Hundredths of all pieces, with what they are called. */
 const points = (value: number) => {
@@ -22,7 +22,7 @@ function likely([low, high]: readonly [number, number]): string {
   return `likely ${wholeNumber(least)} to ${wholeNumber(most)} ${to > 0 ? 'more' : 'fewer'}`;
 }
 
-export const compareWords = {
+export const compareWords = inLanguage('compareWords', {
   what: 'What to hold against each other',
   kinds: {
     periods: 'Lately and before',
@@ -93,7 +93,7 @@ export const compareWords = {
   stage: 'Stage',
   wood: 'Wood',
   differenceHead: 'Difference',
-} as const;
+});
 
 interface Verdict {
   readonly value: number | undefined;

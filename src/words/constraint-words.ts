@@ -1,14 +1,14 @@
-import { pieces, wholeNumber } from './number-words.ts';
+import { dayWords } from './date-words.ts';
+import { inLanguage } from './language.ts';
+import { fixedNumber, money, wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
 import { workTime } from './study-words.ts';
-import { dayWords } from './time-words.ts';
 
 const percent = (ratio: number) =>
   ratio === Number.POSITIVE_INFINITY ? 'more than there is' : `${wholeNumber(100 * ratio)} %`;
 
-const money = (minor: number) => (Math.round(minor) / 100).toFixed(2).replace('-', '−');
-
 /** Words of what holds a shop back. */
-export const constraintWords = {
+export const constraintWords = inLanguage('constraintWords', {
   money,
   percent,
   minutes: workTime,
@@ -18,7 +18,8 @@ export const constraintWords = {
   dash: '–',
   notKnown: 'not known',
   pieces: (n: number) => wholeNumber(Math.ceil(n)),
-  each: (minutes: number) => (minutes < 10 && minutes > 0 ? `${minutes.toFixed(1)} min` : workTime(minutes)),
+  each: (minutes: number) =>
+    minutes < 10 && minutes > 0 ? `${fixedNumber(minutes, 1)} min` : workTime(minutes),
   atLeast: (text: string) => `at least ${text}`,
   horizon: 'Until this batch is due',
   horizonHint: 'Counts this batch and those that are due before it.',
@@ -104,4 +105,4 @@ export const constraintWords = {
     'without-limit': 'Nothing limits how many are made: say what can be sold.',
     'not-found': 'No mix of whole pieces was found. Try a shorter stretch.',
   },
-} as const;
+});

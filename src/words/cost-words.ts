@@ -1,14 +1,15 @@
 import type { SecondVerdict } from '../domain/plan/cost/finish-second.ts';
 import type { PriceCheck } from '../domain/plan/cost/price-check.ts';
-import { pieces, wholeNumber } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { money, wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
 
 /** Whole minor units as a sum of two decimals. */
-const money = (minor: number) => (minor / 100).toFixed(2).replace('-', '−');
 
 const percent = (value: number) => `${wholeNumber(100 * value).replace('-', '−')} %`;
 
 /** Words of what pieces cost. */
-export const costWords = {
+export const costWords = inLanguage('costWords', {
   batch: 'Batch',
   money,
   perGood: 'Cost of one good piece',
@@ -82,4 +83,4 @@ export const costWords = {
         return `${verdict.gain >= 0 ? 'Finish it' : 'Scrap it'}: finishing costs ${money(Math.round(verdict.toCome))} more, it comes through with a chance of ${percent(verdict.chance)}, and is worth it from a price of ${money(verdict.breakEvenPrice)} on.`;
     }
   },
-} as const;
+});

@@ -1,10 +1,17 @@
-import { pieces, roundNumber, wholeNumber } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { roundNumber, wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
 import { duration } from './time-words.ts';
 
 const minute = 60_000;
 
 /** The words of the board of all that cures. */
-export const curingWords = {
+export const curingWords = inLanguage('curingWords', {
+  short: {
+    minutes: (n: number) => `${n} min`,
+    hours: (n: number) => `${n} h`,
+    days: (n: number) => `${n} d`,
+  },
   title: 'What cures',
   lead: 'The soonest ready first.',
   back: 'Bench',
@@ -46,13 +53,14 @@ export const curingWords = {
   warmthFor: 'It counts for what is loaded from now on. What cures already keeps its time.',
   warmthOf: (stage: string, time: string, least: string) => `${stage}: ${time}, at least ${least}`,
   warmthNotRated: (stage: string, time: string) => `${stage}: ${time}, whatever the warmth`,
-} as const;
+});
 
 /** Time left, as short as it can be read across the shop: "3 h 10", "45 min", "2 d 4 h". */
 export function shortTime(ms: number): string {
   const whole = Math.max(1, Math.ceil(ms / minute));
-  if (whole < 60) return `${whole} min`;
-  if (whole < 24 * 60) return `${Math.floor(whole / 60)} h ${String(whole % 60).padStart(2, '0')}`;
-  const hours = Math.ceil(whole / 60);
-  return hours % 24 === 0 ? `${hours / 24} d` : `${Math.floor(hours / 24)} d ${hours % 24} h`;
+  const { minutes, hours, days } = curingWords.short;
+  if (whole < 60) return minutes(whole);
+  if (whole < 24 * 60) return `${hours(Math.floor(whole / 60))} ${String(whole % 60).padStart(2, '0')}`;
+  const all = Math.ceil(whole / 60);
+  return all % 24 === 0 ? days(all / 24) : `${days(Math.floor(all / 24))} ${hours(all % 24)}`;
 }

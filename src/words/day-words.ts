@@ -1,6 +1,7 @@
+import { inLanguage } from './language.ts';
 import { roundNumber, wholeNumber } from './number-words.ts';
 
-export const dayWords = {
+export const dayWords = inLanguage('dayWords', {
   title: 'Day',
   today: 'Today',
   before: 'Day before',
@@ -57,4 +58,4 @@ export const dayWords = {
   markedDaysLead: "They were made while the tablet's clock was in doubt, and count on these days.",
   number: (value: number) => wholeNumber(value),
   mean: (value: number | null) => (value === null ? '–' : roundNumber(value)),
-} as const;
+});

@@ -1,7 +1,8 @@
+import { inLanguage } from './language.ts';
 import { wholeNumber } from './number-words.ts';
 import { whatRules } from './wood-care-words.ts';
 
-export const dustWords = {
+export const dustWords = inLanguage('dustWords', {
   title: 'Minutes in wood dust',
   leadAll: 'Work at stages that make dust, by wood. Everyone’s taps.',
   leadOne: (name: string) => `Work at stages that make dust, by wood. Taps of ${name}.`,
@@ -28,7 +29,7 @@ export const dustWords = {
   value: 'mg/m³',
   source: 'Source',
   rules: `${whatRules} Measure, or have it measured, before you trust your air.`,
-} as const;
+});
 
 /** A published limit for the air of a workplace. */
 export interface DustLimit {
@@ -39,7 +40,7 @@ export interface DustLimit {
 }
 
 /** Limits as published by the years given; held to shared/check-values/wood.json by a test. */
-export const dustLimits = {
+export const dustLimits = inLanguage('dustLimits', {
   NIOSH_REL: { name: 'USA, NIOSH: recommended, all wood dust', value: 1, source: 'OSHA wood dust page' },
   ACGIH_TLV_inhalable: {
     name: 'USA, ACGIH: threshold, inhalable',
@@ -68,4 +69,4 @@ export const dustLimits = {
   },
   UK_hardwood: { name: 'UK: hardwood', value: 3, source: 'HSE EH40/2005, 4th edition (2020)' },
   UK_softwood: { name: 'UK: softwood', value: 5, source: 'HSE EH40/2005, 4th edition (2020)' },
-} as const satisfies Readonly<Record<string, DustLimit>>;
+} satisfies Readonly<Record<string, DustLimit>>);

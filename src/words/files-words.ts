@@ -1,8 +1,9 @@
-import { wholeNumber } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { fixedNumber, wholeNumber } from './number-words.ts';
 
 const entries = (n: number) => (n === 1 ? '1 entry' : `${wholeNumber(n)} entries`);
 
-export const filesWords = {
+export const filesWords = inLanguage('filesWords', {
   close: 'Close',
   back: 'Back',
   entries,
@@ -32,7 +33,7 @@ export const filesWords = {
       : `The photos did not fit into one file: ${wholeNumber(n)} more belong to this copy.`,
   saveNumber: (number: number, of: number) => `File ${wholeNumber(number)} of ${wholeNumber(of)}`,
   photosIn: (n: number, bytes: number) =>
-    `${n === 1 ? '1 photo' : `${wholeNumber(n)} photos`}, ${(bytes / 1e6).toFixed(1)} MB`,
+    `${n === 1 ? '1 photo' : `${wholeNumber(n)} photos`}, ${fixedNumber(bytes / 1e6, 1)} MB`,
   photosLeftOut: (n: number) =>
     n === 1
       ? '1 photo could not be read, and is not in it.'
@@ -217,4 +218,4 @@ export const filesWords = {
   restoredUnplaced: (n: number) =>
     `${entries(n)} wait for another copy: they follow on entries that this one has not.`,
   understood: 'Good',
-} as const;
+});

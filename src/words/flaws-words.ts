@@ -1,7 +1,9 @@
-import { pieces, share, wholeNumber } from './number-words.ts';
-import { about, workTime } from './study-words.ts';
+import { inLanguage } from './language.ts';
+import { about, share, wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
+import { workTime } from './study-words.ts';
 
-export const flawsWords = {
+export const flawsWords = inLanguage('flawsWords', {
   pareto: 'What goes wrong most',
   paretoByPieces: 'What goes wrong most, by pieces',
   paretoByMinutes: 'What goes wrong most, by minutes lost',
@@ -46,4 +48,4 @@ export const flawsWords = {
   further: (n: number) =>
     n === 1 ? 'One more tray has flaws there.' : `${wholeNumber(n)} more trays have flaws there.`,
   noTrays: 'No piece of this wood was flawed at this stage.',
-} as const;
+});

@@ -1,6 +1,7 @@
+import { inLanguage } from './language.ts';
 import { wholeNumber } from './number-words.ts';
 
-export const flowWords = {
+export const flowWords = inLanguage('flowWords', {
   cumulative: 'Flow over the days',
   cumulativeLead: 'What stood at each stage at the end of each day, above what was finished.',
   cumulativeMeans:
@@ -22,4 +23,4 @@ export const flowWords = {
   ofAllBatches: 'Choose a batch above to see how many are wanted and when.',
   ofEverybody: 'Pieces of all hands are counted here, whoever is chosen above.',
   none: 'Nothing was judged on these days.',
-} as const;
+});

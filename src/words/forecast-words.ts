@@ -1,10 +1,13 @@
 import type { PlanNote } from '../domain/plan/forecast/model-of-shop.ts';
-import { pieces, roundNumber, share, wholeNumber } from './number-words.ts';
-import { about, workTime } from './study-words.ts';
-import { dayWords, duration, shortDayWords } from './time-words.ts';
+import { dayWords, shortDayWords } from './date-words.ts';
+import { inLanguage } from './language.ts';
+import { about, fixedNumber, roundNumber, share, wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
+import { workTime } from './study-words.ts';
+import { duration } from './time-words.ts';
 
 /** Words of the forecast. */
-export const forecastWords = {
+export const forecastWords = inLanguage('forecastWords', {
   batch: 'Batch',
   together: (names: string) =>
     `Reckoned together with what is due before it: ${names}. What is due later waits.`,
@@ -85,8 +88,8 @@ export const forecastWords = {
   unsaid: (names: string) => `Not counted, since their hours are not said: ${names}.`,
   pace: (factor: number, isPrior: boolean) =>
     isPrior
-      ? `A minute of counted work takes ${factor.toFixed(2)} minutes of the hours. That is a guess: too few days are over to tell.`
-      : `A minute of counted work takes ${factor.toFixed(2)} minutes of the hours, as on the days that are over.`,
+      ? `A minute of counted work takes ${fixedNumber(factor, 2)} minutes of the hours. That is a guess: too few days are over to tell.`
+      : `A minute of counted work takes ${fixedNumber(factor, 2)} minutes of the hours, as on the days that are over.`,
   times: (of: number) => `Worked off ${wholeNumber(of)} times.`,
   places: 'Places',
   resource: 'Clamps or rack',
@@ -153,4 +156,4 @@ export const forecastWords = {
         return `${stage}, ${variant}: ${pieces(note.pieces)} are left out, since the route has that stage no more.`;
     }
   },
-} as const;
+});

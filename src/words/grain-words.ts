@@ -1,6 +1,7 @@
 import type { GrainPattern } from '../domain/set-up/facts.ts';
+import { inLanguage } from './language.ts';
 
-export const grainWords: Record<GrainPattern, string> = {
+export const grainWords = inLanguage<Record<GrainPattern, string>>('grainWords', {
   straight: 'Straight',
   'ray-fleck': 'Ray fleck',
   'ring-porous': 'Ring pores',
@@ -11,13 +12,13 @@ export const grainWords: Record<GrainPattern, string> = {
   stripe: 'Stripe',
   interlocked: 'Interlocked',
   'pore-dots': 'Scattered pores',
-};
+});
 
-export const toneWords = {
+export const toneWords = inLanguage('toneWords', {
   pale: 'Pale',
   honey: 'Honey',
   red: 'Red',
   brown: 'Brown',
   dark: 'Dark',
   olive: 'Olive',
-} as const;
+});

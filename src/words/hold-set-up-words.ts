@@ -1,7 +1,8 @@
+import { inLanguage } from './language.ts';
 import { wholeNumber } from './number-words.ts';
 
 /** Words of clamps, racks and cures where the maker writes them down. */
-export const holdSetUpWords = {
+export const holdSetUpWords = inLanguage('holdSetUpWords', {
   resources: 'Clamps and racks',
   resourcesLead: 'What holds pieces while glue or finish cures. Several stages may share it.',
   addResource: 'Add clamps or a rack',
@@ -56,4 +57,4 @@ export const holdSetUpWords = {
   badWaste: 'Whole per cent, at most 90.',
   badPot: 'Whole minutes, at most 1440.',
   badSeconds: 'Whole seconds.',
-} as const;
+});

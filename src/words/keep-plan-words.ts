@@ -1,6 +1,8 @@
-import { pieces, wholeNumber } from './number-words.ts';
+import { dayWords } from './date-words.ts';
+import { inLanguage } from './language.ts';
+import { money, wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
 import { workTime } from './study-words.ts';
-import { dayWords } from './time-words.ts';
 
 interface PlanSaid {
   readonly started: number;
@@ -14,7 +16,7 @@ interface PlanSaid {
 }
 
 /** Words of a forecast that is kept as a plan. */
-export const keepPlanWords = {
+export const keepPlanWords = inLanguage('keepPlanWords', {
   title: 'The plan of this batch',
   lead: 'Keep what is expected now, and Review holds it against what came of it.',
   means:
@@ -23,10 +25,10 @@ export const keepPlanWords = {
     [
       `${pieces(started)} made up, ${wholeNumber(firsts)} firsts and ${wholeNumber(seconds)} seconds`,
       `${workTime(minutes)} of work`,
-      cost === null ? 'cost not known' : `${(cost / 100).toFixed(2)} of cost`,
+      cost === null ? 'cost not known' : `${money(cost)} of cost`,
       done === null ? 'no day within two years' : `done by ${dayWords(done)}`,
     ].join(' · '),
   kept: (day: string, sentence: string) => `Kept on ${dayWords(day)}: ${sentence}.`,
   keep: 'Keep as the plan',
   keepInstead: 'Keep this instead',
-};
+});

@@ -1,7 +1,11 @@
+import { inLanguage } from './language.ts';
+
+export const keyWords = inLanguage('keyWords', { space: 'space' });
+
 const signs: Readonly<Record<string, string>> = {
   Backspace: '⌫',
   Enter: '↵',
-  ' ': 'space',
+  ' ': keyWords.space,
   ArrowRight: '→',
   ArrowLeft: '←',
   ArrowUp: '↑',

@@ -1,8 +1,10 @@
 import type { LabelReading } from '../domain/label/label-reading.ts';
 import type { LabelSizeFact } from '../domain/set-up/facts.ts';
-import { pieces, roundNumber, wholeNumber } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { fixedNumber, roundNumber, wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
 
-export const labelWords = {
+export const labelWords = inLanguage('labelWords', {
   sizes: 'Labels',
   sizesLead: 'Sizes of labels and how they lie on a sheet. Measure yours: shops sell many that look alike.',
   addSize: 'Add a size',
@@ -84,7 +86,14 @@ export const labelWords = {
   printCard: 'Route card',
   enterCard: 'Enter a card',
   printLabels: 'Print labels',
-} as const;
+
+  readable: 'The code can be read at 2 m.',
+  tooSmall: (capitals: number) =>
+    `Too small to read the code at 2 m: ${roundNumber(capitals)} mm capitals, where 11.6 are wanted.`,
+  tooFaint: (module: number) =>
+    `Its symbol has squares of ${fixedNumber(module, 2)} mm: some cameras will not read it.`,
+  sheetRules: 'Safety data sheet rules.',
+});
 
 /** "70 × 37 mm". */
 export function sizeWords({ width, height }: Pick<LabelSizeFact, 'width' | 'height'>): string {
@@ -99,16 +108,10 @@ export function millimetres(hundredths: number): string {
 /** What a size of label is good for: null when all of it can be read. */
 export function readingWords(reading: LabelReading): string | null {
   const { capitals, fromAfar, module, scannable } = reading;
-  const small = fromAfar
-    ? null
-    : `Too small to read the code at 2 m: ${roundNumber(capitals)} mm capitals, where 11.6 are wanted.`;
-  const faint = scannable
-    ? null
-    : `Its symbol has squares of ${(Math.floor(module * 100) / 100).toFixed(2)} mm: some cameras will not read it.`;
+  const small = fromAfar ? null : labelWords.tooSmall(capitals);
+  const faint = scannable ? null : labelWords.tooFaint(Math.floor(module * 100) / 100);
   return [small, faint].filter((each) => each !== null).join(' ') || null;
 }
-
-export const readableWords = 'The code can be read at 2 m.';
 
 /**
  * The caution of a wood as it stands on a label: its first sentence, without what is in brackets. All of it stands at the
@@ -116,5 +119,5 @@ export const readableWords = 'The code can be read at 2 m.';
  */
 export function shortCaution(wood: string, caution: string): string {
   const [first = ''] = caution.replace(/\s*\([^()]*\)/g, '').split(/(?<=[.!?])\s/);
-  return first === '' ? '' : `${wood}: ${first} Safety data sheet rules.`;
+  return first === '' ? '' : `${wood}: ${first} ${labelWords.sheetRules}`;
 }

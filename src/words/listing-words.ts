@@ -1,8 +1,10 @@
-import { pieces, wholeNumber } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
 
 const photos = (n: number) => (n === 1 ? '1 photo' : `${wholeNumber(n)} photos`);
 
-export const listingWords = {
+export const listingWords = inLanguage('listingWords', {
   title: 'List for sale',
   lead: 'Choose what is to be listed, then take the listing sheet with its photos to where you sell.',
   toList: 'What to list',
@@ -55,11 +57,11 @@ export const listingWords = {
   printed: (moment: string) => `As of ${moment}.`,
   nothingToPrint: 'Nothing is listed',
   preview: 'As it will be printed',
-} as const;
+});
 
 /** Names of the files of a listing, with the shop day on which it was made. */
-export const listingFileNames = {
+export const listingFileNames = inLanguage('listingFileNames', {
   table: (day: string) => `tallywright-listing-${day}.csv`,
   zip: (day: string) => `tallywright-listing-${day}.zip`,
   inside: 'listing.csv',
-} as const;
+});

@@ -1,7 +1,9 @@
+import { inLanguage } from './language.ts';
+
 /** Digits in groups of four, as they are read and written down. */
 const inFours = (digits: string) => digits.replace(/(.{4})(?=.)/g, '$1 ');
 
-export const lockWords = {
+export const lockWords = inLanguage('lockWords', {
   // In the place of what is locked.
   title: 'Locked',
   lead: 'Bench is open to everyone. The rest of the shop opens with the PIN.',
@@ -44,4 +46,4 @@ export const lockWords = {
   takeAwayNow: 'Take away',
   currentPin: 'PIN as it is now',
   currentHint: 'Or the recovery number.',
-} as const;
+});

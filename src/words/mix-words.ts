@@ -1,11 +1,13 @@
-import { pieces, roundNumber, wholeNumber } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { fixedNumber, roundNumber, wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
 import { duration } from './time-words.ts';
 
-const grams = (n: number) => `${n.toFixed(1)} g`;
-const ml = (n: number) => `${n.toFixed(1)} ml`;
+const grams = (n: number) => `${fixedNumber(n, 1)} g`;
+const ml = (n: number) => `${fixedNumber(n, 1)} ml`;
 
 /** The words of the page that says how much is mixed for a round. */
-export const mixWords = {
+export const mixWords = inLanguage('mixWords', {
   title: (stage: string) => `Mix for ${stage}`,
   back: 'Back',
   nothing: 'Nothing to mix here',
@@ -67,7 +69,7 @@ export const mixWords = {
     'Vapours and skin contact: the safety data sheet rules. Rags with oil finishes can catch fire by themselves: lay them flat or under water.',
   reckoned:
     'Weigh, do not trust the eye. Ratio, pot life and times are those of Set-up: check them against the tin.',
-} as const;
+});
 
 /** Minutes and seconds left: "29:59". */
 export function countDown(ms: number): string {

@@ -1,14 +1,15 @@
-import { roundNumber } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { fixedNumber, roundNumber } from './number-words.ts';
 
 /** One decimal always: 8.0 is not the same reading as 8. */
-const tenth = (value: number) => value.toFixed(1);
+const tenth = (value: number) => fixedNumber(value, 1);
 const mm = (hundredths: number) => `${roundNumber(hundredths / 100)} mm`;
 /** Whole hundredths of a millimetre; less than one is said so. */
 const hundredthsOf = (value: number) =>
   value < 1 ? 'less than 1/100 mm' : `about ${Math.round(value)}/100 mm`;
 
 /** Words of the page where lots of blanks dry until they are ready to fit. */
-export const moistureWords = {
+export const moistureWords = inLanguage('moistureWords', {
   title: 'Wood and air',
   lead: 'Lots of blanks, how wet they are, and whether a ferrule will stay tight on them.',
   toParts: 'Parts',
@@ -62,4 +63,4 @@ export const moistureWords = {
   },
   means:
     'Worked out from the Wood Handbook of the USDA Forest Products Laboratory (FPL-GTR-190): moisture from the air by its equation 4-5, movement from its shrinkage along the rings, table 4-3. Real woods and meters lie a per cent or so to either side. Under 5/100 mm counts as ready (common practice, no source).',
-} as const;
+});

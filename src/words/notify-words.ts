@@ -1,5 +1,7 @@
+import { inLanguage } from './language.ts';
+
 /** Words of the notices that the system shows. */
-export const notifyWords = {
+export const notifyWords = inLanguage('notifyWords', {
   title: 'Notices of the system',
   lead: 'When a cure or a pot life is over while the app is behind another, the tablet can say so.',
   ask: 'Notices',
@@ -7,4 +9,4 @@ export const notifyWords = {
   none: 'Stays off: this browser has no notices.',
   refused: 'Stays off: the browser was told not to allow them. Its settings for this page can change that.',
   later: 'Stays off until the browser is allowed to.',
-} as const;
+});

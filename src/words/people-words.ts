@@ -1,9 +1,10 @@
+import { inLanguage } from './language.ts';
 import { roundNumber } from './number-words.ts';
 
 const weekdays = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'] as const;
 
 /** Words of the people of the shop: their hours, days off and rate. */
-export const peopleWords = {
+export const peopleWords = inLanguage('peopleWords', {
   weekdays,
   hours: 'Hours of work',
   hoursHint: 'Plans rest on them: what a week has, and when a batch is done.',
@@ -44,10 +45,10 @@ export const peopleWords = {
   badHourCost: 'A rate is a number such as 24 or 24.50.',
 
   hoursAWeek: (minutes: number) => `${roundNumber(minutes / 60)} h a week`,
-};
+});
 
-export const batchChanceWords = {
+export const batchChanceWords = inLanguage('batchChanceWords', {
   chance: 'How sure of enough good ones',
   chanceHint: (usual: number) => `From this follows how many to start. Empty: ${usual} %.`,
   badChance: 'Whole per cent from 50 to 99.',
-};
+});

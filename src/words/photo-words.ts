@@ -1,10 +1,11 @@
-import { wholeNumber } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { fixedNumber, wholeNumber } from './number-words.ts';
 
 const photos = (count: number) => (count === 1 ? '1 photo' : `${wholeNumber(count)} photos`);
 const megabytes = (bytes: number) =>
-  bytes < 100_000 ? 'less than 0.1 MB' : `${(bytes / 1e6).toFixed(1)} MB`;
+  bytes < 100_000 ? 'less than 0.1 MB' : `${fixedNumber(bytes / 1e6, 1)} MB`;
 
-export const photoWords = {
+export const photoWords = inLanguage('photoWords', {
   title: 'Photos',
   camera: 'Camera',
   file: 'From a file',
@@ -69,4 +70,4 @@ export const photoWords = {
   noneOld: 'There are none that old.',
   letGoNow: (count: number) => (count === 1 ? 'Let 1 go' : `Let ${wholeNumber(count)} go`),
   wentGo: (count: number) => (count === 1 ? '1 photo is gone.' : `${wholeNumber(count)} photos are gone.`),
-} as const;
+});

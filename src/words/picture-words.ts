@@ -1,4 +1,5 @@
-import { dayWords } from './time-words.ts';
+import { dayWords } from './date-words.ts';
+import { inLanguage } from './language.ts';
 
 /** A title as part of a file's name: letters and digits of any script, the rest as hyphens. */
 const inFileName = (title: string): string =>
@@ -13,7 +14,7 @@ export function pictureFileName(title: string, { day, kind }: { day: string; kin
   return `tallywright-${inFileName(title) || 'picture'}-${day}.${kind}`;
 }
 
-export const pictureWords = {
+export const pictureWords = inLanguage('pictureWords', {
   save: 'Save picture',
   kinds: {
     svg: { label: 'SVG', detail: 'Sharp at any size: for print' },
@@ -21,4 +22,4 @@ export const pictureWords = {
   },
   foot: (shop: string, day: string) => (shop ? `${shop}, ${dayWords(day)}` : dayWords(day)),
   failed: 'This browser could not draw the picture. The table has the same numbers.',
-} as const;
+});

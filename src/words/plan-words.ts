@@ -1,11 +1,13 @@
-import { goodOnes, wholeNumber } from './number-words.ts';
+import { dayWords } from './date-words.ts';
+import { inLanguage } from './language.ts';
+import { wholeNumber } from './number-words.ts';
+import { goodOnes } from './pieces-words.ts';
 import { workTime } from './study-words.ts';
-import { dayWords } from './time-words.ts';
 
 const days = (n: number) => (n === 1 ? '1 day' : `${wholeNumber(n)} days`);
 
 /** Words of the plan, and of its targets. */
-export const planWords = {
+export const planWords = inLanguage('planWords', {
   pages: {
     targets: {
       title: 'Targets',
@@ -123,4 +125,4 @@ export const planWords = {
   leaveIt: 'Leave it',
   written: (n: number) => (n === 1 ? '1 line was written.' : `${wholeNumber(n)} lines were written.`),
   moreLines: (n: number) => `Show ${wholeNumber(n)} more`,
-} as const;
+});

@@ -2,11 +2,12 @@ import type { Problem } from '../domain/command/problem.ts';
 import type { NumberProblem } from '../domain/command/whole-number.ts';
 import type { TextProblem } from '../domain/set-up/text.ts';
 import type { Registers } from '../domain/shop/registers.ts';
+import { inLanguage } from './language.ts';
 import { nameOf } from './names.ts';
-import { pieces } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
 
 /** What to say when a command is refused: what is wrong and what to do, in at most twenty words. */
-export function problemWords(problem: Problem, registers: Registers): string {
+export const problemWords = inLanguage('problemWords', (problem: Problem, registers: Registers): string => {
   const stageName = (id: string) => nameOf(registers, { register: 'stage', id });
   switch (problem.kind) {
     case 'only-looking':
@@ -88,7 +89,7 @@ export function problemWords(problem: Problem, registers: Registers): string {
     case 'text':
       return textProblemWords(problem.problem);
   }
-}
+});
 
 function fullWords(
   { free, resource }: Extract<Problem, { kind: 'hold-is-full' }>,
@@ -105,7 +106,7 @@ function fullWords(
     : `${taken}: ${nameOf(registers, { register: 'resource', id: resource })}.`;
 }
 
-export function numberProblemWords(problem: NumberProblem): string {
+export const numberProblemWords = inLanguage('numberProblemWords', (problem: NumberProblem): string => {
   switch (problem.kind) {
     case 'missing':
       return 'Enter a number.';
@@ -120,10 +121,10 @@ export function numberProblemWords(problem: NumberProblem): string {
     case 'too-large':
       return `At most ${problem.most}.`;
   }
-}
+});
 
-export function textProblemWords(problem: TextProblem): string {
+export const textProblemWords = inLanguage('textProblemWords', (problem: TextProblem): string => {
   return problem.kind === 'empty'
     ? 'Enter a name.'
     : `${problem.length} characters: at most ${problem.most} fit.`;
-}
+});

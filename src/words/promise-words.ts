@@ -1,5 +1,7 @@
+import { inLanguage } from './language.ts';
+
 /** What the app promises for each fault. README.md says the same, row by row, and names the test of each. */
-export const promiseRows = [
+export const promiseRows = inLanguage('promiseRows', [
   {
     fault: 'A tab or window is closed, or the page crashes',
     happens: 'Each tap was on disk before it was answered; the next start shows it.',
@@ -62,13 +64,13 @@ export const promiseRows = [
     happens: 'The older version shows it and changes nothing.',
     lost: 'Nothing.',
   },
-] as const;
+]);
 
-export const promiseWords = {
+export const promiseWords = inLanguage('promiseWords', {
   title: 'What is promised',
   lead: 'What happens when something goes wrong, and what can be lost.',
   fault: 'When',
   happens: 'What happens',
   lost: 'What is lost',
   not: 'Not promised: a lost or wiped tablet without a file outside, private windows, a disk that stays full, entries typed wrong, a person with the unlocked tablet, photos that were not saved as files. Real power cuts, iPads and Safari were not tried.',
-} as const;
+});

@@ -1,8 +1,9 @@
-import { pieces } from './number-words.ts';
+import { inLanguage } from './language.ts';
 import { ofGrade } from './outcome-words.ts';
+import { pieces } from './pieces-words.ts';
 
 /** Raising seconds back to firsts after rework. */
-export const raiseWords = {
+export const raiseWords = inLanguage('raiseWords', {
   open: 'Raise',
   openDetail: 'to firsts',
   openName: 'Raise seconds to firsts',
@@ -21,4 +22,4 @@ export const raiseWords = {
   fewer: 'Fewer',
   more: 'More',
   close: 'Close',
-} as const;
+});

@@ -1,13 +1,14 @@
 import type { Likely } from '../domain/plan/purchase/payback.ts';
-import { pieces, share, wholeNumber } from './number-words.ts';
+import { dayWords } from './date-words.ts';
+import { inLanguage } from './language.ts';
+import { fixedNumber, money, share, wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
 import { workTime } from './study-words.ts';
-import { dayWords } from './time-words.ts';
 
-const money = (minor: number) => (Math.round(minor) / 100).toFixed(2).replace('-', '−');
 const days = (n: number) => (n === 1 ? '1 day' : `${wholeNumber(n)} days`);
 
 /** Words of what a batch came to. */
-export const reviewWords = {
+export const reviewWords = inLanguage('reviewWords', {
   batch: 'Batch',
   putAway: (batch: string) => `${batch} (put away)`,
   print: 'Print on one page',
@@ -84,7 +85,7 @@ export const reviewWords = {
   visits: 'Visits for one',
   through: 'Comes through',
   minutesEach: 'Each takes',
-  each: (minutes: number) => (minutes < 10 ? `${minutes.toFixed(1)} min` : workTime(minutes)),
+  each: (minutes: number) => (minutes < 10 ? `${fixedNumber(minutes, 1)} min` : workTime(minutes)),
 
   fits: 'How large the next batch may be',
   fitsLead: 'For the hours that shall go into it, with the same variants in the same shares.',
@@ -107,4 +108,4 @@ export const reviewWords = {
   perGood: 'Cost of one',
   hoursEach: 'Hours for one',
   moreRows: (n: number) => `${wholeNumber(n)} more are on the screen.`,
-} as const;
+});

@@ -1,7 +1,8 @@
-import { pieces } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { pieces } from './pieces-words.ts';
 
 /** The words of trays that carry one code. */
-export const sameCodeWords = {
+export const sameCodeWords = inLanguage('sameCodeWords', {
   title: (trays: number, code: string) => `${trays} trays carry ${code}`,
   which: 'Two tablets had one letter before they knew of each other. Which tray is it?',
   pieces: (n: number, where: string) => (where ? `${pieces(n)} at ${where}` : 'nothing in work'),
@@ -16,4 +17,4 @@ export const sameCodeWords = {
     codes.length === 1 ? `Two trays carry ${codes[0]}.` : `Codes that two trays carry: ${codes.join(', ')}.`,
   sharedHelp: 'Open one by its code to tell them apart, or to give the younger a new one.',
   choose: 'Tell them apart',
-} as const;
+});

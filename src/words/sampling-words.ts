@@ -1,7 +1,9 @@
-import { pieces, wholeNumber } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
 
 /** How many of a delivery to check. */
-export const samplingWords = {
+export const samplingWords = inLanguage('samplingWords', {
   title: 'How many to check',
   lead: 'For small parts that are too many to look at one by one. Take them from all over the delivery, not from the top.',
   limit: 'How many bad ones are bearable, on average of many deliveries?',
@@ -34,7 +36,7 @@ export const samplingWords = {
   never: 'Where hands or eyes depend on a part, check every one: a sample lets bad ones through.',
   source:
     'Single sampling, normal inspection, level II of MIL-STD-105E (1989, public), to which ISO 2859-1 goes back. Chances are of a long run of deliveries.',
-} as const;
+});
 
 /** "96 in 100"; what is nearly all or nearly none is said so. */
 function timesIn100(share: number): string {

@@ -1,7 +1,9 @@
-export const savingWords = {
+import { inLanguage } from './language.ts';
+
+export const savingWords = inLanguage('savingWords', {
   idle: '',
   taken: 'Taken',
   saved: 'Saved',
   'not-saved': 'Not saved',
   undone: 'Taken back',
-} as const;
+});

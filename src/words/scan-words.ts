@@ -1,10 +1,11 @@
 import type { BulkMove } from '../domain/command/bulk-move.ts';
 import type { Labelled } from '../domain/label/find-labelled.ts';
-import { pieces } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { pieces } from './pieces-words.ts';
 import { duration } from './time-words.ts';
 
 /** The words of the screen that reads labels, and of what was read anywhere in the app. */
-export const scanWords = {
+export const scanWords = inLanguage('scanWords', {
   title: 'Scan a label',
   back: 'Back',
   whatFor: 'What is scanned for?',
@@ -56,10 +57,10 @@ export const scanWords = {
   } satisfies Record<BulkMove, string>,
 
   sheetOpen: 'A label was read. Close what is open, then read it again.',
-} as const;
+});
 
 /** Why there is no picture, and what to do: the pad on the same screen always works. */
-export const cameraTroubleWords = {
+export const cameraTroubleWords = inLanguage('cameraTroubleWords', {
   insecure: {
     title: 'No camera without HTTPS',
     help: 'The browser gives the camera only to pages that come by HTTPS. Type the code below.',
@@ -92,18 +93,21 @@ export const cameraTroubleWords = {
     title: 'The camera does not start',
     help: 'Try again, or type the code below.',
   },
-} as const;
+});
 
 /** What to say of a label that leads to no tray here. */
-export function labelledWords(labelled: Exclude<Labelled, { kind: 'tray' | 'alike' }>): string {
-  switch (labelled.kind) {
-    case 'not-here':
-      return `${labelled.code} is a label of this shop, but its tray is not in the log.`;
-    case 'other-shop':
-      return `${labelled.code} is a label of another shop.`;
-    case 'damaged':
-      return 'This label is damaged: its code does not add up. Type the code, or print the label anew.';
-    case 'foreign':
-      return 'This is no label of a tray.';
-  }
-}
+export const labelledWords = inLanguage(
+  'labelledWords',
+  (labelled: Exclude<Labelled, { kind: 'tray' | 'alike' }>): string => {
+    switch (labelled.kind) {
+      case 'not-here':
+        return `${labelled.code} is a label of this shop, but its tray is not in the log.`;
+      case 'other-shop':
+        return `${labelled.code} is a label of another shop.`;
+      case 'damaged':
+        return 'This label is damaged: its code does not add up. Type the code, or print the label anew.';
+      case 'foreign':
+        return 'This is no label of a tray.';
+    }
+  },
+);

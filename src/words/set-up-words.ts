@@ -1,6 +1,8 @@
-import { pieces, wholeNumber } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
 
-export const setUpWords = {
+export const setUpWords = inLanguage('setUpWords', {
   title: 'Set-up',
   lead: 'What the shop works with. Everything can be changed while a batch runs.',
   all: 'All of Set-up',
@@ -267,4 +269,4 @@ export const setUpWords = {
     'Density and shrinkage of woods: Wood Handbook, USDA Forest Products Laboratory. Each wood names its sources.',
     'What woods do to people: the chart “Woods toxic to man” (American Woodturner, June 1990) and the notations of ACGIH.',
   ],
-} as const;
+});

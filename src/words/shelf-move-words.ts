@@ -1,6 +1,11 @@
 import type { ShopEvent } from '../domain/log/event.ts';
-import { pieces } from './number-words.ts';
-import { shelfPlaceWords } from './shelf-place-words.ts';
+import { inLanguage } from './language.ts';
+import { pieces } from './pieces-words.ts';
+import { shelfPlaceInSentence } from './shelf-place-words.ts';
+
+export const shelfMoveWords = inLanguage('shelfMoveWords', {
+  several: (n: number, kinds: number, place: string) => `${pieces(n)} of ${kinds} kinds: now ${place}`,
+});
 
 /** Moves of several kinds of pieces to one place, in one sentence; undefined for one move, and for anything else. */
 export function movesWords(events: readonly ShopEvent[]): string | undefined {
@@ -9,5 +14,5 @@ export function movesWords(events: readonly ShopEvent[]): string | undefined {
   if (!first || moves.length < 2 || moves.length < events.length) return undefined;
   if (moves.some(({ to }) => to !== first.to)) return undefined;
   const sum = moves.reduce((all, move) => all + move.pieces, 0);
-  return `${pieces(sum)} of ${moves.length} kinds: now ${shelfPlaceWords[first.to].toLowerCase()}`;
+  return shelfMoveWords.several(sum, moves.length, shelfPlaceInSentence[first.to]);
 }

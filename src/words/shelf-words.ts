@@ -1,12 +1,14 @@
 import type { Grade } from '../domain/log/place.ts';
-import { pieces, wholeNumber } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
 
 /** A count that may have gone below zero. */
 const count = (n: number) => wholeNumber(n).replace('-', '−');
 const photos = (n: number) => (n === 1 ? '1 photo' : `${wholeNumber(n)} photos`);
 const gradeNames: Readonly<Record<Grade, string>> = { first: 'Firsts', second: 'Seconds' };
 
-export const shelfWords = {
+export const shelfWords = inLanguage('shelfWords', {
   title: 'Shelf',
   lead: 'Finished pieces: what stands on the shelf, what is listed for sale, and where the others went.',
   toShelf: 'Shelf',
@@ -76,4 +78,4 @@ export const shelfWords = {
   onHowMany: 'Pieces lowered for it',
   noBlemishes: 'No piece of it was lowered to a second.',
   noHistory: 'No piece of it was moved, and no photo was taken.',
-} as const;
+});

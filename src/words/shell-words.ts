@@ -1,4 +1,6 @@
-export const shellWords = {
+import { inLanguage } from './language.ts';
+
+export const shellWords = inLanguage('shellWords', {
   stationName: (letter: string) => `Tablet ${letter}`,
   places: 'Places',
   bench: 'Bench',
@@ -28,12 +30,12 @@ export const shellWords = {
     'This is not an empty shop: the log could not be opened, and nothing was written. Try again, or restart the browser.',
   tryAgain: 'Try again',
   updateWaiting: 'A new version is ready.',
-} as const;
+});
 
-export const notSavedWords = {
+export const notSavedWords = inLanguage('notSavedWords', {
   word: 'NOT SAVED',
   slow: 'The tablet does not answer. The tap is kept on this screen: do not close it.',
   failed: 'The tablet could not store the tap. It is kept on this screen: do not close it.',
   retry: 'Try again',
   export: 'Save a file',
-} as const;
+});

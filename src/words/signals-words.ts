@@ -1,4 +1,6 @@
-import { pieces, share, wholeNumber } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { share, wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
 
 interface Told {
   /** What is counted: a reason, or scrap. */
@@ -15,7 +17,7 @@ interface Halves {
   readonly when: string;
 }
 
-export const signalsWords = {
+export const signalsWords = inLanguage('signalsWords', {
   list: 'What has changed',
   scrap: 'Scrap',
   series: ({ what, wood, stage }: Told) =>
@@ -76,7 +78,7 @@ export const signalsWords = {
       'Each dot is a tray, in the order of the work: the share of its pieces that were flawed at their first visit. The band is where a tray of its size falls by chance alone, nearly always, if all trays are alike; a diamond lies outside of it. One tray outside may still be chance; a run of dots on one side says more.',
     sum: (flawed: number, all: number) => `${wholeNumber(flawed)} flawed of ${pieces(all)}`,
   },
-} as const;
+});
 
 /** How often a chance of p comes true, in words that read well for small ones. */
 function oftenWords(p: number): string {

@@ -1,5 +1,7 @@
+import { inLanguage } from './language.ts';
+
 /** The words of what can be heard. */
-export const soundWords = {
+export const soundWords = inLanguage('soundWords', {
   title: 'Sound and voice',
   lead: 'Nothing depends on hearing: whatever sounds is shown, too.',
   sound: 'Sound',
@@ -18,4 +20,4 @@ export const soundWords = {
   speakHint: 'After each tap a voice of the tablet says: “21, 3 left”. It needs no network.',
   noVoice: 'Stays off: this tablet has no English voice that speaks without a network.',
   hearCount: 'Hear the count',
-} as const;
+});

@@ -1,10 +1,11 @@
+import { inLanguage } from './language.ts';
 import { roundNumber, wholeNumber } from './number-words.ts';
 import { whatRules } from './wood-care-words.ts';
 
 /** To the nearest fifty: no dial of a lathe is read closer. */
 const turns = (value: number) => wholeNumber(Math.max(50, Math.round(value / 50) * 50));
 
-export const speedWords = {
+export const speedWords = inLanguage('speedWords', {
   title: 'Lathe speed',
   lead: 'For a sound, round, centred piece of wood.',
   open: 'Speed',
@@ -31,4 +32,4 @@ export const speedWords = {
   source:
     'Common practice of woodturners, no standard: inches of diameter times turns a minute lie between 6,000 and 9,000.',
   rules: `The limits of machine, chuck and tool come first. ${whatRules}`,
-} as const;
+});

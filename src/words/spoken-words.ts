@@ -1,5 +1,4 @@
-/** The language of these words, for the voice that says them. */
-export const language = 'en';
+import { inLanguage } from './language.ts';
 
 /** What a tap was, and what the stage has of the tray after it. */
 export interface SpokenCount {
@@ -10,15 +9,20 @@ export interface SpokenCount {
   readonly held: number;
 }
 
+export const spokenWords = inLanguage('spokenWords', {
+  taps: { flaw: 'flaw', undo: 'taken back', load: 'loaded' },
+  cure: (n: number) => `${n} cure`,
+  left: (n: number) => `${n} left`,
+  noneLeft: 'none left',
+  refusal: 'not counted',
+});
+
 /** A count to be heard: "21, 3 left". Numbers stay figures: the voice says them as its language does. */
 export function spokenCount({ tap, past, waiting, held }: SpokenCount): string {
-  const first = { pass: `${past}`, flaw: 'flaw', undo: 'taken back', load: 'loaded' }[tap];
-  const left = waiting + held;
-  const rest = held > 0 ? `${held} cure, ${waiting} left` : left === 0 ? 'none left' : `${left} left`;
-  return `${first}, ${rest}`;
+  const first = tap === 'pass' ? `${past}` : spokenWords.taps[tap];
+  const left = waiting === 0 && held === 0 ? spokenWords.noneLeft : spokenWords.left(waiting);
+  return held > 0 ? `${first}, ${spokenWords.cure(held)}, ${left}` : `${first}, ${left}`;
 }
-
-export const spokenRefusal = 'not counted';
 
 /** What is said when the voice is tried. */
 export const spokenSample = spokenCount({ tap: 'pass', past: 21, waiting: 3, held: 0 });

@@ -1,8 +1,9 @@
 import type { BenchAct } from '../domain/set-up/facts.ts';
-import { pieces } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { pieces } from './pieces-words.ts';
 
 /** The words of the stage screen. */
-export const stageWords = {
+export const stageWords = inLanguage('stageWords', {
   left: 'left',
   leftHeld: 'cure',
   leftToLoad: 'to load',
@@ -57,10 +58,10 @@ export const stageWords = {
   offRoute: 'This stage is not on the route any more. Move the pieces in Set-up, Route.',
   mayGoDark: 'Screen may go dark',
   unknownTray: 'This tray or stage is not in the shop.',
-} as const;
+});
 
 /** What each act of the stage screen is called where its key is taught. */
-export const benchActWords: Record<BenchAct, string> = {
+export const benchActWords = inLanguage<Record<BenchAct, string>>('benchActWords', {
   pass: 'Pass',
   'flaw-1': 'First flaw',
   'flaw-2': 'Second flaw',
@@ -71,4 +72,4 @@ export const benchActWords: Record<BenchAct, string> = {
   next: 'Next tray',
   undo: 'Undo',
   pause: 'Pause',
-};
+});

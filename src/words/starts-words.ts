@@ -1,9 +1,10 @@
 import type { CheapestStart } from '../domain/plan/starts/cheapest-start.ts';
 import type { StartsPoint } from '../domain/plan/starts/good-by-starts.ts';
-import { goodOnes, pieces, roundNumber, share, wholeNumber } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { money, roundNumber, share, wholeNumber } from './number-words.ts';
+import { goodOnes, pieces } from './pieces-words.ts';
 
 /** Money of two decimals, from whole minor units or a mean of them. */
-const money = (minor: number) => (minor / 100).toFixed(2);
 
 /** A chance: never said to be certain, and never none, where it is neither. */
 const chanceWords = (chance: number): string => {
@@ -13,7 +14,7 @@ const chanceWords = (chance: number): string => {
 };
 
 /** Words of how many to start. */
-export const startsWords = {
+export const startsWords = inLanguage('startsWords', {
   batch: 'Batch',
   goal: 'What counts as a good one',
   goals: { firsts: 'firsts alone', finished: 'firsts and seconds' },
@@ -118,7 +119,7 @@ export const startsWords = {
   sources: { own: 'this wood and the others', 'other-woods': 'other woods alone', prior: 'nothing yet' },
   beliefMeans:
     'Counted is what was seen of this wood. Taken as leans on the other woods where that is little. Each piece counts once at a stage, whatever was mended or sent back.',
-} as const;
+});
 
 interface Said {
   readonly wanted: number;

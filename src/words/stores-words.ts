@@ -1,10 +1,10 @@
-import { wholeNumber } from './number-words.ts';
-import { signedNumber } from './parts-words.ts';
+import { inLanguage } from './language.ts';
+import { signedNumber, wholeNumber } from './number-words.ts';
 
 /** A count that may have gone below zero. */
 const count = (n: number) => wholeNumber(n).replace('-', '−');
 
-export const storesWords = {
+export const storesWords = inLanguage('storesWords', {
   title: 'Stores',
   lead: 'What lies there, what the pieces in work will still take, and what to order.',
   parts: 'Parts',
@@ -101,4 +101,4 @@ export const storesWords = {
   putAway: 'put away',
   editPart: 'Cost and low mark',
   noHistory: 'Nothing was received or counted yet.',
-} as const;
+});

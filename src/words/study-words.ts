@@ -1,23 +1,22 @@
-import { wholeNumber } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { about, wholeNumber } from './number-words.ts';
 import { duration } from './time-words.ts';
-
-const percent = new Intl.NumberFormat('en-GB', { style: 'percent', maximumFractionDigits: 0 });
-
-/** A share that is known about: a whole per cent. */
-export const about = (value: number): string => percent.format(value);
 
 /** The ends of an interval of shares: "81 to 92 %". */
 export function between([low, high]: readonly [low: number, high: number]): string {
-  return `${wholeNumber(100 * low)} to ${about(high)}`;
+  return studyWords.between(wholeNumber(100 * low), about(high));
 }
 
 /** Time at work: a day of it is no day of the calendar, so hours stay hours; a little is more than none. */
 export function workTime(minutes: number): string {
-  if (minutes > 0 && minutes < 1) return `${wholeNumber(Math.ceil(60 * minutes))} s`;
-  return minutes < 24 * 60 ? duration(60_000 * minutes) : `${wholeNumber(minutes / 60)} h`;
+  if (minutes > 0 && minutes < 1) return studyWords.seconds(Math.ceil(60 * minutes));
+  return minutes < 24 * 60 ? duration(60_000 * minutes) : studyWords.hours(minutes / 60);
 }
 
-export const studyWords = {
+export const studyWords = inLanguage('studyWords', {
+  between: (low: string, high: string) => `${low} to ${high}`,
+  seconds: (n: number) => `${wholeNumber(n)} s`,
+  hours: (n: number) => `${wholeNumber(n)} h`,
   back: 'Yield',
   rack: 'What the taps tell',
   pages: {
@@ -57,4 +56,4 @@ export const studyWords = {
     loading: 'The chart is coming …',
     failed: 'The chart could not be drawn. Its numbers stand below.',
   },
-} as const;
+});

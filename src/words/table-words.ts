@@ -9,6 +9,7 @@ import type { TraysColumn } from '../domain/export/trays-table.ts';
 import type { YieldColumn } from '../domain/export/yield-table.ts';
 import type { EventKind } from '../domain/log/event.ts';
 import type { Place } from '../domain/log/place.ts';
+import { inLanguage } from './language.ts';
 import { outcomeWords, recountWords } from './outcome-words.ts';
 import { countReasonWords, heapWords } from './parts-words.ts';
 import { setUpWords } from './set-up-words.ts';
@@ -25,7 +26,7 @@ export type ColumnId =
   | ListingColumn;
 
 /** What stands over a column. */
-export const columnWords: Readonly<Record<ColumnId, string>> = {
+export const columnWords = inLanguage<Readonly<Record<ColumnId, string>>>('columnWords', {
   code: 'Tray',
   variant: 'Variant',
   species: 'Wood',
@@ -121,7 +122,7 @@ export const columnWords: Readonly<Record<ColumnId, string>> = {
   price: 'Price',
   blemishes: 'Blemishes',
   'photo-files': 'Photo files',
-};
+});
 
 /** What stands over a column. */
 export const headingOf = (column: ColumnId): string => columnWords[column];
@@ -132,7 +133,7 @@ export function isHeadingOf(heading: string, column: ColumnId): boolean {
   return name === column || name === columnWords[column].toLowerCase();
 }
 
-const kindWords: Readonly<Record<EventKind | 'put-back', string>> = {
+export const kindWords = inLanguage<Readonly<Record<EventKind | 'put-back', string>>>('kindWords', {
   'tray-made': 'Tray made up',
   'tray-split': 'Tray split',
   'tray-joined': 'Tray joined',
@@ -156,17 +157,17 @@ const kindWords: Readonly<Record<EventKind | 'put-back', string>> = {
   voided: 'Taken back',
   'put-back': 'Put back',
   'set-up': 'Set-up changed',
-};
+});
 
-const whereWords: Readonly<Record<Place['at'], string>> = {
+export const whereWords = inLanguage<Readonly<Record<Place['at'], string>>>('whereWords', {
   waiting: 'Waiting',
   held: 'Curing',
   finished: 'Finished',
   scrapped: 'Scrapped',
-};
+});
 
-const gradeWords = { first: 'First', second: 'Second' };
-const yesNo = { yes: 'Yes', no: 'No' };
+export const gradeWords = inLanguage('gradeWords', { first: 'First', second: 'Second' });
+export const yesNo = inLanguage('yesNo', { yes: 'Yes', no: 'No' });
 
 /** Columns whose cells are ids of the domain; the cells of all others are people's own words and numbers. */
 const cellWords: Readonly<Partial<Record<ColumnId, Readonly<Record<string, string>>>>> = {
@@ -199,7 +200,7 @@ export function tableFileName(table: TableName, day: string): string {
   return `tallywright-${table}-${day}.csv`;
 }
 
-export const tableWords = {
+export const tableWords = inLanguage('tableWords', {
   title: 'Tables for a spreadsheet',
   lead: 'Comma-separated text (CSV, UTF-8) with a point in decimal numbers. A table is for reckoning; to keep the records safe, save a backup.',
   guard: 'An apostrophe at the front keeps a spreadsheet from taking a text for a formula.',
@@ -227,4 +228,4 @@ export const tableWords = {
   shared: (file: string) => `Handed over: ${file}`,
   tapAgain: 'It is ready: tap once more.',
   failed: 'The log could not be read, so no table was made. Try again.',
-} as const;
+});

@@ -1,7 +1,8 @@
+import { inLanguage } from './language.ts';
 import { wholeNumber } from './number-words.ts';
 
 /** Words of what a shop's tablets have to do with each other. */
-export const tabletsWords = {
+export const tabletsWords = inLanguage('tabletsWords', {
   title: 'Other tablets',
   lead: 'Several tablets, one shop: each counts by itself, and all show the same as soon as they meet.',
   loading: 'Being looked up …',
@@ -136,4 +137,4 @@ export const tabletsWords = {
     'This tablet keeps all it has and counts on by itself. It can join again with the sign. A tablet that is lost is shut out by a new key: on the PC, npm run hub -- new-key.',
   leaveNow: 'Leave now',
   stay: 'Stay',
-} as const;
+});

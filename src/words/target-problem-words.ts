@@ -1,4 +1,5 @@
 import type { LineProblem } from '../domain/plan/targets/judge-targets.ts';
+import { inLanguage } from './language.ts';
 import { numberProblemWords } from './problem-words.ts';
 
 const columns = {
@@ -10,7 +11,7 @@ const columns = {
 } as const;
 
 /** Why a line of a table of targets is not understood. */
-export function targetProblemWords(problem: LineProblem): string {
+export const targetProblemWords = inLanguage('targetProblemWords', (problem: LineProblem): string => {
   switch (problem.kind) {
     case 'broken':
       return problem.how === 'quote'
@@ -37,4 +38,4 @@ export function targetProblemWords(problem: LineProblem): string {
     case 'which-day':
       return `“${problem.text}” can be two days. Write it as 2027-04-30.`;
   }
-}
+});

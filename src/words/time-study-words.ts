@@ -1,5 +1,7 @@
-import { pieces, roundNumber, wholeNumber } from './number-words.ts';
-import { about, workTime } from './study-words.ts';
+import { inLanguage } from './language.ts';
+import { about, roundNumber, wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
+import { workTime } from './study-words.ts';
 
 /** Minutes of one piece: "45 s", "2.5 min". */
 function pieceMinutesWords(minutes: number): string {
@@ -12,7 +14,7 @@ function likely([low, high]: readonly [number, number]): string {
   return `likely ${high < 1 ? wholeNumber(60 * low) : roundNumber(low)} to ${pieceMinutesWords(high)}`;
 }
 
-export const timeStudyWords = {
+export const timeStudyWords = inLanguage('timeStudyWords', {
   perPiece: 'Minutes per piece',
   perPieceLead: 'Half of the pieces take no longer than this. Tap a field for more.',
   perPiecePicture:
@@ -79,4 +81,4 @@ export const timeStudyWords = {
     `Pieces that were scrapped had taken ${workTime(scrapped)}; all that was judged took ${workTime(all)}.`,
   lostMeans:
     'Reckoned with the usual minutes of a piece at each stage of its route up to where it was scrapped. The later a piece is lost, the more goes with it.',
-} as const;
+});

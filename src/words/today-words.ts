@@ -1,6 +1,7 @@
 import type { NextWork, WhyNext } from '../domain/plan/next/what-next.ts';
 import type { RoundsAdvice } from '../domain/plan/rounds/todays-advice.ts';
-import { pieces } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { pieces } from './pieces-words.ts';
 import { duration } from './time-words.ts';
 
 /** Names and times, as the shop has them. */
@@ -10,7 +11,30 @@ export interface TodayNames<Stage, Batch> {
   readonly time: (at: number) => string;
 }
 
-const minutes = (n: number) => duration(60_000 * n);
+export const todaySentences = inLanguage('todaySentences', {
+  nothingWaits: 'Nothing waits for a place.',
+  noTime: 'No round fits into the hours that are said.',
+  notToday: (n: number, stage: string, time: string) =>
+    `No more today. Next: ${pieces(n)} for ${stage}, ${time}.`,
+  load: (n: number, stage: string, by: string) => `Load ${pieces(n)} for ${stage} by ${by}`,
+  moreRounds: (n: number) =>
+    n === 1 ? 'then a second round fits before you leave' : `then ${n} further rounds fit before you leave`,
+  itCures: 'it cures while nobody is here',
+  lastCures: 'the last cures while nobody is here',
+  unload: (n: number, stage: string) => `Take ${pieces(n)} out: ${stage}`,
+  loadAt: (n: number, stage: string) => `Load ${pieces(n)}: ${stage}`,
+  placesWanted: 'cured, and others wait for the places',
+  placesFree: (by: string) => `places are free; in by ${by}`,
+  bottleneck: 'most work is ahead here: keep it going',
+  starved: (stage: string) => `${stage} has nothing left to do`,
+  feeds: (stage: string, stretch: string) => `${stage} has only ${stretch} left to do`,
+  late: (batch: string) => `${batch} will be late`,
+  toSpare: (batch: string, days: number) =>
+    days === 0
+      ? `${batch} has no day to spare`
+      : `${batch} has ${days === 1 ? '1 day' : `${days} days`} to spare`,
+  furthest: 'furthest along',
+});
 
 /** One line of advice for some clamps or a rack. */
 export function adviceWords<Stage, Batch>(
@@ -19,27 +43,22 @@ export function adviceWords<Stage, Batch>(
 ): string {
   switch (advice.kind) {
     case 'nothing-waits':
-      return 'Nothing waits for a place.';
+      return todaySentences.nothingWaits;
     case 'no-time':
-      return 'No round fits into the hours that are said.';
+      return todaySentences.noTime;
     case 'not-today': {
       const { round } = advice;
-      return `No more today. Next: ${pieces(round.pieces)} for ${stage(round.stage)}, ${time(round.from)}.`;
+      return todaySentences.notToday(round.pieces, stage(round.stage), time(round.from));
     }
     case 'load': {
       const { round, by, more, overNight } = advice;
-      const then =
-        more === 0
-          ? ''
-          : more === 1
-            ? ', then a second round fits before you leave'
-            : `, then ${more} further rounds fit before you leave`;
+      const then = more === 0 ? '' : `, ${todaySentences.moreRounds(more)}`;
       const night = overNight
         ? more === 0
-          ? ': it cures while nobody is here'
-          : '; the last cures while nobody is here'
+          ? `: ${todaySentences.itCures}`
+          : `; ${todaySentences.lastCures}`
         : '';
-      return `Load ${pieces(round.pieces)} for ${stage(round.stage)} by ${time(by)}${then}${night}.`;
+      return `${todaySentences.load(round.pieces, stage(round.stage), time(by))}${then}${night}.`;
     }
   }
 }
@@ -51,9 +70,9 @@ export function nextWords<Stage, Batch>(
   const at = names.stage(stage);
   switch (what) {
     case 'unload':
-      return `Take ${pieces(n)} out: ${at}`;
+      return todaySentences.unload(n, at);
     case 'load':
-      return `Load ${pieces(n)}: ${at}`;
+      return todaySentences.loadAt(n, at);
     case 'work':
       return `${at}: ${pieces(n)}`;
   }
@@ -63,27 +82,25 @@ export function nextWords<Stage, Batch>(
 export function whyWords<Stage, Batch>(why: WhyNext<Stage, Batch>, names: TodayNames<Stage, Batch>): string {
   switch (why.kind) {
     case 'places-wanted':
-      return 'cured, and others wait for the places';
+      return todaySentences.placesWanted;
     case 'places-free':
-      return `places are free; in by ${names.time(why.by)}`;
+      return todaySentences.placesFree(names.time(why.by));
     case 'bottleneck':
-      return 'most work is ahead here: keep it going';
+      return todaySentences.bottleneck;
     case 'feeds':
       return why.minutesLeft < 1
-        ? `${names.stage(why.bottleneck)} has nothing left to do`
-        : `${names.stage(why.bottleneck)} has only ${minutes(why.minutesLeft)} left to do`;
+        ? todaySentences.starved(names.stage(why.bottleneck))
+        : todaySentences.feeds(names.stage(why.bottleneck), duration(60_000 * why.minutesLeft));
     case 'due-first':
       return why.daysToSpare < 0
-        ? `${names.batch(why.batch)} will be late`
-        : why.daysToSpare === 0
-          ? `${names.batch(why.batch)} has no day to spare`
-          : `${names.batch(why.batch)} has ${why.daysToSpare === 1 ? '1 day' : `${why.daysToSpare} days`} to spare`;
+        ? todaySentences.late(names.batch(why.batch))
+        : todaySentences.toSpare(names.batch(why.batch), why.daysToSpare);
     case 'furthest':
-      return 'furthest along';
+      return todaySentences.furthest;
   }
 }
 
-export const todayWords = {
+export const todayWords = inLanguage('todayWords', {
   next: 'What next',
   nextLead: 'The first is the most urgent. Tap one to go there.',
   nextMeans:
@@ -102,4 +119,4 @@ export const todayWords = {
   timetable: (name: string) => `Rounds of ${name}`,
   showTimetable: 'Timetable',
   columns: { stage: 'For', pieces: 'Pieces', from: 'Load from', loaded: 'All in', ready: 'Cured' },
-} as const;
+});

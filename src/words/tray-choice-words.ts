@@ -1,5 +1,7 @@
+import { inLanguage } from './language.ts';
+
 /** The words of the choice of a tray at a stage, and of who taps. */
-export const trayChoiceWords = {
+export const trayChoiceWords = inLanguage('trayChoiceWords', {
   nothingWaits: 'Nothing waits here',
   nothingWaitsDetail: 'Trays come here when their pieces pass the stage before.',
   otherStages: 'Other stages',
@@ -11,4 +13,4 @@ export const trayChoiceWords = {
   toCheck: (n: number) => `${n} in the log: recount`.replace('-', '−'),
   whoTaps: 'Who taps?',
   nobody: 'Not said',
-} as const;
+});

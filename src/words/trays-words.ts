@@ -1,9 +1,11 @@
 import type { Grade } from '../domain/log/place.ts';
 import type { Mistyped } from '../domain/tray/mistyped-code.ts';
-import { pieces, wholeNumber } from './number-words.ts';
+import { inLanguage } from './language.ts';
+import { wholeNumber } from './number-words.ts';
 import { ofGrade } from './outcome-words.ts';
+import { pieces } from './pieces-words.ts';
 
-export const traysWords = {
+export const traysWords = inLanguage('traysWords', {
   title: 'Trays',
   find: 'Find a tray by its code',
   findLabel: 'Code',
@@ -85,7 +87,7 @@ export const traysWords = {
   recountDifference: (n: number) =>
     n === 0 ? 'No difference.' : `Difference: ${n > 0 ? '+' : '−'}${wholeNumber(Math.abs(n))}`,
   recountSave: 'Correct the count',
-} as const;
+});
 
 /** What is wrong with a typed code. */
 export function mistypedWords({ fault, suspect }: Mistyped, typed: string): string {

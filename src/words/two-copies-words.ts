@@ -1,10 +1,11 @@
+import { inLanguage } from './language.ts';
 import { wholeNumber } from './number-words.ts';
 
 const counted = (n: number, one: string, many: string) =>
   n === 1 ? `1 ${one}` : `${wholeNumber(n)} ${many}`;
 
 /** What the second copy of the log was needed for, or what it is not there for. */
-export const twoCopiesWords = {
+export const twoCopiesWords = inLanguage('twoCopiesWords', {
   putBackTitle: (taps: number) => `Put back ${counted(taps, 'tap', 'taps')}`,
   putBack: 'The browser had lost them; the second copy on this tablet had them.',
   seen: 'Good',
@@ -22,4 +23,4 @@ export const twoCopiesWords = {
   onlyLooking:
     'This window is of an older version. It shows what it understands and changes nothing. Reload it to get the newer one.',
   reload: 'Reload',
-} as const;
+});

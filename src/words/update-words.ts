@@ -1,5 +1,7 @@
+import { inLanguage } from './language.ts';
+
 /** What is said of a new version. Keys of `by` and `where` are those of the app and of its places. */
-export const updateWords = {
+export const updateWords = inLanguage('updateWords', {
   ready: 'A new version is ready',
   readyLead: 'Nothing is lost: the page opens again with all that is saved.',
   dayLead: 'The day is the time for it. Nothing is lost; the app opens again by itself.',
@@ -26,4 +28,4 @@ export const updateWords = {
   didNotTakeLead: 'This one goes on, and nothing is lost. Try it again, or restart the browser.',
   arrived: (version: string) => `Now version ${version}.`,
   well: 'All right',
-} as const;
+});

@@ -1,13 +1,13 @@
-import { pieces, roundNumber, wholeNumber } from './number-words.ts';
-
-const money = (minor: number) => (minor / 100).toFixed(2).replace('-', '−');
+import { inLanguage } from './language.ts';
+import { money, roundNumber, wholeNumber } from './number-words.ts';
+import { pieces } from './pieces-words.ts';
 
 const days = (n: number) => `${roundNumber(n)} ${n === 1 ? 'day' : 'days'}`;
 
 const away = 'no difference';
 
 /** Words of what-if questions. */
-export const whatIfWords = {
+export const whatIfWords = inLanguage('whatIfWords', {
   change: 'What would be different',
   changeLead: 'Fill in one or several. The plan of the shop stays as it is: nothing is written.',
   nothing: 'nothing',
@@ -81,7 +81,7 @@ export const whatIfWords = {
     `A good piece takes ${roundNumber(likely)} minutes of your hours; ${roundNumber(low)} to ${roundNumber(high)} nine of ten times.`,
   fit: (low: number, likely: number, high: number) =>
     `${pieces(likely)} fit; ${wholeNumber(low)} to ${wholeNumber(high)} nine of ten times.`,
-} as const;
+});
 
 function signedDays(n: number): string {
   const whole = Math.round(10 * n) / 10;

@@ -1,23 +1,25 @@
 import type { StageDoing } from '../domain/set-up/facts.ts';
+import { dayWords } from './date-words.ts';
+import { inLanguage } from './language.ts';
 import { wholeNumber } from './number-words.ts';
-import { dayWords } from './time-words.ts';
-
-const doings: Readonly<Record<StageDoing, string>> = {
-  dust: 'Wood dust',
-  turns: 'Turns in the lathe',
-  fumes: 'Fumes',
-  flat: 'Cuts a flat',
-};
 
 /** What every caution ends with, wherever it stands. */
-export const whatRules = 'Local codes, safety data sheets and licensed advice come first.';
+export const whatRules = inLanguage(
+  'whatRules',
+  'Local codes, safety data sheets and licensed advice come first.',
+);
 
 /** Words of what woods, finishes and machines do to people, where the maker writes it down. */
-export const woodCareWords = {
+export const woodCareWords = inLanguage('woodCareWords', {
   does: 'What it does to you',
   doesNotSaid: 'Nobody has said yet. Minutes of dust and cautions at the bench rest on this.',
   doesHint: 'Minutes of dust and cautions at the bench rest on this.',
-  doings,
+  doings: {
+    dust: 'Wood dust',
+    turns: 'Turns in the lathe',
+    fumes: 'Fumes',
+    flat: 'Cuts a flat',
+  } satisfies Readonly<Record<StageDoing, string>>,
   doingDetails: {
     dust: 'its minutes count as dust',
     turns: 'a piece with a flat is warned of',
@@ -62,4 +64,4 @@ export const woodCareWords = {
   noLimit: 'no limit noted',
   restDue: (machine: string, minutes: number, left: number) =>
     `${machine}: ${wholeNumber(minutes)} min on, rest it ${wholeNumber(left)} min`,
-} as const;
+});

@@ -1,4 +1,5 @@
 import type { TrayCautions } from '../domain/wood/tray-cautions.ts';
+import { inLanguage } from './language.ts';
 import { whatRules } from './wood-care-words.ts';
 
 /** What is noted of a wood, as the reference data has it. */
@@ -12,7 +13,7 @@ export interface NotedHazard {
   readonly source: string;
 }
 
-const effectWords: Readonly<Record<string, string>> = {
+export const effectWords = inLanguage<Readonly<Record<string, string>>>('effectWords', {
   sensitiser: 'can make you allergic',
   irritant: 'irritates',
   'pneumonitis/alveolitis (hypersensitivity pneumonia)': 'can inflame the lungs',
@@ -20,21 +21,36 @@ const effectWords: Readonly<Record<string, string>> = {
   'nausea, malaise': 'can make you feel sick',
   'nausea, malaise (listed under site)': 'can make you feel sick',
   'direct toxin': 'is poisonous',
-};
+});
 
-const siteWords: Readonly<Record<string, string>> = {
+export const siteWords = inLanguage<Readonly<Record<string, string>>>('siteWords', {
   skin: 'skin',
   eyes: 'eyes',
   respiratory: 'breathing',
   cardiac: 'heart',
   nausea: 'stomach',
-};
+});
 
-const rule =
-  'Extraction and mask on. The safety data sheet, your local codes and licensed advice rule over this note.';
+export const cautionWords = inLanguage('cautionWords', {
+  rule: 'Extraction and mask on. The safety data sheet, your local codes and licensed advice rule over this note.',
+  usual: 'Every wood dust can harm lungs, nose and skin.',
+  and: 'and',
+  wood: 'It',
+  partOfTree: (parts: string) => `Its ${parts}, not the wood,`,
+  parts: { bark: 'bark', leaves: 'leaves' } as Readonly<Record<string, string>>,
+  strength: (n: number) => `strength ${n} of 4`,
+  carcinogens: {
+    A1: 'Its dust is a confirmed cause of cancer in people (ACGIH A1).',
+    A2: 'Its dust is a suspected cause of cancer in people (ACGIH A2).',
+    sensitiser: 'ACGIH notes its dust as a cause of allergy.',
+  },
+  reacted: (wood: string, note: string) => `You reacted to ${wood}: ${note}`,
+  flat: 'Never spin a piece with a flat cut: it catches and breaks.',
+  fumes: 'Fumes: air the room. Oily rags can catch fire: flat, or under water.',
+});
 
 /** The caution of a wood nothing is noted of, and of a wood of the maker's own. */
-export const usualCaution = `Every wood dust can harm lungs, nose and skin. ${rule}`;
+export const usualCaution = `${cautionWords.usual} ${cautionWords.rule}`;
 
 /** The caution that a wood of the reference data begins with: what is noted, who says so, and what rules. */
 export function woodCaution({
@@ -47,22 +63,25 @@ export function woodCaution({
 }): string {
   const noted = hazard ? hazardWords(hazard) : '';
   const cancer = carcinogenWords(carcinogen);
-  return noted || cancer ? [noted, cancer, rule].filter(Boolean).join(' ') : usualCaution;
+  return noted || cancer ? [noted, cancer, cautionWords.rule].filter(Boolean).join(' ') : usualCaution;
 }
 
 function hazardWords({ effects, sites, from, strength, source }: NotedHazard): string {
   const does = listOf(effects.map((effect) => effectWords[effect] ?? effect));
   const where = sites.map((site) => siteWords[site] ?? site).join(', ');
   const ofWood = from.some((part) => part === 'wood' || part === 'dust');
-  const what = ofWood ? 'It' : `Its ${listOf(from)}, not the wood,`;
-  const how = strength === null ? '' : `, strength ${strength} of 4`;
+  const what = ofWood
+    ? cautionWords.wood
+    : cautionWords.partOfTree(listOf(from.map((part) => cautionWords.parts[part] ?? part)));
+  const how = strength === null ? '' : `, ${cautionWords.strength(strength)}`;
   return `${what} ${does} (${where}${how}; ${sourceOf(source)}).`;
 }
 
 function carcinogenWords(notation: string): string {
-  if (notation.startsWith('A1')) return 'Its dust is a confirmed cause of cancer in people (ACGIH A1).';
-  if (notation.startsWith('A2')) return 'Its dust is a suspected cause of cancer in people (ACGIH A2).';
-  if (notation.includes('sensitiser')) return 'ACGIH notes its dust as a cause of allergy.';
+  const { A1, A2, sensitiser } = cautionWords.carcinogens;
+  if (notation.startsWith('A1')) return A1;
+  if (notation.startsWith('A2')) return A2;
+  if (notation.includes('sensitiser')) return sensitiser;
   return '';
 }
 
@@ -74,7 +93,7 @@ function sourceOf(source: string): string {
 function listOf(words: readonly string[]): string {
   const once = [...new Set(words)];
   const last = once.at(-1) ?? '';
-  return once.length > 1 ? `${once.slice(0, -1).join(', ')} and ${last}` : last;
+  return once.length > 1 ? `${once.slice(0, -1).join(', ')} ${cautionWords.and} ${last}` : last;
 }
 
 /**
@@ -84,10 +103,10 @@ function listOf(words: readonly string[]): string {
 export function cautionLine({ wood, reaction, flat, fumes }: TrayCautions, name: string): string {
   const ofWood = wood && wood.caution !== usualCaution ? wood.caution : '';
   const noted = [
-    ...(reaction ? [`You reacted to ${name}: ${sentence(reaction.note)}`] : []),
-    ...(flat ? ['Never spin a piece with a flat cut: it catches and breaks.'] : []),
-    ...(ofWood ? [sentence(ofWood.startsWith('It ') ? `${name}: ${ofWood}` : ofWood)] : []),
-    ...(fumes ? ['Fumes: air the room. Oily rags can catch fire: flat, or under water.'] : []),
+    ...(reaction ? [cautionWords.reacted(name, sentence(reaction.note))] : []),
+    ...(flat ? [cautionWords.flat] : []),
+    ...(ofWood ? [sentence(ofWood.startsWith(`${cautionWords.wood} `) ? `${name}: ${ofWood}` : ofWood)] : []),
+    ...(fumes ? [cautionWords.fumes] : []),
   ];
   if (noted.length === 0) return '';
   return ofWood ? noted.join(' ') : [...noted, whatRules].join(' ');

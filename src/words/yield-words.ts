@@ -1,6 +1,7 @@
+import { inLanguage } from './language.ts';
 import { wholeNumber } from './number-words.ts';
 
-export const yieldWords = {
+export const yieldWords = inLanguage('yieldWords', {
   title: 'Yield',
   lead: 'Where every piece is, and what comes out of each wood.',
   flow: 'Where everything is',
@@ -57,4 +58,4 @@ export const yieldWords = {
   flawsBehind: (reason: string) => `${reason}: where and what became of it`,
   outcome: 'Outcome',
   pieces: 'Pieces',
-} as const;
+});

@@ -9,6 +9,8 @@ if (/[/\\]tests[/\\](store|app|screens)[/\\]/.test(expect.getState().testPath ??
   await import('fake-indexeddb/auto');
 
 if (typeof document !== 'undefined') {
+  // A tablet in Britain, as in the browser tests.
+  Object.defineProperty(navigator, 'languages', { value: ['en-GB'], configurable: true });
   const { cleanup } = await import('@testing-library/preact');
   afterEach(cleanup);
 }

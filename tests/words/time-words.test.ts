@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { clockTime, dayWords, momentWords } from '../../src/words/time-words.ts';
+import { clockTime, dayWords, momentWords } from '../../src/words/date-words.ts';
 
 const utc = (text: string) => Date.parse(`${text.replace(' ', 'T')}Z`);
 const now = utc('2026-03-02 12:00');

@@ -6,7 +6,7 @@ import { routeOfBatch } from '../../domain/route/route.ts';
 import { placesOf } from '../../domain/shop/positions.ts';
 import type { Shop } from '../../domain/shop/shop.ts';
 import type { ToneName } from '../../ui/sound/tone-plans.ts';
-import { type SpokenCount, spokenCount, spokenRefusal } from '../../words/spoken-words.ts';
+import { type SpokenCount, spokenCount, spokenWords } from '../../words/spoken-words.ts';
 
 /** What a stage has of a tray, both grades together. */
 export interface Stock {
@@ -41,7 +41,7 @@ export function tapAnswer(
   result: ActResult,
   { tap, after }: { tap: SpokenCount['tap']; after: Stock },
 ): { readonly sound: ToneName; readonly count: string } {
-  if (result.kind === 'refused') return { sound: 'refused', count: spokenRefusal };
+  if (result.kind === 'refused') return { sound: 'refused', count: spokenWords.refusal };
   const { past, waiting, held } = after;
   return { sound: soundOf(tap, after), count: spokenCount({ tap, past, waiting, held }) };
 }

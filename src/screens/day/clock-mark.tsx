@@ -3,8 +3,8 @@ import { doubtfulDays } from '../../domain/rollup/day-report.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
+import { dayWords as dayName } from '../../words/date-words.ts';
 import { dayWords as words } from '../../words/day-words.ts';
-import { dayWords as dayName } from '../../words/time-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useShop } from '../parts/app-context.ts';
 

@@ -1,9 +1,10 @@
 import { type Hold, holds } from '../../domain/rollup/holds.ts';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
+import { clockTime } from '../../words/date-words.ts';
 import { dayWords as words } from '../../words/day-words.ts';
 import { nameOf } from '../../words/names.ts';
-import { clockTime, readyIn } from '../../words/time-words.ts';
+import { readyIn } from '../../words/time-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 

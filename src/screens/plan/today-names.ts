@@ -1,6 +1,6 @@
 import type { BatchId, StageId } from '../../domain/log/ids.ts';
+import { clockTime } from '../../words/date-words.ts';
 import { nameOf } from '../../words/names.ts';
-import { clockTime } from '../../words/time-words.ts';
 import type { TodayNames } from '../../words/today-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 

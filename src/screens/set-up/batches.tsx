@@ -1,7 +1,7 @@
 import { batchId, readId } from '../../domain/log/ids.ts';
 import type { Entry } from '../../domain/shop/registers.ts';
+import { dayWords } from '../../words/date-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
-import { dayWords } from '../../words/time-words.ts';
 import { useShop } from '../parts/app-context.ts';
 import { inWork } from './batch-draft.ts';
 import { BatchSheet, keptBatches } from './batch-sheet.tsx';

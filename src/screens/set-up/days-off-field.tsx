@@ -3,8 +3,8 @@ import { readDay } from '../../domain/command/calendar-day.ts';
 import { mostDaysOff, type PersonFact } from '../../domain/set-up/facts.ts';
 import { Field } from '../../ui/field/field.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
+import { dayWords } from '../../words/date-words.ts';
 import { peopleWords as words } from '../../words/people-words.ts';
-import { dayWords } from '../../words/time-words.ts';
 
 type DaysOff = NonNullable<PersonFact['daysOff']>;
 

@@ -1,7 +1,7 @@
 import { labelReading, signsToBear } from '../../domain/label/label-reading.ts';
 import { labelSizes } from '../../domain/label/label-sizes.ts';
 import { labelSizeId, readId } from '../../domain/log/ids.ts';
-import { readableWords, readingWords, sizeWords, labelWords as words } from '../../words/label-words.ts';
+import { readingWords, sizeWords, labelWords as words } from '../../words/label-words.ts';
 import { useShop } from '../parts/app-context.ts';
 import { BoxPanel } from './box-panel.tsx';
 import { FactPage } from './fact-page.tsx';
@@ -23,7 +23,7 @@ export const LabelSizePage = () => {
         sheet={LabelSizeSheet}
         entries={labelSizes(registers)}
         detail={({ fact }) =>
-          `${sizeWords(fact)}. ${readingWords(labelReading(fact, signs)) ?? readableWords}`
+          `${sizeWords(fact)}. ${readingWords(labelReading(fact, signs)) ?? words.readable}`
         }
       />
       <BoxPanel />

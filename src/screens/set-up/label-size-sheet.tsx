@@ -1,7 +1,7 @@
 import { labelReading, signsToBear } from '../../domain/label/label-reading.ts';
 import { ChoiceRow } from '../../ui/field/choice-row.tsx';
 import { Field } from '../../ui/field/field.tsx';
-import { readableWords, readingWords, labelWords as words } from '../../words/label-words.ts';
+import { readingWords, labelWords as words } from '../../words/label-words.ts';
 import { useShop } from '../parts/app-context.ts';
 import { EditSheet } from '../parts/form/edit-sheet.tsx';
 import { type KeptDrafts, keptDrafts } from '../parts/form/kept-drafts.ts';
@@ -69,7 +69,7 @@ export const LabelSizeSheet = ({ id, now, onClose }: FactSheetProps<'label-size'
       {draft.on === 'sheet' && <SheetFields form={form} />}
       {read.ok && (
         <p role="status" data-testid="label-size-reading">
-          {readingWords(labelReading(read.value, signsToBear(trays.values()))) ?? readableWords}
+          {readingWords(labelReading(read.value, signsToBear(trays.values()))) ?? words.readable}
         </p>
       )}
     </EditSheet>

@@ -5,7 +5,7 @@ import { Field } from '../../ui/field/field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { compareWords as words } from '../../words/compare-words.ts';
-import { momentWords } from '../../words/time-words.ts';
+import { momentWords } from '../../words/date-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 import { type CompareChoice, compareKinds, type Pair } from './compare-choice.ts';

@@ -1,7 +1,7 @@
 import type { Registers } from '../../domain/shop/registers.ts';
 import { compareWords as words } from '../../words/compare-words.ts';
+import { dayWords, momentWords } from '../../words/date-words.ts';
 import { nameOf } from '../../words/names.ts';
-import { dayWords, momentWords } from '../../words/time-words.ts';
 import type { CompareChoice } from './compare-choice.ts';
 
 /** What the two lots are called in a sentence. */

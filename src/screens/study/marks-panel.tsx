@@ -4,9 +4,9 @@ import { factsOf, type Registers } from '../../domain/shop/registers.ts';
 import { Disclosure } from '../../ui/notice/disclosure.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
+import { momentWords } from '../../words/date-words.ts';
 import { nameOf } from '../../words/names.ts';
 import { signalsWords as words } from '../../words/signals-words.ts';
-import { momentWords } from '../../words/time-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 import { seriesInWords } from './series-name.ts';
 

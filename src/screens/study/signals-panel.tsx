@@ -3,9 +3,9 @@ import type { StudySignal, StudySignals } from '../../domain/study/study-signals
 import { Means } from '../../ui/notice/means.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
+import { sinceWords } from '../../words/date-words.ts';
 import { signalsWords as words } from '../../words/signals-words.ts';
 import { studyWords } from '../../words/study-words.ts';
-import { sinceWords } from '../../words/time-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 import type { MarkStart } from './mark-draft.ts';
 import { seriesInWords } from './series-name.ts';

@@ -11,7 +11,7 @@ import { PressButton } from '../../ui/press/press-button.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { InTurn } from '../../ui/turn/in-turn.tsx';
 import { nameOf } from '../../words/names.ts';
-import { pieces } from '../../words/number-words.ts';
+import { pieces } from '../../words/pieces-words.ts';
 import { studyWords } from '../../words/study-words.ts';
 import { yieldWords as words } from '../../words/yield-words.ts';
 import { goTo } from '../parts/address.ts';

@@ -1,7 +1,7 @@
 import { type Finish, finishFor } from '../../../domain/hold/mix.ts';
 import { Panel } from '../../../ui/panel/panel.tsx';
+import { clockTime } from '../../../words/date-words.ts';
 import { mixWords as words } from '../../../words/mix-words.ts';
-import { clockTime } from '../../../words/time-words.ts';
 import { useSession } from '../../parts/app-context.ts';
 import { useNow } from '../../parts/use-now.ts';
 

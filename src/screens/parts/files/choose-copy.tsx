@@ -5,8 +5,8 @@ import { copyInText } from '../../../app/text-copy.ts';
 import { Field } from '../../../ui/field/field.tsx';
 import { Disclosure } from '../../../ui/notice/disclosure.tsx';
 import { PressButton } from '../../../ui/press/press-button.tsx';
+import { dayWords } from '../../../words/date-words.ts';
 import { filesWords as words } from '../../../words/files-words.ts';
-import { dayWords } from '../../../words/time-words.ts';
 
 /** Where a copy comes from: a file, the tablet's own shelf, or a text that was pasted. */
 export const ChooseCopy = ({ desk, restoring }: { desk: CopyDesk; restoring: Restoring }) => (

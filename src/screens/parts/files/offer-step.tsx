@@ -6,7 +6,7 @@ import { Disclosure } from '../../../ui/notice/disclosure.tsx';
 import { Notice } from '../../../ui/notice/notice.tsx';
 import { PressButton } from '../../../ui/press/press-button.tsx';
 import { DataTable } from '../../../ui/table/data-table.tsx';
-import { dateTime } from '../../../words/copy-age-words.ts';
+import { dateTime } from '../../../words/date-words.ts';
 import { filesWords as words } from '../../../words/files-words.ts';
 import { nameOf } from '../../../words/names.ts';
 import { wholeNumber } from '../../../words/number-words.ts';

@@ -1,6 +1,6 @@
 import type { ReplicaStatus } from '../../../app/replica.ts';
+import { clockTime } from '../../../words/date-words.ts';
 import { tabletsWords as words } from '../../../words/tablets-words.ts';
-import { clockTime } from '../../../words/time-words.ts';
 
 /** How the tablet stands with the others, in a few words. */
 export function standingWords(status: ReplicaStatus, { zone, now }: { zone: string; now: number }): string {

@@ -1,9 +1,9 @@
 import type { Session } from '../../../app/session.ts';
 import type { Shot } from '../../../domain/rollup/photos.ts';
 import type { Registers } from '../../../domain/shop/registers.ts';
+import { clockTime } from '../../../words/date-words.ts';
 import { nameOf } from '../../../words/names.ts';
 import { photoWords as words } from '../../../words/photo-words.ts';
-import { clockTime } from '../../../words/time-words.ts';
 import type { NamedPhoto } from './photo-strip.tsx';
 
 /** Photos as a strip shows them: what is to be seen and when it was taken; each can be taken back. */

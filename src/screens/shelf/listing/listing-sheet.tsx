@@ -11,11 +11,11 @@ import {
 import type { Shop } from '../../../domain/shop/shop.ts';
 import { ChoiceRow } from '../../../ui/field/choice-row.tsx';
 import { Panel } from '../../../ui/panel/panel.tsx';
+import { momentWords } from '../../../words/date-words.ts';
 import { listingFileNames, listingWords as words } from '../../../words/listing-words.ts';
 import { nameOf } from '../../../words/names.ts';
 import { photoWords } from '../../../words/photo-words.ts';
 import { tableInWords } from '../../../words/table-words.ts';
-import { momentWords } from '../../../words/time-words.ts';
 import { useApp, useSession } from '../../parts/app-context.ts';
 import { usePhotos } from '../../parts/photos/use-photos.ts';
 import { PaperChoice, papers, usePaper } from '../../parts/print/paper-choice.tsx';

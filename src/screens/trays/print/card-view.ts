@@ -3,8 +3,8 @@ import { routeOfBatch } from '../../../domain/route/route.ts';
 import { factOf } from '../../../domain/shop/registers.ts';
 import type { Shop } from '../../../domain/shop/shop.ts';
 import type { TrayRecord } from '../../../domain/shop/trays.ts';
+import { momentWords } from '../../../words/date-words.ts';
 import { nameOf } from '../../../words/names.ts';
-import { momentWords } from '../../../words/time-words.ts';
 import { type TrayLabel, trayLabel } from './label-view.ts';
 
 /** What stands on the route card of a tray. */
