@@ -1,11 +1,20 @@
 import starting from '../../shared/starting-shop.json';
 import { type RegisterSet, readRegisterSets } from '../domain/set-up/register.ts';
+import { startingText } from '../words/starting-words.ts';
 import type { Session } from './session.ts';
 import { nameStation } from './station-letter.ts';
 
 /** The facts that a new shop begins with: reasons, stages, a route for turned handles and a first batch. */
 export function startingFacts(zone: string): readonly RegisterSet[] {
-  return readRegisterSets(starting.facts).map((set) =>
+  const said = starting.facts.map(({ value, ...fact }) => ({
+    ...fact,
+    value: {
+      ...value,
+      name: startingText(value.name),
+      ...(value.caution ? { caution: startingText(value.caution) } : {}),
+    },
+  }));
+  return readRegisterSets(said).map((set) =>
     set.register === 'shop' ? { ...set, value: { ...set.value, zone } } : set,
   );
 }

@@ -1,5 +1,7 @@
 import * as v from 'valibot';
 import type { GrainPattern } from '../domain/set-up/facts.ts';
+import { locale } from '../words/locale.ts';
+import { woodName } from '../words/starting-words.ts';
 
 const woodSchema = v.object({
   id: v.string(),
@@ -28,8 +30,10 @@ export type CatalogueWood = Readonly<v.InferOutput<typeof woodSchema>>;
 /** The woods of shared/species.json by name; loaded only when a wood is added. Throws a ValiError on data of another shape. */
 export async function loadWoods(): Promise<readonly CatalogueWood[]> {
   const { default: raw } = await import('../../shared/species.json');
-  const woods = v.parse(v.array(woodSchema), raw);
-  return woods.toSorted((a, b) => a.common_name.localeCompare(b.common_name, 'en'));
+  const woods = v
+    .parse(v.array(woodSchema), raw)
+    .map((wood) => ({ ...wood, common_name: woodName(wood.id, wood.common_name) }));
+  return woods.toSorted((a, b) => a.common_name.localeCompare(b.common_name, locale));
 }
 
 interface Look {

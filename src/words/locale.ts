@@ -3,6 +3,9 @@ export const languages = { en: 'English', de: 'Deutsch' } as const;
 
 export type LanguageTag = keyof typeof languages;
 
+/** In the order in which they are offered. */
+export const languageTags: readonly LanguageTag[] = ['en', 'de'];
+
 /** The pseudo-language of tests: written from right to left, by the tag of the Unicode CLDR (UTS 35, pseudo-locales). */
 export const mirrored = 'ar-XB';
 

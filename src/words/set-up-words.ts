@@ -195,6 +195,8 @@ export const setUpWords = inLanguage('setUpWords', {
   nobody: 'Not said',
   on: 'On',
   offSwitch: 'Off',
+  language: 'Language',
+  languageHint: 'Of this tablet. What people wrote stays as they wrote it.',
   theme: 'Look',
   themes: { light: 'Paper', dark: 'Night', glare: 'Lamp on the glass' },
   side: 'Pass button',

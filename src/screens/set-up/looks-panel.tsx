@@ -1,6 +1,7 @@
 import { ChoiceRow } from '../../ui/field/choice-row.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { themeNames } from '../../ui/theme/theme-name.ts';
+import { chooseLanguage, language, languages, languageTags, mirrored } from '../../words/locale.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { useApp } from '../parts/app-context.ts';
 import { WhoTaps } from './who-taps.tsx';
@@ -12,6 +13,18 @@ export const LooksPanel = () => {
   return (
     <Panel title={words.looks} lead={words.looksLead}>
       <WhoTaps />
+      <ChoiceRow
+        label={words.language}
+        hint={words.languageHint}
+        choices={languageTags.map((value) => ({ value, label: languages[value] }))}
+        value={language === mirrored ? 'en' : language}
+        onChoose={(value) => {
+          chooseLanguage(value);
+          // Words are said as they were at the start: the window begins anew, on the same screen.
+          location.reload();
+        }}
+        testId="language"
+      />
       <ChoiceRow
         label={words.theme}
         choices={themeNames.map((value) => ({ value, label: words.themes[value] }))}

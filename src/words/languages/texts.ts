@@ -67,6 +67,7 @@ import type { soundWords } from '../sound-words.ts';
 import type { speedWords } from '../speed-words.ts';
 import type { spokenWords } from '../spoken-words.ts';
 import type { benchActWords, stageWords } from '../stage-words.ts';
+import type { startingText, woodName } from '../starting-words.ts';
 import type { startsWords } from '../starts-words.ts';
 import type { storesWords } from '../stores-words.ts';
 import type { studyWords } from '../study-words.ts';
@@ -175,6 +176,7 @@ export interface Language {
   readonly stageKindWords: typeof stageKindWords;
   readonly stageWords: typeof stageWords;
   readonly startsWords: typeof startsWords;
+  readonly startingText: typeof startingText;
   readonly storesWords: typeof storesWords;
   readonly studyWords: typeof studyWords;
   readonly tableWords: typeof tableWords;
@@ -196,6 +198,7 @@ export interface Language {
   readonly whereWords: typeof whereWords;
   readonly woodCareWords: typeof woodCareWords;
   readonly woodMarkWords: typeof woodMarkWords;
+  readonly woodName: typeof woodName;
   readonly yesNo: typeof yesNo;
   readonly yieldWords: typeof yieldWords;
 }
