@@ -8,7 +8,7 @@ import { watchUpdates } from './app/updates.ts';
 import { AppContext } from './screens/parts/app-context.ts';
 import { Shell } from './screens/shell/shell.tsx';
 import { showTheme } from './ui/theme/theme-name.ts';
-import { direction, pageLanguage } from './words/locale.ts';
+import { language } from './words/locale.ts';
 import { shellWords } from './words/shell-words.ts';
 import { allowOwnScripts } from './worker/own-scripts.ts';
 
@@ -24,9 +24,6 @@ function tabletStorage(): Storage | undefined {
 allowOwnScripts();
 const startJournalWorker = () =>
   new Worker(new URL('./worker/journal-worker.ts', import.meta.url), { type: 'module' });
-
-document.documentElement.lang = pageLanguage;
-document.documentElement.dir = direction;
 
 const storage = tabletStorage();
 const preferences = openPreferences(storage);
@@ -45,12 +42,14 @@ const app = openApp({
   updates: watchUpdates(import.meta.env.PROD ? 'sw.js' : ''),
   version: __APP_VERSION__,
   builtAt: __BUILT_AT__,
-  stationName: shellWords.stationName,
+  stationName: (letter) => shellWords.stationName(letter),
   makeDemo: async (now) => (await import('../shared/demo/demo-shop.ts')).demoShop({ now }),
 });
 
 const place = document.getElementById('app');
-if (place) {
+
+function draw(): void {
+  if (!place) return;
   const opening = [...place.childNodes];
   place.replaceChildren();
   try {
@@ -66,3 +65,10 @@ if (place) {
     throw error;
   }
 }
+
+if (language === 'en') draw();
+// A language whose texts do not load is no reason for a tablet to stand still.
+else
+  void import('./words/other-language.ts')
+    .then((other) => other.speak(language, document.documentElement))
+    .then(draw, draw);

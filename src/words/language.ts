@@ -1,14 +1,3 @@
-import * as dates from './date-words.ts';
-import { durationIn } from './duration.ts';
-import { language, mirrored, type Tag } from './locale.ts';
-import { nameOf } from './names.ts';
-import * as numbers from './number-words.ts';
-
-/** What the texts of a language are made with. A language imports nothing: all else waits for it to be there. */
-const tools = { ...numbers, ...dates, durationIn, nameOf };
-
-export type LanguageTools = typeof tools;
-
 /** Texts as a language may word them: any string where English has a certain one. */
 export type InWords<T> = T extends string
   ? string
@@ -20,30 +9,27 @@ export type InWords<T> = T extends string
         ? { readonly [Key in keyof T]: InWords<T[Key]> }
         : T;
 
-/** Gives the texts of a name in another language, or takes the English ones. */
-export type Translate = <T>(name: string, english: T) => unknown;
+/** Gives the texts of a name in another language than English. */
+export type Translate = (name: string, english: unknown) => unknown;
 
-/** Each is a part of its own, loaded at the start of a tablet that speaks it. */
-const others: Readonly<Record<Exclude<Tag, 'en'>, () => Promise<(tools: LanguageTools) => Translate>>> = {
-  de: async () => (await import('./languages/de.ts')).inGerman,
-  [mirrored]: async () => (await import('./languages/mirrored.ts')).inMirrored,
-};
+let translate: Translate | undefined;
 
-/** A language that cannot be loaded is no reason for a tablet to stand still: it speaks English until its next start. */
-async function translateInto(tag: keyof typeof others): Promise<Translate | undefined> {
-  try {
-    return (await others[tag]())(tools);
-  } catch {
-    return undefined;
-  }
-}
-
-const translate = language === 'en' ? undefined : await translateInto(language);
+/** English texts that were made before the language was there. */
+const early: (readonly [name: string, texts: unknown])[] = [];
 
 /**
- * The texts of `name` in the language of this tablet; `english` are those of English, and the pattern of all others, which
- * the type `Language` holds to be complete.
+ * The texts of `name` in the language of this tablet. `english` are those of English, and the pattern of all others: the type
+ * `Language` holds them to be complete. Those of the first screen are objects: they are worded anew in place, which a lone text or
+ * function cannot be.
  */
 export function inLanguage<const T>(name: string, english: T): InWords<T> {
-  return (translate ? translate(name, english) : english) as InWords<T>;
+  if (translate) return translate(name, english) as InWords<T>;
+  early.push([name, english]);
+  return english as InWords<T>;
+}
+
+/** Words all texts anew, those that are there and those to come; before anything is drawn. */
+export function sayIn(other: Translate): void {
+  translate = other;
+  for (const [name, texts] of early) Object.assign(texts as object, other(name, texts));
 }

@@ -1,7 +1,9 @@
+import { chooseLanguage } from '../../app/language-choice.ts';
 import { ChoiceRow } from '../../ui/field/choice-row.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { themeNames } from '../../ui/theme/theme-name.ts';
-import { chooseLanguage, language, languages, languageTags, mirrored } from '../../words/locale.ts';
+import { language, languageTags, mirrored } from '../../words/locale.ts';
+import { languageNames } from '../../words/other-language.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { useApp } from '../parts/app-context.ts';
 import { WhoTaps } from './who-taps.tsx';
@@ -16,13 +18,9 @@ export const LooksPanel = () => {
       <ChoiceRow
         label={words.language}
         hint={words.languageHint}
-        choices={languageTags.map((value) => ({ value, label: languages[value] }))}
+        choices={languageTags.map((value) => ({ value, label: languageNames[value] }))}
         value={language === mirrored ? 'en' : language}
-        onChoose={(value) => {
-          chooseLanguage(value);
-          // Words are said as they were at the start: the window begins anew, on the same screen.
-          location.reload();
-        }}
+        onChoose={chooseLanguage}
         testId="language"
       />
       <ChoiceRow

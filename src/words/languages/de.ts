@@ -1,10 +1,6 @@
-import type { LanguageTools, Translate } from '../language.ts';
-import type { Language } from './texts.ts';
+import type { Translate } from '../language.ts';
 
-const german = (_tools: LanguageTools): Partial<Language> => ({});
+const texts: Readonly<Record<string, unknown>> = {};
 
 /** German. */
-export const inGerman = (tools: LanguageTools): Translate => {
-  const texts: Readonly<Record<string, unknown>> = { ...german(tools) };
-  return (name, english) => texts[name] ?? english;
-};
+export const inGerman: Translate = (name, english) => texts[name] ?? english;

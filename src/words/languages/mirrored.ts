@@ -28,4 +28,4 @@ function mirroredOf(texts: unknown): unknown {
   return Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, mirroredOf(text)]));
 }
 
-export const inMirrored = (): Translate => (_name, english) => mirroredOf(english);
+export const inMirrored: Translate = (_name, english) => mirroredOf(english);
