@@ -1,0 +1,622 @@
+import type { LanguageTools } from '../language.ts';
+import type { Language } from './texts.ts';
+
+type First =
+  | 'bannerWords'
+  | 'batchChanceWords'
+  | 'benchActWords'
+  | 'benchWords'
+  | 'booksWords'
+  | 'boxWords'
+  | 'calendarWords'
+  | 'cameraTroubleWords'
+  | 'cardWords'
+  | 'cautionWords'
+  | 'chancesWords'
+  | 'clockWords'
+  | 'columnWords'
+  | 'compareWords'
+  | 'constraintWords'
+  | 'copyAgeWords';
+
+/** The German texts of the names from bannerWords to partsSentences. */
+export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
+  const { about, dayWords, durationIn, fixedNumber, momentWords, money, share, wholeNumber } = tools;
+
+  const pieces = (n: number) => `${wholeNumber(n)} Stück`;
+  const entries = (n: number) => (n === 1 ? '1 Eintrag' : `${wholeNumber(n)} Einträge`);
+  const between = ([low, high]: readonly [low: number, high: number]) =>
+    `${wholeNumber(100 * low)} bis ${about(high)}`;
+
+  const duration = (ms: number) =>
+    durationIn(
+      {
+        minutes: (n) => `${n} min`,
+        hours: (n) => `${n} h`,
+        days: (n) => (n === 1 ? '1 Tag' : `${n} Tage`),
+      },
+      ms,
+    );
+
+  /** Time at work: a day of it is no day of the calendar, so hours stay hours; a little is more than none. */
+  const workTime = (minutes: number) => {
+    if (minutes > 0 && minutes < 1) return `${wholeNumber(Math.ceil(60 * minutes))} s`;
+    return minutes < 24 * 60 ? duration(60_000 * minutes) : `${wholeNumber(minutes / 60)} h`;
+  };
+
+  const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+  /** A difference of shares as more or fewer pieces in a hundred. */
+  const moreOrFewer = (value: number) => {
+    const whole = Math.round(100 * value);
+    if (whole === 0) return 'gleich viele';
+    return `${wholeNumber(Math.abs(whole))} von 100 ${value > 0 ? 'mehr' : 'weniger'}`;
+  };
+
+  /** The ends of an interval of differences, in pieces of a hundred. */
+  const likely = ([low, high]: readonly [number, number]) => {
+    const [from, to] = [Math.round(100 * low), Math.round(100 * high)];
+    const [least, most] = [Math.min(Math.abs(from), Math.abs(to)), Math.max(Math.abs(from), Math.abs(to))];
+    if (most === 0) return 'wohl weniger als 1 Unterschied';
+    if (from < 0 && to > 0) return `wohl zwischen ${wholeNumber(-from)} weniger und ${wholeNumber(to)} mehr`;
+    return `wohl ${wholeNumber(least)} bis ${wholeNumber(most)} ${to > 0 ? 'mehr' : 'weniger'}`;
+  };
+
+  const loadPercent = (ratio: number) =>
+    ratio === Number.POSITIVE_INFINITY ? 'mehr als da ist' : `${wholeNumber(100 * ratio)} %`;
+
+  const clockDoubts = {
+    'before-build': 'das ist, bevor diese Version gemacht wurde',
+    behind: 'das ist vor dem letzten Tipp auf diesem Tablet',
+    jumped: 'sie ist gesprungen',
+  };
+
+  return {
+    bannerWords: {
+      demoBanner: 'Probewerkstatt: Nichts hier berührt deine eigene.',
+      leaveDemo: 'Probe verlassen',
+      uncounted: (n) =>
+        `${n === 1 ? '1 Eintrag' : `${n} Einträge`} aus einer neueren Version oder unlesbar: behalten, aber hier nicht gezählt.`,
+    },
+    batchChanceWords: {
+      chance: 'Wie sicher genug gute',
+      chanceHint: (usual) => `Daraus folgt, wie viele anzufangen sind. Leer: ${usual} %.`,
+      badChance: 'Ganze Prozent von 50 bis 99.',
+    },
+    benchActWords: {
+      pass: 'Gut',
+      'flaw-1': 'Erster Fehler',
+      'flaw-2': 'Zweiter Fehler',
+      'flaw-3': 'Dritter Fehler',
+      'flaw-4': 'Vierter Fehler',
+      'flaw-5': 'Fünfter Fehler',
+      'flaw-6': 'Sechster Fehler',
+      next: 'Nächster Kasten',
+      undo: 'Zurücknehmen',
+      pause: 'Pause',
+    },
+    benchWords: {
+      chooseStage: 'Werkbank',
+      chooseStageLead: 'Wähle den Schritt, an dem du arbeitest.',
+      noStages: 'Noch kein Ablauf',
+      noStagesDetail: 'Eine Serie braucht einen Ablauf aus Schritten, bevor Stücke angetippt werden.',
+      toSetUp: 'Zur Einrichtung',
+      noTrays: 'Noch keine Kästen',
+      noTraysDetail: 'Lege den ersten Kasten an, und seine Stücke warten beim ersten Schritt.',
+      toTrays: 'Kästen anlegen',
+      waiting: (n) => (n === 1 ? '1 wartet' : `${wholeNumber(n)} warten`),
+      curing: (n) => (n === 1 ? '1 härtet' : `${wholeNumber(n)} härten`),
+      ready: (n) => `${wholeNumber(n)} bereit`,
+      nothing: 'nichts hier',
+      curingBoard: 'Aushärten',
+      wipe: 'Abwischen',
+      wipeTitle: 'Bildschirm abwischen',
+      wipeLeft: (seconds) => `Noch ${seconds} s taub`,
+    },
+    booksWords: {
+      title: 'Bücher prüfen',
+      lead: 'Zählt das ganze Protokoll neu zusammen und vergleicht es Eintrag für Eintrag mit den Zahlen auf den Seiten.',
+      check: 'Jetzt prüfen',
+      checking: 'Wird geprüft …',
+      cannotRead:
+        'Das Protokoll ließ sich nicht lesen, also wurde nichts geprüft und nichts geändert. Versuche es noch einmal.',
+      inOrder: (n, stations) =>
+        `Alles in Ordnung: ${entries(n)} von ${stations === 1 ? '1 Station' : `${wholeNumber(stations)} Stationen`}, jede Zahl wie im Protokoll.`,
+      checked: (n) => `${n === 1 ? '1 Eintrag wurde' : `${wholeNumber(n)} Einträge wurden`} geprüft.`,
+      damaged: (n) =>
+        n === 1
+          ? '1 Eintrag ist nicht, wie er geschrieben wurde: beiseitegelegt, nicht gezählt, nicht gelöscht. Die zweite Abschrift oder eine gesicherte Datei kann ihn berichtigen.'
+          : `${wholeNumber(n)} Einträge sind nicht, wie sie geschrieben wurden: beiseitegelegt, nicht gezählt, nicht gelöscht. Die zweite Abschrift oder eine gesicherte Datei kann sie berichtigen.`,
+      gap: (station, from, to) =>
+        from === to
+          ? `Eintrag ${from} von ${station} fehlt.`
+          : `Einträge ${from} bis ${to} von ${station} fehlen.`,
+      broken: (station, seq) => `Eintrag ${seq} von ${station} schließt nicht an den davor an.`,
+      more: (n) => `Und ${wholeNumber(n)} weitere.`,
+      newer: (n) =>
+        `${n === 1 ? '1 Eintrag ist' : `${wholeNumber(n)} Einträge sind`} aus einer neueren Version: behalten, nicht gezählt.`,
+      differing: 'Einige Zahlen auf den Seiten sind nicht das, was das Protokoll ergibt.',
+      takeRebuilt: 'Zahlen des Protokolls nehmen',
+      twin: {
+        all: 'Die zweite Abschrift auf diesem Tablet enthält dasselbe.',
+        tail: 'Die zweite Abschrift auf diesem Tablet enthält die neuesten Einträge; dieser Browser bewahrt keine Dateien auf.',
+        none: 'Dieser Browser bewahrt keine zweite Abschrift auf. Sichere oft Dateien.',
+        failed: 'Die zweite Abschrift ließ sich nicht lesen oder schreiben.',
+      },
+    },
+    boxWords: {
+      title: 'Blätter für die Schachtel',
+      short: 'Beileger',
+      whatBoxes: 'was der Kunde wissen soll',
+      ofTray: (code) => `Blatt für Stücke aus Kasten ${code}`,
+      wood: (name) => `Holz: ${name}`,
+      finish: (text) => `Oberfläche: ${text}`,
+      care: (text) => `Pflege: ${text}`,
+      caution: (text) => `Warnung: ${text}`,
+      foot: (code, batch) => `${code} · ${batch}`,
+
+      howMany: 'Wie viele von jedem',
+      eachPiece: 'Eins je Stück',
+      eachPieceDetail: 'so viele, wie im Kasten liegen',
+      eachTray: 'Eins je Kasten',
+      eachTrayDetail: 'für eine Schachtel mit allen Stücken',
+      tooSmall: 'Etikett zu klein',
+      tooSmallHelp: (codes) =>
+        `Die Texte von ${codes} passen nicht ganz darauf, und eine Warnung wird nie gekürzt. Wähle ein größeres Etikett oder kürze die Texte.`,
+      notCured: (count, codes) =>
+        `${pieces(count)} von ${codes} ${count === 1 ? 'ist' : 'sind'} nicht fertig: Leim oder Oberfläche ist vielleicht nicht ausgehärtet. Packe ein, was den letzten Schritt hinter sich hat.`,
+      noSheet: (codes) =>
+        `Kein Blatt für ${codes}: So steht es bei der Ausführung, in Einrichtung, Ausführungen.`,
+      nothing:
+        'Diese Blätter nennen nur Holz, Serie und Kasten: Schreibe Oberfläche, Pflege und Warnung in Einrichtung, Etiketten.',
+      toTexts: 'Texte schreiben',
+      most: (n) => `Höchstens ${wholeNumber(n)} auf einmal`,
+
+      setUpTitle: 'Blatt für die Schachtel',
+      setUpLead:
+        'Was jedem Stück beiliegt, auf einem eigenen Etikett: die Ausführung, ihr Holz, diese Texte, die Warnung des Holzes, Kasten und Serie. Eine Ausführung kann etwas anderes sagen oder kein Blatt haben.',
+      variantLead:
+        'Was die Werkstatt auf jedem Blatt sagt, steht in Einrichtung, Etiketten. Ein leerer Text ist der der Werkstatt.',
+      printed: 'Blatt für die Schachtel',
+      isPrinted: 'Hat eins',
+      isNotPrinted: 'Hat keins',
+      finishLabel: 'Oberfläche',
+      finishHint: 'Etwa: Schellack unter Hartwachs, ausgehärtet.',
+      careLabel: 'Pflege',
+      careHint: 'Etwa: trocken halten; einmal im Jahr etwas Wachs.',
+      cautionLabel: 'Warnung',
+      cautionHint:
+        'Etwa: beim Nachschleifen Maske tragen. Sage nur, was die Datenblätter deiner Oberfläche und deines Leims hergeben und was deine örtlichen Vorschriften verlangen.',
+      empty: 'darf leer bleiben',
+      ofShop: (text) => (text === '' ? 'Die Werkstatt sagt nichts.' : `Die Werkstatt sagt: ${text}`),
+    },
+    calendarWords: {
+      name: 'Aushärten',
+      fileName: (day) => `tallywright-cures-${day}.ics`,
+      summary: ({ code, stage, n }) => `${code} ist ausgehärtet: ${pieces(n)}, ${stage}`,
+      description: (least) => `Darf ab ${least} heraus. Das Datenblatt gilt.`,
+    },
+    cameraTroubleWords: {
+      insecure: {
+        title: 'Keine Kamera ohne HTTPS',
+        help: 'Der Browser gibt die Kamera nur Seiten, die über HTTPS kommen. Tippe den Code unten ein.',
+      },
+      unsupported: {
+        title: 'Dieser Browser hat keine Kamera für Seiten',
+        help: 'Tippe den Code unten ein oder nimm ein Lesegerät, das wie eine Tastatur schreibt.',
+      },
+      denied: {
+        title: 'Die Kamera ist nicht erlaubt',
+        help: 'Erlaube sie für diese Seite in den Einstellungen des Browsers und versuche es noch einmal. Der Code lässt sich unten eintippen.',
+      },
+      none: {
+        title: 'Keine Kamera gefunden',
+        help: 'Schließe eine an und versuche es noch einmal, oder tippe den Code unten ein.',
+      },
+      taken: {
+        title: 'Die Kamera ist belegt',
+        help: 'Eine andere App oder ein anderes Fenster hat sie. Schließe das und versuche es noch einmal, oder tippe den Code unten ein.',
+      },
+      gone: {
+        title: 'Die Kamera ist weg',
+        help: 'Sie wurde abgezogen oder ausgeschaltet. Schließe sie an und versuche es noch einmal, oder tippe den Code unten ein.',
+      },
+      unreadable: {
+        title: 'Das Bild lässt sich nicht lesen',
+        help: 'Der Teil, der Etiketten liest, ließ sich nicht starten. Versuche es noch einmal, oder tippe den Code unten ein.',
+      },
+      unknown: {
+        title: 'Die Kamera startet nicht',
+        help: 'Versuche es noch einmal, oder tippe den Code unten ein.',
+      },
+    },
+    cardWords: {
+      title: (code) => `Karte von ${code} eintragen`,
+      lead: 'Tippe ein, was der Bleistift sagt: die Summen, seit die Karte gedruckt wurde. Alles davon wird ein Eintrag, oder nichts.',
+      back: 'Zum Kasten',
+      here: (n) => `${pieces(n)} jetzt hier`,
+      passed: 'Gut',
+      addFlaw: 'Fehler dazu',
+      addFlawAt: (stage) => `Fehler dazu bei ${stage}`,
+      reason: 'Was falsch ist',
+      chooseReason: 'Wählen',
+      outcome: 'Was daraus wurde',
+      chooseOutcome: 'Wählen',
+      count: 'Wie viele',
+      outcomes: {
+        mended: 'Hier behoben',
+        second: 'Zweite Wahl',
+        scrapped: 'Ausschuss',
+        'scrapped-saved': 'Ausschuss, Teile gerettet',
+      },
+      backTo: (stage) => `Zurückgegeben an ${stage}`,
+      remove: 'Wegnehmen',
+      removeAt: (stage) => `Fehler bei ${stage} wegnehmen`,
+      save: 'Karte eintragen',
+      nothingEntered:
+        'Noch nichts eingetragen. Das Getippte bleibt: Verbessere die markierte Zeile und trage noch einmal ein.',
+      done: 'Die Karte ist eingetragen',
+      doneDetail: (n) => `${entries(n)} im Protokoll, mit der Zeit von jetzt.`,
+      undo: 'Zurücknehmen',
+      undone: 'Die ganze Karte wurde zurückgenommen.',
+      noCount: 'Trage ein, wie viele.',
+      noReason: 'Wähle, was falsch ist.',
+      noOutcome: 'Wähle, was daraus wurde.',
+      noRoute: 'Die Serie dieses Kastens hat keinen Ablauf: Es gibt nichts einzutragen.',
+    },
+    cautionWords: {
+      rule: 'Absaugung an, Maske auf. Das Sicherheitsdatenblatt, deine örtlichen Vorschriften und der Rat von Fachleuten mit Zulassung gehen diesem Hinweis vor.',
+      usual: 'Jeder Holzstaub kann Lunge, Nase und Haut schädigen.',
+      and: 'und',
+      wood: 'Es',
+      partOfTree: (parts) => `Nicht das Holz, sondern ${parts}`,
+      parts: { bark: 'die Rinde', leaves: 'das Laub' },
+      strength: (n) => `Stärke ${n} von 4`,
+      carcinogens: {
+        A1: 'Sein Staub erzeugt nachweislich Krebs beim Menschen (ACGIH A1).',
+        A2: 'Sein Staub steht im Verdacht, beim Menschen Krebs zu erzeugen (ACGIH A2).',
+        sensitiser: 'Die ACGIH führt seinen Staub als Ursache von Allergien.',
+      },
+      reacted: (wood, note) => `Du hast auf ${wood} reagiert: ${note}`,
+      flat: 'Nie ein Stück mit abgeflachter Seite laufen lassen: Es verhakt sich und bricht.',
+      fumes: 'Dämpfe: Raum lüften. Ölige Lappen können in Brand geraten: flach auslegen oder unter Wasser.',
+    },
+    chancesWords: {
+      by: 'Getrennt nach',
+      bySpecies: 'Holz',
+      byVariant: 'Ausführung',
+      others: { species: 'die anderen Hölzer', variants: 'die anderen Ausführungen' },
+      finished: 'Fertig',
+      firsts: 'Als erste Wahl',
+      likely: (mean, interval) => `${about(mean)}, wohl ${between(interval)}`,
+      finishedMeans: (name, mean) =>
+        `Von 100 Stück ${name}, die du jetzt anfängst, kommen etwa ${wholeNumber(100 * mean)} ans Ende des Ablaufs, als erste oder zweite Wahl. Die Klammer unter dem Balken zeigt, wo der wahre Wert in neun von zehn Fällen liegt.`,
+      firstsMeans: (name, mean) =>
+        `Von 100 Stück ${name}, die du jetzt anfängst, werden etwa ${wholeNumber(100 * mean)} erste Wahl. Die Klammer unter dem Balken zeigt, wo der wahre Wert in neun von zehn Fällen liegt.`,
+      alone: 'Für sich gezählt',
+      aloneIs: (raw, interval) => (interval ? `${about(raw)}, wohl ${between(interval)}` : about(raw)),
+      soFar: (stage, survival) => `${about(survival)} bisher, bis ${stage}`,
+      why: (leaning, { name, worth, others }) => {
+        const asMany = pieces(Math.max(1, Math.round(worth)));
+        switch (leaning) {
+          case 'only-one':
+            return `Es gibt noch nichts anderes, woraus zu lernen wäre: Dies beruht auf ${name} allein.`;
+          case 'a-guess':
+            return `Noch nicht jeder Schritt hat ein Stück ${name} beurteilt, und es gibt nichts anderes, woraus zu lernen wäre: Dies ist kaum mehr als geraten.`;
+          case 'not-through':
+            return `Noch nicht jeder Schritt hat ein Stück ${name} beurteilt: Was fehlt, steuern ${others} bei.`;
+          case 'speaks-for-itself':
+            return `${name} hat genug Stücke, um für sich zu sprechen: ${capital(others)} ändern nichts Nennenswertes.`;
+          case 'lifted':
+            return `Was von ${name} gesehen wurde, wiegt nicht mehr als ${asMany}: Manche Verluste können Pech sein, und da ${others} besser sind, ist der Wert näher an sie gerückt.`;
+          case 'lowered':
+            return `Was von ${name} gesehen wurde, wiegt nicht mehr als ${asMany}: Manches kann Glück sein, und da ${others} schlechter sind, ist der Wert näher an sie gerückt.`;
+        }
+      },
+      route: (name) => `${name} den Ablauf entlang`,
+      pictureTitle: 'Was herauskommt, und wie sicher das ist',
+      pictureLead:
+        'Von den Stücken, die jetzt angefangen werden, der Anteil, der ans Ende des Ablaufs kommt, und der als erste Wahl dorthin kommt. Die Klammer unter jedem Balken zeigt, wo der wahre Wert in neun von zehn Fällen liegt.',
+      rolled: 'Ganz ohne Fehler durch',
+      rolledIs: (value) => share(value ?? null),
+      rolledMeans:
+        'Die Wahrscheinlichkeit eines Stücks, bei jedem Schritt, der schon eins beurteilt hat, beim ersten Mal gut zu sein: die Anteile unten malgenommen. Der schlechteste Schritt steht zuerst: Bring den zuerst in Ordnung.',
+      stage: 'Schritt',
+      passed: 'Beim ersten Mal gut',
+      lost: 'Ausschuss',
+      lowered: 'Herabgestuft oder Ausschuss',
+      again: 'Kam wieder',
+      of: (k, n) => `${wholeNumber(k)} von ${wholeNumber(n)}`,
+      stagesMeans:
+        '„Ausschuss“ zählt jedes Stück einmal, wenn der Schritt mit ihm fertig ist; ein Stück, das zurückgegeben wurde und durchkommt, ist nicht verloren. „Herabgestuft oder Ausschuss“ zählt die, die als erste Wahl kamen und als weniger gingen.',
+    },
+    clockWords: {
+      title: 'Die Uhr des Tablets ist zweifelhaft',
+      says: (doubt, { now, zone }) =>
+        `Sie zeigt ${momentWords(now, zone)}: ${clockDoubts[doubt]}. Stelle Datum und Uhrzeit des Tablets.`,
+      kept: 'Jeder Tipp ist gesichert, in seiner Reihenfolge. Tage mit solchen Tipps sind markiert.',
+      isRight: 'Die Uhr stimmt',
+      putAway: 'Weglegen',
+      inDoubt: 'Uhr zweifelhaft',
+    },
+    columnWords: {
+      code: 'Kasten',
+      variant: 'Ausführung',
+      species: 'Holz',
+      batch: 'Serie',
+      stage: 'Schritt',
+      grade: 'Wahl',
+      pieces: 'Stück',
+      'made-up': 'Angelegt',
+      where: 'Wo',
+      since: 'Dort seit (im Mittel)',
+      ready: 'Bereit',
+      'sent-back-by': 'Zurückgegeben von',
+
+      station: 'Station',
+      tablet: 'Tablet',
+      number: 'Nummer',
+      moment: 'Zeitpunkt (UTC)',
+      'local-time': 'Ortszeit',
+      'utc-offset': 'Minuten vor UTC',
+      zone: 'Zeitzone',
+      day: 'Tag der Werkstatt',
+      person: 'Person',
+      kind: 'Was geschah',
+      into: 'In Kasten',
+      again: 'Davon wiedergekommen',
+      reasons: 'Gründe',
+      outcome: 'Was daraus wurde',
+      'back-to': 'Zurückgegeben an',
+      'saved-parts': 'Gerettete Teile',
+      elapsed: 'Millisekunden seit dem Tipp davor',
+      why: 'Warum nachgezählt',
+      note: 'Notiz',
+      parts: 'Teile des Lagers',
+      heap: 'Wo gezählt',
+      'lost-parts': 'Beim Säubern verloren',
+      moisture: 'Holzfeuchte, Prozent',
+      'taken-back': 'Zurückgenommen',
+      'takes-back': 'Nimmt zurück (Station, Nummer)',
+      'clock-doubtful': 'Uhr zweifelhaft',
+      said: 'In Worten',
+
+      made: 'Angefangen',
+      corrected: 'Durch Nachzählen',
+      'in-work': 'In Arbeit',
+      firsts: 'Fertig, erste Wahl',
+      seconds: 'Fertig, zweite Wahl',
+      scrapped: 'Ausschuss',
+      'rolled-yield': 'Ganz ohne Fehler durch (Anteil)',
+      'first-visits': 'Erste Besuche',
+      'good-visits': 'Beim ersten Besuch gut',
+      'repeat-visits': 'Wiedergekommen',
+      'first-pass-yield': 'Ausbeute beim ersten Mal (Anteil)',
+
+      passed: 'Gut',
+      mended: 'Hier behoben',
+      'sent-back': 'Zurückgegeben',
+      second: 'Zur zweiten Wahl herabgestuft',
+      minutes: 'Minuten Arbeit',
+
+      part: 'Teil',
+      sort: 'Was es ist',
+      told: 'Schon erhalten oder gezählt',
+      'on-hand': 'Vorhanden',
+      allotted: 'Für Stücke in Arbeit vergeben',
+      free: 'Frei',
+      'low-mark': 'Meldebestand',
+      'to-clean': 'Zu säubern',
+      received: 'Erhalten im Ganzen',
+      counted: 'Durch Zählungen',
+      cleaned: 'Gesäubert, zurück im Lager',
+      used: 'Für Stücke verbraucht, ohne Zurückgekommenes',
+      'piece-cost': 'Kosten von einem',
+      worth: 'Wert des Vorhandenen',
+      'to-order': 'Zu bestellen',
+
+      good: 'Gute gewünscht',
+      due: 'Termin',
+      chance: 'Wahrscheinlichkeit, Prozent',
+
+      finished: 'Fertig',
+      'on-shelf': 'Im Regal',
+      listed: 'Angeboten',
+      sold: 'Verkauft',
+      given: 'Verschenkt',
+      kept: 'Behalten',
+      'usual-price': 'Üblicher Preis',
+      priced: 'Zu bekanntem Preis verkauft',
+      takings: 'Was diese einbrachten',
+      photos: 'Fotos',
+
+      name: 'Name',
+      ferrule: 'Zwinge',
+      price: 'Preis',
+      blemishes: 'Makel',
+      'photo-files': 'Fotodateien',
+    },
+    compareWords: {
+      what: 'Was verglichen wird',
+      kinds: {
+        periods: 'Zuletzt und davor',
+        day: 'Seit einem Tag',
+        people: 'Zwei Leute',
+        batches: 'Zwei Serien',
+        mark: 'Eine Notiz',
+      },
+      kindHints: {
+        periods: 'Die letzten Tage gegen ebenso viele davor.',
+        day: 'Alles seit einem Tag gegen alles davor.',
+        people: 'Was zwei Leute angetippt haben.',
+        batches: 'Zwei Serien, jede mit allen Stücken.',
+        mark: 'Vor und seit einer Änderung: ein Werkzeug, eine Einstellung, eine Arbeitsweise.',
+      },
+      stretch: 'Die letzten',
+      stretches: { week: '7 Tage', month: '28 Tage', quarter: '91 Tage' },
+      day: 'Seit',
+      first: 'Erste',
+      second: 'Zweite',
+      mark: 'Notiz',
+      noMarks:
+        'Es gibt noch keine Notiz. Setze eine auf der Seite Signale, wenn du ein Werkzeug oder eine Arbeitsweise änderst.',
+      toSignals: 'Signale',
+      choose: 'Wählen',
+      sameTwice: 'Wähle zwei verschiedene.',
+      lately: (days) => `die letzten ${days}`,
+      earlier: (days) => `die ${days} davor`,
+      since: (when) => `seit ${when}`,
+      before: (when) => `vor ${when}`,
+      measure: 'Vergleichen nach',
+      measures: { clean: 'fehlerfrei', kept: 'kein Ausschuss', firsts: 'noch erste Wahl' },
+      measureMeans: {
+        clean:
+          'Stücke, die den Schritt bei ihrem ersten Besuch gut verließen, von denen, deren erster Besuch zu Ende ist.',
+        kept: 'Stücke, die der Schritt nicht zum Ausschuss gab, von denen, mit denen er fertig ist. Eins, das zurückgegeben wurde und durchkam, zählt als gerettet.',
+        firsts:
+          'Stücke, die als erste Wahl kamen und als erste Wahl gingen, von denen, mit denen der Schritt fertig ist.',
+      },
+      overall: 'Über alle Schritte',
+      place: (stage, wood) => (wood === null ? stage : `${stage}, ${wood}`),
+      byStage: 'Schritt für Schritt',
+      bySpecies: 'Holz für Holz',
+      byBoth: 'Jedes Holz bei jedem Schritt',
+      lot: (name, k, n) =>
+        n === 0 ? `${name}: kein Stück` : `${name}: ${about(k / n)}, ${wholeNumber(k)} von ${wholeNumber(n)}`,
+      difference: (value, interval) =>
+        value === undefined ? 'noch nicht bekannt' : `${moreOrFewer(value)} (${likely(interval)})`,
+      verdict: ({ value, interval: [low, high], a, b }) => {
+        if (value === undefined)
+          return 'Nur eins von beiden hat Stücke: Es lässt sich noch nicht vergleichen.';
+        if (low > 0) return `${capital(a)}: besser als ${b}, und kaum durch Zufall.`;
+        if (high < 0) return `${capital(a)}: schlechter als ${b}, und kaum durch Zufall.`;
+        return 'Sie unterscheiden sich nicht mehr, als der Zufall es tut.';
+      },
+      fewer: (lot) => `weniger gute: ${lot}`,
+      more: (lot) => `mehr gute: ${lot}`,
+      flawless: (names) => `Jedes Stück von beiden war gut: ${names.join(', ')}.`,
+      standsOut: 'kaum Zufall',
+      means:
+        'Der Balken ist der Unterschied, der gesehen wurde: nach rechts hat das Erste von beiden den größeren Anteil guter Stücke. Die Klammer zeigt, wo der wahre Unterschied in neun von zehn Fällen liegt. Eine, die über die Mitte geht, kann bloßer Zufall sein.',
+      overallMeans:
+        'Alle Schritte zusammen zählen ein Stück einmal bei jedem Schritt. Wer mehr von einem schwierigen Holz oder Schritt hatte, sieht hier schlechter aus: Sieh dir die Hölzer und Schritte unten an, bevor du urteilst.',
+      manyMeans: (rows) =>
+        `Hier stehen ${wholeNumber(rows)} Zeilen. Etwa eine von zehn verfehlt die Wahrheit durch bloßen Zufall, eine allein beweist also wenig; die schlechtesten stehen oben.`,
+      nothing: 'Keins von beiden hat ein Stück, das beurteilt wurde',
+      nothingHelp: 'Wähle einen längeren Zeitraum oder zwei andere.',
+      fewPeople:
+        'Zwei Leute werden nach dem verglichen, was jeder antippt. Trage die zweite Person in der Einrichtung ein und sage an der Werkbank, wessen Tipps es sind.',
+      toPeople: 'Leute',
+      fewBatches: 'Es gibt erst eine Serie. Zwei lassen sich vergleichen, sobald es eine zweite gibt.',
+      stage: 'Schritt',
+      wood: 'Holz',
+      differenceHead: 'Unterschied',
+    },
+    constraintWords: {
+      money,
+      percent: loadPercent,
+      minutes: workTime,
+      timeOf: (resource, minutes) =>
+        resource.startsWith('hands') ? workTime(minutes) : `${wholeNumber(minutes / 60)} Platzstunden`,
+      dash: '–',
+      notKnown: 'nicht bekannt',
+      pieces: (n) => wholeNumber(Math.ceil(n)),
+      each: (minutes) => (minutes < 10 && minutes > 0 ? `${fixedNumber(minutes, 1)} min` : workTime(minutes)),
+      atLeast: (text) => `mindestens ${text}`,
+      horizon: 'Bis zum Termin dieser Serie',
+      horizonHint: 'Zählt diese Serie und die, deren Termin davor liegt.',
+      dueOn: (batch, day) => `${batch}: ${day === null ? 'kein Termin' : dayWords(day)}`,
+
+      hands: 'Alle Hände zusammen',
+      handsAt: (stage) => `Hände bei ${stage}`,
+      placesOf: (stage) => `Plätze von ${stage}`,
+      ofBatch: (variant, batch) => `${variant} (${batch})`,
+
+      loads: 'Last gegen Vermögen',
+      loadsLead:
+        'Das am stärksten Belastete zuerst. Tippe eins an, um zu sehen, was dahintersteckt und was eine Stunde davon einbringt.',
+      loadsMeans:
+        'Gebraucht werden die Besuche, die die Stücke in Arbeit und die noch anzufangenden im Mittel machen, Wiederkommende mitgezählt, mal die Minuten, die ein Stück gebraucht hat. Hände haben die Stunden aller Leute bis zum Termin; jeder Schritt wird gegen alle gehalten, da jeder dort arbeiten kann. Spanner und Gestelle haben ihre Runden: Jede wird eingespannt, härtet aus und wird geleert, während jemand da ist. Eine Platzstunde ist eine Stunde eines Platzes, das Warten aufs Leeren und Füllen eingerechnet. Was jetzt aushärtet, zählt als eine Runde mehr; Plätze ohne Grenze halten nichts auf.',
+      noDue: 'Diese Serie hat keinen Termin, also gibt es nichts, wogegen die Arbeit zu halten wäre.',
+      toTargets: 'Ziele',
+      noHours: 'Niemandes Stunden sind angegeben, also gibt es nichts, wogegen die Arbeit zu halten wäre.',
+      toPeople: 'Stunden der Leute',
+      tooFar: 'Der Termin ist mehr als zehn Jahre entfernt.',
+      nothing: 'Dafür ist nichts mehr zu tun.',
+      most: (name, load, isTooMuch) =>
+        isTooMuch
+          ? `Der Engpass: ${name}, belastet mit ${load} von dem, was da ist.`
+          : `Am stärksten belastet: ${name}, mit ${load} von dem, was da ist.`,
+      mostAt: (stage, part) => `Von den Händen geht das meiste an ${stage} (${part}).`,
+      noTimeFirst: (name) => `${name}: Es gibt Arbeit, und keine Zeit mehr dafür.`,
+      fits: 'Alles Gewünschte passt hinein.',
+      fitsNot: 'Nicht alles Gewünschte passt hinein: mehr Stunden, weniger Stücke oder ein späterer Tag.',
+      fitsUnknown: 'Was noch keine Zeit hat, kommt obendrauf: siehe unten.',
+      resource: 'Was belastet ist',
+      wanted: 'Gebraucht',
+      available: 'Da ist',
+      load: 'Last',
+
+      behind: (name) => `Dahinter: ${name}`,
+      behindLead: 'Was jede Ausführung davon noch braucht.',
+      rounds: (n, rounds, places, fits, stage) =>
+        `${stage}: ${pieces(n)} sind ${rounds === 1 ? '1 Runde' : `${wholeNumber(rounds)} Runden`} zu ${wholeNumber(places)}; bis dahin könnten dort ${wholeNumber(fits)} aushärten, hätte der Schritt die Plätze für sich.`,
+      variant: 'Ausführung',
+      stage: 'Schritt',
+      visits: 'Stücke voraus',
+      one: 'Jedes braucht',
+      inAll: 'Im Ganzen',
+      all: 'Alle',
+
+      earnings: (name) => `Was eine Stunde einbringt: ${name}`,
+      earningsLead: 'Mit den Ausführungen, die vorn stehen, machst du am meisten daraus.',
+      earningsMeans:
+        'Von einem Stück, das herauskommt: der Preis, von erster und zweiter Wahl, wie sie gekommen sind; abzüglich Teile und Verbrauchsmaterial, auch von Stücken, die unterwegs verloren gehen, als würde nichts von ihnen gerettet. Arbeit wird nicht abgezogen, da ihre Stunden so oder so bezahlt sind. Zeit ist die aller Besuche, die ein Stück, das herauskommt, nötig macht. Die Reihenfolge stimmt für einen einzigen Engpass; die Mischung unten beachtet alle.',
+      price: 'Preis',
+      parts: 'Teile',
+      contribution: 'Bringt ein',
+      takes: 'Braucht davon',
+      perHour: 'Eine Stunde bringt',
+      needsNone: 'braucht nichts davon',
+
+      mix: 'Die beste Mischung',
+      mixLead: 'Wie viele von jeder Ausführung in einer Zeitspanne am meisten einbringen, in ganzen Stücken.',
+      mixMeans:
+        'Gefunden durch lineare Optimierung: Hände, Spanner und Gestelle sind Grenzen, und jedes Stück wird vom Anfang bis zum Ende gemacht. Vom Gewünschten zählen so viele, wie noch als erste Wahl verkauft werden können. Was schon in Arbeit ist, wird nicht abgezogen.',
+      time: 'Für',
+      times: { week: 'die nächsten 7 Tage', until: 'bis zum Termin', own: 'eigene Stunden' },
+      own: 'Stunden',
+      ownHint: 'Aller Hände zusammen. Spanner und Gestelle bekommen ihren Anteil einer üblichen Woche.',
+      badOwn: 'Ganze Stunden von 1 bis 10000.',
+      sells: 'Verkaufen kannst du',
+      sellsOf: { wanted: 'was gewünscht ist', any: 'beliebig viele' },
+      noMixTime:
+        'Nicht bekannt: Stunden der Leute oder ein Termin sind nicht angegeben. Eigene Stunden brauchen keins von beiden.',
+      noPlaces: 'Stunden der Leute sind nicht angegeben, also bleiben Spanner und Gestelle außer Acht.',
+      brings: (sum, n) => `${pieces(n)}, die ${sum} einbringen.`,
+      brings0:
+        'Keins: Nichts, was verkauft werden kann, bringt mehr ein, als es braucht, oder nichts ist gewünscht.',
+      firstsOf: 'Davon erste Wahl',
+      make: 'Machen',
+      leftOut: (names) => `Ausgelassen, da etwas davon nicht bekannt ist: ${names}.`,
+      notProven: (most) =>
+        `Die Suche endete früh: Dies ist das Beste, was sie fand, und keine bringt mehr als ${most} ein.`,
+      limits: 'Was die Mischung braucht',
+      used: 'Belegt',
+      left: 'Übrig',
+      worth: 'Eine Stunde mehr bringt',
+      mixProblems: {
+        'not-possible': 'Keine Mischung passt.',
+        'without-limit': 'Nichts begrenzt, wie viele gemacht werden: Sage, was verkauft werden kann.',
+        'not-found': 'Keine Mischung aus ganzen Stücken gefunden. Versuche eine kürzere Zeitspanne.',
+      },
+    },
+    copyAgeWords: {
+      outside: 'Sicherung außerhalb',
+      never: 'nie',
+      today: (clock) => `heute ${clock}`,
+      yesterday: (clock) => `gestern ${clock}`,
+      daysAgo: (days) => `vor ${wholeNumber(days)} Tagen`,
+    },
+  };
+};
