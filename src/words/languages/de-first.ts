@@ -17,11 +17,22 @@ type First =
   | 'columnWords'
   | 'compareWords'
   | 'constraintWords'
-  | 'copyAgeWords';
+  | 'copyAgeWords'
+  | 'costWords'
+  | 'countReasonWords'
+  | 'criterionWords'
+  | 'cureWords'
+  | 'curingWords'
+  | 'dayWords'
+  | 'dustLimits'
+  | 'dustWords'
+  | 'effectWords'
+  | 'eventSentences';
 
 /** The German texts of the names from bannerWords to partsSentences. */
 export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
-  const { about, dayWords, durationIn, fixedNumber, momentWords, money, share, wholeNumber } = tools;
+  const { about, dayWords, durationIn, fixedNumber, momentWords, money, roundNumber, share, wholeNumber } =
+    tools;
 
   const pieces = (n: number) => `${wholeNumber(n)} Stück`;
   const entries = (n: number) => (n === 1 ? '1 Eintrag' : `${wholeNumber(n)} Einträge`);
@@ -64,6 +75,16 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
 
   const loadPercent = (ratio: number) =>
     ratio === Number.POSITIVE_INFINITY ? 'mehr als da ist' : `${wholeNumber(100 * ratio)} %`;
+
+  /** Of a share that may be a loss. */
+  const percent = (value: number) => `${wholeNumber(100 * value).replace('-', '−')} %`;
+
+  /** After "seit", which asks for the dative. */
+  const sinceDuration = (ms: number) => duration(ms).replace('Tage', 'Tagen');
+
+  /** As whatRules has it. */
+  const whatRules =
+    'Örtliche Vorschriften, Sicherheitsdatenblätter und der Rat von Fachleuten mit Zulassung gehen vor.';
 
   const clockDoubts = {
     'before-build': 'das ist, bevor diese Version gemacht wurde',
@@ -125,8 +146,8 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
       checked: (n) => `${n === 1 ? '1 Eintrag wurde' : `${wholeNumber(n)} Einträge wurden`} geprüft.`,
       damaged: (n) =>
         n === 1
-          ? '1 Eintrag ist nicht, wie er geschrieben wurde: beiseitegelegt, nicht gezählt, nicht gelöscht. Die zweite Abschrift oder eine gesicherte Datei kann ihn berichtigen.'
-          : `${wholeNumber(n)} Einträge sind nicht, wie sie geschrieben wurden: beiseitegelegt, nicht gezählt, nicht gelöscht. Die zweite Abschrift oder eine gesicherte Datei kann sie berichtigen.`,
+          ? '1 Eintrag ist nicht, wie er geschrieben wurde: beiseitegelegt, nicht gezählt, nicht gelöscht. Die zweite Sicherung oder eine gesicherte Datei kann ihn berichtigen.'
+          : `${wholeNumber(n)} Einträge sind nicht, wie sie geschrieben wurden: beiseitegelegt, nicht gezählt, nicht gelöscht. Die zweite Sicherung oder eine gesicherte Datei kann sie berichtigen.`,
       gap: (station, from, to) =>
         from === to
           ? `Eintrag ${from} von ${station} fehlt.`
@@ -138,10 +159,10 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
       differing: 'Einige Zahlen auf den Seiten sind nicht das, was das Protokoll ergibt.',
       takeRebuilt: 'Zahlen des Protokolls nehmen',
       twin: {
-        all: 'Die zweite Abschrift auf diesem Tablet enthält dasselbe.',
-        tail: 'Die zweite Abschrift auf diesem Tablet enthält die neuesten Einträge; dieser Browser bewahrt keine Dateien auf.',
-        none: 'Dieser Browser bewahrt keine zweite Abschrift auf. Sichere oft Dateien.',
-        failed: 'Die zweite Abschrift ließ sich nicht lesen oder schreiben.',
+        all: 'Die zweite Sicherung auf diesem Tablet enthält dasselbe.',
+        tail: 'Die zweite Sicherung auf diesem Tablet enthält die neuesten Einträge; dieser Browser bewahrt keine Dateien auf.',
+        none: 'Dieser Browser bewahrt keine zweite Sicherung auf. Sichere oft Dateien.',
+        failed: 'Die zweite Sicherung ließ sich nicht lesen oder schreiben.',
       },
     },
     boxWords: {
@@ -617,6 +638,325 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
       today: (clock) => `heute ${clock}`,
       yesterday: (clock) => `gestern ${clock}`,
       daysAgo: (days) => `vor ${wholeNumber(days)} Tagen`,
+    },
+    costWords: {
+      batch: 'Serie',
+      money,
+      perGood: 'Kosten eines guten Stücks',
+      perGoodLead:
+        'Fertige erste und zweite Wahl tragen alles; was in Arbeit ist und darin steckt, bleibt außer Acht.',
+      perGoodMeans:
+        'Teile und Verbrauchsmaterial nach der Stückliste, zu dem, was dafür bezahlt wurde oder was die Einrichtung sagt. Arbeit ist ein Besuch bei jedem Schritt zu den Minuten, die ein Stück dort gebraucht hat, und jeder weitere Besuch von Zurückgegebenem, zum Stundensatz der Werkstatt. Ausschuss ist die Arbeit und sind die Teile, die mit Ausschussstücken verloren gingen. Abschlag ist, was zweite Wahl weniger einbringt als erste.',
+      variant: 'Ausführung',
+      parts: 'Teile',
+      labour: 'Arbeit',
+      consumables: 'Verbrauchsmaterial',
+      scrap: 'Getragener Ausschuss',
+      markdown: 'Abschlag zweite Wahl',
+      whole: 'Kosten',
+      price: 'Preis erster Wahl',
+      margin: 'Spanne',
+      verdict: 'Das ist',
+      notKnown: 'nicht bekannt',
+      atLeast: (minor) => `mindestens ${money(minor)} im Ganzen`,
+      noneGood: 'noch keins fertig',
+      dash: '–',
+      marginIs: percent,
+      verdicts: {
+        'below-cost': 'unter den Kosten',
+        'below-margin': 'unter der Spanne',
+        enough: 'genug',
+      },
+      leastPrice: 'Kleinster Preis dafür',
+      prices: 'Preise dagegengehalten',
+      wantedMargin: 'Gewünschte Spanne',
+      wantedMarginHint: 'Vom Preis, nicht von den Kosten.',
+      badMargin: 'Ganze Prozent von 0 bis 99.',
+
+      missing: 'Noch nicht bekannt',
+      missingLead: 'Dies ist anzugeben, bevor die Kosten bekannt sind, die darauf beruhen.',
+      missingCosts: (parts) => `Was eins kostet: ${parts}.`,
+      missingMinutes: (stages) =>
+        `Was ein Stück bei ${stages} braucht: Tippe dort Stück für Stück, dann wird es bekannt.`,
+      missingRate: 'Was eine Stunde Arbeit kostet.',
+      missingPrices: 'Ein Preis der ersten oder der zweiten Wahl.',
+      toParts: 'Kosten der Teile',
+      toRate: 'Stundensatz',
+      toVariants: 'Preise der Ausführungen',
+      rateNote: 'Der Stundensatz ist der der Werkstatt, wer auch gearbeitet hat.',
+
+      losses: 'Verlorenes Geld',
+      lossesLead: (whole) => `${money(whole)} im Ganzen, nach Schritt und Grund, das Teuerste zuerst.`,
+      lossesMeans:
+        'Ein Ausschussstück verlor seine Arbeit und seine Teile bis dahin, ohne das, was gerettet wurde; ein zurückgegebenes die Arbeit, die noch einmal getan wird; zweite Wahl das, was sie weniger einbringt. Ein Stück mit zwei Gründen steht unter beiden, sein Geld halbiert.',
+      noLosses: 'Nichts ging verloren.',
+      unknownLosses: (n) => `Dazu ${pieces(n)}, deren Geld nicht bekannt ist.`,
+      stage: 'Schritt',
+      reason: 'Grund',
+      noReason: 'keiner angegeben',
+      pieces: 'Stück',
+      lost: 'Verloren',
+
+      second: 'Ein Stück mit Makel: fertig machen oder Ausschuss?',
+      secondLead:
+        'Gegen das, was das Fertigmachen noch kostet und was Ausschuss jetzt retten würde. Was es bisher gekostet hat, ist so oder so ausgegeben.',
+      standsAt: 'Es steht bei',
+      saves: 'Ausschuss jetzt rettet',
+      savesHint: 'Was die Teile wert sind, die davon abgehen, ohne die Arbeit, sie zu retten.',
+      badSaves: 'Eine Summe ist eine Zahl wie 24 oder 24,50.',
+      answer: (verdict) => {
+        switch (verdict.kind) {
+          case 'no-chance':
+            return 'Es kann nicht mehr durchkommen.';
+          case 'not-known':
+            return 'Nicht bekannt: Sieh oben, was anzugeben ist.';
+          case 'known':
+            return `${verdict.gain >= 0 ? 'Fertig machen' : 'Ausschuss'}: Das Fertigmachen kostet noch ${money(Math.round(verdict.toCome))}, es kommt mit einer Wahrscheinlichkeit von ${percent(verdict.chance)} durch und lohnt sich ab einem Preis von ${money(verdict.breakEvenPrice)}.`;
+        }
+      },
+    },
+    countReasonWords: {
+      'first-count': 'Erste Zählung',
+      miscounted: 'Verzählt',
+      found: 'Gefunden',
+      lost: 'Verloren',
+      spoilt: 'Verdorben',
+    },
+    criterionWords: {
+      passes: 'Was gut ist',
+      passesHint:
+        'Für Prüfungen: dein eigener Maßstab, in wenigen Worten. Er steht auf dem Knopf der Prüfung.',
+      photos: 'Was gut ist, und was nicht',
+      photosHint: 'Wird bei der Prüfung gezeigt, damit alle gleich urteilen.',
+      good: 'Gut',
+      bad: 'Nicht gut',
+    },
+    cureWords: {
+      over: ({ code, pieces: n, stage }) => `Ausgehärtet: ${pieces(n)} aus Kasten ${code} bei ${stage}.`,
+      sign: (codes) => `Ausgehärtet: ${codes.join(', ')}`,
+      goThere: 'Dorthin',
+      putAway: 'Weglegen',
+    },
+    curingWords: {
+      short: {
+        minutes: (n) => `${n} min`,
+        hours: (n) => `${n} h`,
+        days: (n) => `${n} d`,
+      },
+      title: 'Was aushärtet',
+      lead: 'Was zuerst bereit ist, zuerst.',
+      back: 'Werkbank',
+      nothing: 'Nichts härtet aus',
+      nothingDetail: 'Spanne einen Kasten bei einem Schritt mit Haltezeit ein, und seine Zeit steht hier.',
+      noHolds: 'Kein Schritt hat Haltezeit',
+      noHoldsDetail:
+        'Leim und Anstrich härten bei Schritten der Art „härtet aus“. Sie stehen in Einrichtung, Schritte.',
+      ready: 'bereit',
+      readySince: (ms) => (ms < 60_000 ? 'gerade eben' : `seit ${sinceDuration(ms)}`),
+      mayComeOut: 'darf heraus',
+      readyAt: (time) => `bereit ${time}`,
+      behind: 'nach dem davor',
+      takeOut: (n) => `${wholeNumber(n)} heraus`,
+      takeOutOf: (n, code) => `${wholeNumber(n)} aus ${code} heraus`,
+      isEarly: (short) => `${duration(short)} zu früh. Das Datenblatt gilt.`,
+      places: ({ held, limit, free }) =>
+        limit === null
+          ? `${wholeNumber(held)} drin · ohne Grenze`
+          : `${wholeNumber(held)} von ${wholeNumber(limit)} · ${wholeNumber(free)} frei`,
+      waiting: (n) => `${pieces(n)} einzuspannen`,
+      load: 'Spannen',
+      mix: 'Mischen',
+      loadAt: (stage) => `Einspannen: ${stage}`,
+      mixFor: (stage) => `Mischen: ${stage}`,
+      calendar: 'Kalender',
+      calendarAfter:
+        'Eine neuere Datei erneuert die Einträge einer älteren. Was seither herauskam, bleibt im Kalender stehen: Lösche es dort.',
+      undo: 'Zurücknehmen',
+      nothingToUndo: 'noch nichts',
+
+      warmth: (tenths) => (tenths === null ? 'Wärme' : `${roundNumber(tenths / 10)} °C`),
+      warmthDetail: (tenths) => (tenths === null ? 'nicht gesagt' : 'hier drin'),
+      warmthTitle: 'Wie warm ist es?',
+      warmthField: 'Wo Leim und Anstrich härten',
+      warmthHint: 'Leer: nicht bekannt. Die Zeiten stehen dann, wie die Schritte sie haben.',
+      badWarmth: 'Eine Temperatur wie 18 oder 18,5.',
+      warmthRule:
+        'Eine Faustregel: die halbe Zeit je 10 °C mehr, die doppelte Zeit je 10 °C weniger. Das Datenblatt des Klebers gilt.',
+      warmthFor: 'Gilt für alles, was ab jetzt eingespannt wird. Was schon aushärtet, behält seine Zeit.',
+      warmthOf: (stage, time, least) => `${stage}: ${time}, mindestens ${least}`,
+      warmthNotRated: (stage, time) => `${stage}: ${time}, bei jeder Wärme`,
+    },
+    dayWords: {
+      title: 'Tag',
+      today: 'Heute',
+      before: 'Tag davor',
+      after: 'Tag danach',
+      toToday: 'Heute',
+      print: 'Drucken',
+      startsAt: (hour) => `Der Tag der Werkstatt beginnt um ${String(hour).padStart(2, '0')}:00.`,
+      averageOver: (days) =>
+        days === 0
+          ? 'Noch kein früherer Arbeitstag zum Vergleichen.'
+          : `Mittel ${days === 1 ? 'des einen früheren Arbeitstags' : `der ${wholeNumber(days)} früheren Arbeitstage`}.`,
+      sum: 'Der Tag in Zahlen',
+      measure: 'Was',
+      day: 'Dieser Tag',
+      dayBefore: 'Tag davor',
+      average: 'Mittel',
+      made: 'Angefangene Stücke',
+      firsts: 'Fertig, erste Wahl',
+      secondsFinished: 'Fertig, zweite Wahl',
+      seconds: 'Zur zweiten Wahl herabgestuft',
+      scrapped: 'Ausschuss',
+      minutes: 'Minuten an der Werkbank',
+      stages: 'Bei jedem Schritt getan',
+      stage: 'Schritt',
+      passed: 'Gut',
+      passedBefore: 'Tag davor',
+      passedAverage: 'Mittel',
+      stageMinutes: 'Minuten',
+      minutesBefore: 'Tag davor',
+      minutesAverage: 'Mittel',
+      nothingDone: 'An diesem Tag wurde nichts angetippt.',
+      flaws: 'Was schiefging, und warum',
+      noFlaws: 'Kein Fehler an diesem Tag.',
+      reason: 'Grund',
+      wood: 'Holz',
+      outcome: 'Was daraus wurde',
+      pieces: 'Stück',
+      samples: 'Geprüfte Lieferungen',
+      part: 'Teil',
+      accepted: 'Angenommen',
+      refused: 'Abgelehnt',
+      holds: 'Was aushärtet, und bis wann',
+      noHolds: 'Nichts ist in Spannern oder im Gestell.',
+      tray: 'Kasten',
+      ready: 'Bereit',
+      checks: 'Zahlen zum Nachzählen',
+      checksLead: 'Es wurde mehr abgetippt, als laut Protokoll da war. Zähle die Stücke und trage es ein.',
+      noChecks: 'Alle Zahlen stimmen.',
+      recount: 'Nachzählen',
+      checkDetail: (n, stage) => `${wholeNumber(n).replace('-', '−')} bei ${stage}`,
+      clockMark: (taps) =>
+        `${taps === 1 ? 'Ein Tipp' : `${wholeNumber(taps)} Tipps`} dieses Tages ${taps === 1 ? 'kam' : 'kamen'}, während die Uhr des Tablets zweifelhaft war: Der Tag kann falsch sein.`,
+      markedDays: 'Tipps, die vielleicht zu einem anderen Tag gehören',
+      markedDaysLead: 'Sie kamen, während die Uhr des Tablets zweifelhaft war, und zählen an diesen Tagen.',
+      number: (value) => wholeNumber(value),
+      mean: (value) => (value === null ? '–' : roundNumber(value)),
+    },
+    dustLimits: {
+      NIOSH_REL: {
+        name: 'USA, NIOSH: empfohlen, jeder Holzstaub',
+        value: 1,
+        source: 'OSHA, Seite über Holzstaub',
+      },
+      ACGIH_TLV_inhalable: {
+        name: 'USA, ACGIH: Schwellenwert, einatembar',
+        value: 1,
+        source: 'ACGIH, angeführt auf der Seite der OSHA über Holzstaub',
+      },
+      ACGIH_western_red_cedar: {
+        name: 'USA, ACGIH: Riesen-Lebensbaum (Western Red Cedar)',
+        value: 0.5,
+        source: 'ACGIH, angeführt auf der Seite der OSHA über Holzstaub',
+      },
+      OSHA_PEL_total_dust: {
+        name: 'USA, OSHA: gesetzlich, als lästiger Staub, gesamt',
+        value: 15,
+        source: 'OSHA, Seite über Holzstaub',
+      },
+      OSHA_PEL_respirable: {
+        name: 'USA, OSHA: gesetzlich, als lästiger Staub, alveolengängig',
+        value: 5,
+        source: 'OSHA, Seite über Holzstaub',
+      },
+      EU_hardwood_since: {
+        name: 'EU: Hartholz, einatembar, seit Januar 2023',
+        value: 2,
+        source: 'Richtlinie (EU) 2017/2398',
+      },
+      UK_hardwood: {
+        name: 'Vereinigtes Königreich: Hartholz',
+        value: 3,
+        source: 'HSE EH40/2005, 4. Ausgabe (2020)',
+      },
+      UK_softwood: {
+        name: 'Vereinigtes Königreich: Weichholz',
+        value: 5,
+        source: 'HSE EH40/2005, 4. Ausgabe (2020)',
+      },
+    },
+    dustWords: {
+      title: 'Minuten im Holzstaub',
+      leadAll: 'Arbeit bei Schritten, die Staub machen, nach Holz. Tipps von allen.',
+      leadOne: (name) => `Arbeit bei Schritten, die Staub machen, nach Holz. Tipps von ${name}.`,
+      wood: 'Holz',
+      day: 'Dieser Tag',
+      usual: 'Sonst bei dir',
+      usualOver: 'Tage',
+      all: 'Alle Hölzer',
+      minutes: (value) => wholeNumber(Math.round(value)),
+      noUsual: '–',
+      none: 'An diesem Tag wurde kein Staub gemacht.',
+      reading: 'Wird zusammengezählt …',
+      failed: 'Das Protokoll ließ sich dafür nicht lesen. Nichts ist verloren; sieh später wieder nach.',
+      notSaid: 'Noch kein Schritt sagt, dass er Staub macht. Gib es an in Einrichtung, Schritte.',
+      toStages: 'Einrichtung, Schritte',
+      means:
+        '„Sonst bei dir“ ist der mittlere deiner eigenen früheren Tage, an denen dieses Holz Staub machte: Die Hälfte war länger, die Hälfte kürzer.',
+      noDosimeter:
+        'Das ist kein Dosimeter. Es zählt Minuten zwischen Tipps; es weiß nichts davon, wie viel Staub da war, nichts von Absaugung oder Masken. Wenige Minuten sind kein Beweis für Sicherheit.',
+      limits: 'Veröffentlichte Grenzwerte am Arbeitsplatz, zur Kenntnis',
+      limitsLead:
+        'Milligramm Staub in einem Kubikmeter Luft, Mittel über eine Schicht von 8 Stunden. Ein Protokoll kann sie nicht messen.',
+      limit: 'Wer und was',
+      value: 'mg/m³',
+      source: 'Quelle',
+      rules: `${whatRules} Miss, oder lass messen, bevor du deiner Luft traust.`,
+    },
+    effectWords: {
+      sensitiser: 'kann allergisch machen',
+      irritant: 'reizt',
+      'pneumonitis/alveolitis (hypersensitivity pneumonia)': 'kann die Lunge entzünden',
+      'nasopharyngeal cancer': 'wird mit Krebs von Nase und Rachen in Verbindung gebracht',
+      'nausea, malaise': 'kann Übelkeit machen',
+      'nausea, malaise (listed under site)': 'kann Übelkeit machen',
+      'direct toxin': 'ist giftig',
+    },
+    eventSentences: {
+      trayMade: (code, n) => `Kasten ${code} angelegt mit ${pieces(n)}`,
+      traySplit: (n, code, into) => `${pieces(n)} aus ${code} abgeteilt nach ${into}`,
+      trayJoined: (code, into, n) => `${code} zu ${into} gelegt (${pieces(n)})`,
+      passed: (n, stage) => `${pieces(n)} gut bei ${stage}`,
+      flawed: (flaw, stage) => `${flaw} bei ${stage}`,
+      sentBackTo: (stage) => `zurückgegeben an ${stage}`,
+      saved: (parts) => `gerettet: ${parts}`,
+      loaded: (n, stage) => `${pieces(n)} eingespannt bei ${stage}`,
+      early: (stretch) => `${stretch} zu früh`,
+      warmth: (celsius) => `gerechnet für ${roundNumber(celsius)} °C`,
+      recounted: (code, stage) =>
+        stage === undefined ? `${code} nachgezählt` : `${code} nachgezählt bei ${stage}`,
+      rerouted: (n, from, to) => `${pieces(n)} von ${from} nach ${to} verlegt`,
+      moisture: (lot, value) => `${lot} gemessen: ${roundNumber(value)} %`,
+      raised: (n, code) => `${pieces(n)} aus ${code} zur ersten Wahl erhoben`,
+      gone: (reasons) => `weg: ${reasons}`,
+      photoAt: (stage, reasons) =>
+        reasons === '' ? `Foto aufgenommen bei ${stage}` : `Foto aufgenommen bei ${stage}: ${reasons}`,
+      photoOf: (variant) => `Foto von ${variant} aufgenommen`,
+      photoOfVerdict: {
+        good: (reason) => `Foto aufgenommen von dem, was gut ist: ${reason}`,
+        bad: (reason) => `Foto aufgenommen von dem, was nicht gut ist: ${reason}`,
+      },
+      photoLetGo: 'Ein Foto wurde losgelassen',
+      ofVariant: (n, variant, grade) => `${pieces(n)} ${variant} (${grade})`,
+      each: (price) => `je ${price}`,
+      workBegun: (stage) => `Arbeit begonnen bei ${stage}`,
+      pause: (stage) => `Pause bei ${stage}`,
+      putBack: (what) => `Gilt wieder: ${what}`,
+      takenBack: (what) => `Zurückgenommen: ${what}`,
+      changed: (name) => `${name} in der Einrichtung geändert`,
+      noted: (note) => `Notiert: ${note}`,
+      noteTakenAway: (note) => `Notiz weggenommen: ${note}`,
     },
   };
 };
