@@ -27,15 +27,40 @@ type First =
   | 'dustLimits'
   | 'dustWords'
   | 'effectWords'
-  | 'eventSentences';
+  | 'eventSentences'
+  | 'filesWords'
+  | 'flawsWords'
+  | 'flowWords'
+  | 'forecastWords'
+  | 'forgetsWords'
+  | 'gradeWords'
+  | 'gradesWords'
+  | 'grainWords'
+  | 'heapWords'
+  | 'historyWords'
+  | 'holdSetUpWords'
+  | 'keepPlanWords'
+  | 'keyWords'
+  | 'kindWords';
 
 /** The German texts of the names from bannerWords to partsSentences. */
 export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
-  const { about, dayWords, durationIn, fixedNumber, momentWords, money, roundNumber, share, wholeNumber } =
-    tools;
+  const {
+    about,
+    dayWords,
+    durationIn,
+    fixedNumber,
+    momentWords,
+    money,
+    roundNumber,
+    share,
+    shortDayWords,
+    wholeNumber,
+  } = tools;
 
   const pieces = (n: number) => `${wholeNumber(n)} Stück`;
   const entries = (n: number) => (n === 1 ? '1 Eintrag' : `${wholeNumber(n)} Einträge`);
+  const photos = (n: number) => (n === 1 ? '1 Foto' : `${wholeNumber(n)} Fotos`);
   const between = ([low, high]: readonly [low: number, high: number]) =>
     `${wholeNumber(100 * low)} bis ${about(high)}`;
 
@@ -185,7 +210,7 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
       tooSmallHelp: (codes) =>
         `Die Texte von ${codes} passen nicht ganz darauf, und eine Warnung wird nie gekürzt. Wähle ein größeres Etikett oder kürze die Texte.`,
       notCured: (count, codes) =>
-        `${pieces(count)} von ${codes} ${count === 1 ? 'ist' : 'sind'} nicht fertig: Leim oder Oberfläche ist vielleicht nicht ausgehärtet. Packe ein, was den letzten Schritt hinter sich hat.`,
+        `${pieces(count)} von ${codes} ${count === 1 ? 'ist' : 'sind'} nicht fertig: Leim oder Anstrich ist vielleicht nicht ausgehärtet. Packe ein, was den letzten Schritt hinter sich hat.`,
       noSheet: (codes) =>
         `Kein Blatt für ${codes}: So steht es bei der Ausführung, in Einrichtung, Ausführungen.`,
       nothing:
@@ -957,6 +982,581 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
       changed: (name) => `${name} in der Einrichtung geändert`,
       noted: (note) => `Notiert: ${note}`,
       noteTakenAway: (note) => `Notiz weggenommen: ${note}`,
+    },
+    filesWords: {
+      close: 'Schließen',
+      back: 'Zurück',
+      entries,
+
+      outsideTitle: 'Sicherung außerhalb dieses Tablets',
+      outsideLead:
+        'Ein Tablet kann verloren gehen, zerbrechen oder gelöscht werden. Eine Sicherung auf einem anderen Gerät bringt die ganze Werkstatt zurück.',
+      outsideNever: 'Noch keine Sicherung hat dieses Tablet verlassen.',
+      outsideLast: (when, n, way) => `Zuletzt: ${when}, ${entries(n)}, ${way}.`,
+      ways: {
+        folder: 'in den Ordner',
+        download: 'als Datei gesichert',
+        share: 'geteilt',
+        text: 'als Text kopiert',
+      },
+      nothingNew: 'Seither nichts Neues.',
+      newSince: (n) => `Seither ${entries(n)}.`,
+      saveFile: 'Sichern',
+      saveFileDetail: 'Alle Daten in einer Datei',
+      saveAllDetail: 'Alle Daten und Fotos',
+      withPhotos: 'Mit Fotos',
+      withoutPhotos: 'Ohne',
+      withoutPhotosDetail: 'Eine kleine Datei zum Senden',
+      moreFiles: (n) =>
+        n === 1
+          ? 'Die Fotos passten nicht in eine Datei: Noch eine gehört zu dieser Sicherung.'
+          : `Die Fotos passten nicht in eine Datei: Noch ${wholeNumber(n)} gehören zu dieser Sicherung.`,
+      saveNumber: (number, of) => `Datei ${wholeNumber(number)} von ${wholeNumber(of)}`,
+      photosIn: (n, bytes) => `${photos(n)}, ${fixedNumber(bytes / 1e6, 1)} MB`,
+      photosLeftOut: (n) =>
+        n === 1
+          ? '1 Foto ließ sich nicht lesen und ist nicht dabei.'
+          : `${wholeNumber(n)} Fotos ließen sich nicht lesen und sind nicht dabei.`,
+      shareFile: 'Sicherung teilen',
+      shareDetail: 'An Mail, Dateien oder ein Gerät',
+      preparing: 'Die Datei wird gemacht …',
+      ready: 'Die Datei ist bereit. Tippe noch einmal, um sie zu teilen.',
+      handedOver: (name) =>
+        `${name} wurde übergeben. Sieh einmal nach, ob sie da ist, wo du sie haben willst.`,
+      sharedNow: (name) => `${name} wurde geteilt.`,
+      notMade:
+        'Die Sicherung ließ sich nicht machen: Das gespeicherte Protokoll ließ sich nicht ganz lesen. Nichts wurde geändert.',
+      notShared: 'Die Datei ließ sich nicht teilen. Versuche es noch einmal, oder nimm sie als Text.',
+      asText: 'Als Text',
+      asTextSummary: 'Die Sicherung als Text nehmen',
+      asTextLead:
+        'Wo weder Sichern noch Teilen geht: Kopiere das alles in eine Mail oder eine Notiz an dich selbst.',
+      textLabel: 'Die Sicherung als Text',
+      copyText: 'Alles kopieren',
+      textCopied: 'Kopiert. Füge es irgendwo außerhalb dieses Tablets ein.',
+      textNotCopied: 'Der Browser hat es nicht kopiert. Markiere den Text und kopiere ihn von Hand.',
+      seal: 'Mit Passwort',
+      sealHint: 'Offen ist für die meisten sicherer: Ein vergessenes Passwort lässt sich nirgends erfragen.',
+      plain: 'Offene Datei',
+      sealed: 'Versiegelt',
+      passphrase: 'Passwort',
+      passphraseHint: 'Mindestens 8 Zeichen. Es wird nirgends aufbewahrt.',
+      passphraseAgain: 'Dasselbe noch einmal',
+      passphraseShort: 'Mindestens 8 Zeichen.',
+      passphraseDiffers: 'Die beiden sind verschieden.',
+      sealNow: 'Versiegeln',
+      sealing: 'Wird versiegelt und zur Probe wieder geöffnet …',
+      recoveryTitle: 'Schreibe diese zwölf Wörter auf',
+      recoveryLead:
+        'Sie öffnen diese eine Datei, wenn das Passwort vergessen ist. Sie werden jetzt gezeigt und nie wieder; jede versiegelte Sicherung hat ihre eigenen Wörter.',
+      wordsWritten: 'Ich habe sie aufgeschrieben',
+      wordsDetail: 'Dann wird die Datei übergeben',
+
+      folder: 'Ordner für Sicherungen',
+      folderLead:
+        'Wähle einmal einen Ordner, der auf ein anderes Gerät reicht. Von da an gehen Sicherungen von selbst dorthin.',
+      chooseFolder: 'Ordner wählen',
+      folderIs: (name) => `Sicherungen gehen von selbst in „${name}“.`,
+      folderAsks: (name) => `Der Browser will noch einmal dein Wort, bevor er in „${name}“ schreibt.`,
+      allowFolder: 'Erlauben',
+      writeFolder: 'Jetzt sichern',
+      otherFolder: 'Anderer Ordner',
+      forgetFolder: 'Nicht mehr nutzen',
+      folderWritten: 'Geschrieben, zurückgelesen und gezählt.',
+      folderFailed: 'In den Ordner ließ sich nicht schreiben. Ist er noch da?',
+      folderPlain: 'Sicherungen im Ordner sind offene Dateien ohne Fotos.',
+
+      keptTitle: 'Sicherungen auf diesem Tablet',
+      keptLead:
+        'Werden von selbst gemacht: beim Tageswechsel, nach 200 Einträgen und nach 24 Stunden. Ohne Fotos: Die liegen ohnehin auf diesem Tablet.',
+      keptNever: 'Noch keine Sicherung ist auf diesem Tablet.',
+      keptLast: (when, n) => `Zuletzt: ${when}, ${entries(n)}.`,
+      noShelf:
+        'Dieser Browser hat keinen Platz für Sicherungen auf dem Tablet. Umso nötiger ist eine außerhalb.',
+      guarded:
+        'Dem Protokoll fehlen Einträge, die eine ältere Sicherung hat. Die älteren Sicherungen bleiben, wie sie sind: Sieh hinein und füge hinzu, was fehlt.',
+      failed: (when) => `Der letzte Versuch (${when}) ergab keine Sicherung. Er wird von selbst wiederholt.`,
+      keepNow: 'Jetzt sichern',
+      keeping: 'Eine Sicherung wird gemacht …',
+      keepResults: {
+        kept: 'Gesichert, zurückgelesen und gezählt.',
+        guarded:
+          'Die älteren Sicherungen enthalten mehr als das Protokoll: Sie wurden gelassen, wie sie sind.',
+        failed: 'Die Sicherung ließ sich nicht machen. Was auf dem Bildschirm steht, ist noch da.',
+        busy: 'Ein anderes Fenster macht gerade eine Sicherung. Versuche es in einer halben Minute noch einmal.',
+        saving: 'Ein Tipp wird gerade gesichert. Versuche es gleich noch einmal.',
+        'no-shelf': 'Dieser Browser hat keinen Platz für Sicherungen auf dem Tablet.',
+      },
+      shelfList: 'Sicherungen, die hier sind',
+      shelfReading: 'Es wird nachgesehen, was hier ist …',
+      shelfEmpty: 'Noch keine.',
+      shelfUnread: 'Die Sicherungen ließen sich nicht auflisten.',
+      shelfKinds: { usual: '', 'before-restore': 'vor einem Zurückspielen' },
+      shelfDamaged: 'nicht lesbar',
+      lookInto: 'Hineinsehen',
+      inDemo:
+        'Die Probewerkstatt bewahrt keine Sicherungen auf, und ihr wird nichts hinzugefügt. Verlasse die Probe für deine eigene Werkstatt.',
+      openingDesk: 'Die Sicherungen werden gesucht …',
+      dayTitle: 'Sicherungen',
+      allCopies: 'Alle Sicherungen',
+
+      restore: 'Zurückspielen',
+      restoreTitle: 'Aus einer Sicherung zurückspielen',
+      restoreLead:
+        'Fügt hinzu, was eine Sicherung hat und die Werkstatt nicht. Nichts, was hier ist, wird geändert oder weggenommen.',
+      chooseFile: 'Datei wählen',
+      chooseFileDetail: 'Oder alle Dateien einer Sicherung zusammen. Zeigt erst, was sie hinzufügen würden',
+      pasteSummary: 'Eine Sicherung einfügen, die als Text genommen wurde',
+      pasteLabel: 'Der Text, mit erster und letzter Zeile',
+      pasteRead: 'Lesen',
+      pasteNothing:
+        'Dieser Text enthält keine Sicherung. Sie beginnt mit einer Zeile BEGIN TALLYWRIGHT COPY.',
+      pastedName: 'Eingefügter Text',
+      reading: (file) => `${file} wird gelesen …`,
+      readingHere: 'Nichts ändert sich, bevor du es sagst.',
+      fromTablet: 'Oder eine von diesem Tablet',
+
+      sealedTitle: 'Diese Sicherung ist versiegelt',
+      sealedLead: 'Ihr Passwort öffnet sie, oder die zwölf Wörter, die aufgeschrieben wurden.',
+      openBy: 'Öffnen mit',
+      byPassphrase: 'Passwort',
+      byWords: 'Zwölf Wörter',
+      wordsLabel: 'Die zwölf Wörter, in ihrer Reihenfolge',
+      wordsHint: 'Mit Leerzeichen dazwischen.',
+      wordsCount: (n) => `${n === 1 ? '1 Wort' : `${wholeNumber(n)} Wörter`} von 12.`,
+      openSealed: 'Öffnen',
+      wrongSecret: 'Das öffnet sie nicht. Nichts wurde geändert. Versuche es noch einmal.',
+
+      refusedTitle: 'Nichts wurde geändert.',
+      refusals: {
+        several:
+          'In diesen Dateien sind die Daten mehrerer Werkstätten. Wähle die Dateien einer Sicherung auf einmal.',
+        'not-a-backup': 'Diese Datei ist keine Sicherung einer Werkstatt.',
+        'too-big': 'Diese Datei ist zu groß für eine Sicherung einer Werkstatt.',
+        'unpacks-too-big':
+          'Entpackt ist diese Datei viel größer, als eine Werkstatt sein kann, also blieb sie unberührt.',
+        sealed: 'Diese Sicherung ist versiegelt.',
+        'newer-format':
+          'Diese Sicherung stammt aus einer neueren Version. Aktualisiere dieses Tablet und versuche es dann noch einmal.',
+        empty: 'In dieser Datei ist nichts.',
+        'cannot-read': 'Die Datei ließ sich nicht lesen. Ist sie noch da, wo sie war?',
+        'wrong-secret': 'Das Passwort oder die Wörter öffnen sie nicht.',
+        'not-sealed': 'Diese Sicherung ist nicht versiegelt.',
+        damaged: 'Diese versiegelte Sicherung ist beschädigt und lässt sich nicht öffnen.',
+      },
+      otherFile: 'Andere wählen',
+
+      offerTitle: 'Was in dieser Sicherung ist',
+      offerFile: 'Datei',
+      offerShop: 'Werkstatt',
+      offerMade: 'Gemacht',
+      offerNewest: 'Neuester Eintrag',
+      offerAdds: 'Käme hinzu',
+      offerHere: 'Schon hier',
+      offerUnreadable: 'Nicht lesbar',
+      offerPhotos: 'Fotos, die hinzukämen',
+      offerPhotosHere: 'Fotos, die schon hier sind',
+      offerPhotosDamaged: 'Beschädigte Fotos',
+      missingTitle: ({ missing, volumes }) =>
+        missing.length === 1
+          ? `Datei ${missing.join()} von ${wholeNumber(volumes)} dieser Sicherung wurde nicht gewählt`
+          : `Dateien ${missing.join(', ')} von ${wholeNumber(volumes)} dieser Sicherung wurden nicht gewählt`,
+      missingLead: (n) =>
+        `Darin ${n === 1 ? 'ist 1 Foto' : `sind ${wholeNumber(n)} Fotos`}. Was hier ist, kann jetzt hinzukommen und der Rest später, in beliebiger Reihenfolge.`,
+      unnamed: 'ohne Namen',
+      unknown: 'nicht bekannt',
+      offerStations: 'Tablets darin',
+      station: 'Tablet',
+      stationNew: 'Neu hier',
+      problems: 'Was sich nicht lesen ließ',
+      problem: (line, problems) => `Zeile ${wholeNumber(line)}: ${problems}`,
+      moreProblems: (n) => `und ${wholeNumber(n)} weitere`,
+      cutTitle: 'Diese Sicherung ist abgeschnitten oder hat Lücken',
+      changedTitle: 'Diese Sicherung wurde geändert, nachdem sie gemacht war',
+      damagedLead:
+        'Was darin heil ist, weist sich selbst aus und kann hinzukommen. Der Rest bleibt draußen; die Datei bleibt, wie sie ist.',
+      foreignTitle: 'Diese Sicherung hat nichts mit der Werkstatt auf diesem Tablet gemein',
+      foreignLead:
+        'Ist sie von einer anderen Werkstatt, würden Kästen und Zahlen beider vermischt, und kein Zurücknehmen trennt sie wieder.',
+      add: 'Hinzufügen',
+      addSound: 'Heiles hinzufügen',
+      addForeign: 'Trotzdem hinzufügen',
+      nothingToAdd: 'Alles davon ist schon hier.',
+      nothingSound: 'Nichts darin ist heil.',
+      leaveIt: 'Lassen',
+      copying: 'Erst eine Sicherung der Werkstatt, wie sie ist …',
+      adding: 'Wird hinzugefügt …',
+      noCopyTitle: 'Die Werkstatt, wie sie ist, ließ sich nicht sichern',
+      noCopyLead:
+        'Das Hinzufügen nimmt nichts weg, es geht also auch ohne. Erst eine Sicherung außerhalb dieses Tablets ist sicherer.',
+      goOn: 'Ohne weitermachen',
+      brokenOffTitle: 'Das Hinzufügen brach ab',
+      brokenOff: (n, all) =>
+        `${wholeNumber(n)} von ${all === 1 ? '1 Eintrag' : `${wholeNumber(all)} Einträgen`} sind drin und bleiben. Weitermachen fügt den Rest hinzu.`,
+      brokenOffUnknown: 'Was drin ist, bleibt. Weitermachen fügt den Rest hinzu, und nichts doppelt.',
+      addRest: 'Rest hinzufügen',
+
+      restoredTitle: (added, here) =>
+        added === 0
+          ? `Nichts kam hinzu: ${here === 1 ? 'Der Eintrag war' : `Alle ${entries(here)} waren`} schon hier.`
+          : `${wholeNumber(added)} hinzugefügt; ${wholeNumber(here)} ${here === 1 ? 'war' : 'waren'} schon hier.`,
+      restoredOnlyPhotos: 'In diesen Dateien waren Fotos und keine Einträge.',
+      restoredUnreadable: (n) =>
+        n === 1
+          ? '1 Eintrag der Sicherung ließ sich nicht lesen und blieb draußen.'
+          : `${entries(n)} der Sicherung ließen sich nicht lesen und blieben draußen.`,
+      restoredUnplaced: (n) =>
+        n === 1
+          ? '1 Eintrag wartet auf eine andere Sicherung: Er folgt auf Einträge, die diese nicht hat.'
+          : `${entries(n)} warten auf eine andere Sicherung: Sie folgen auf Einträge, die diese nicht hat.`,
+      understood: 'Gut',
+    },
+    flawsWords: {
+      pareto: 'Was am meisten schiefgeht',
+      paretoByPieces: 'Was am meisten schiefgeht, nach Stücken',
+      paretoByMinutes: 'Was am meisten schiefgeht, nach verlorenen Minuten',
+      by: 'Gezählt nach',
+      byPieces: 'Stücken',
+      byMinutes: 'Minuten',
+      paretoMeans: {
+        pieces:
+          'Der längste Balken ist der Grund, den die meisten fehlerhaften Stücke haben. Der laufende Anteil sagt, wie viel aller Fehler die Gründe bis zu diesem ausmachen: Die ersten zwei oder drei sind meist das meiste. Ein Stück mit zwei Gründen zählt unter beiden.',
+        minutes:
+          'Minuten, die in Stücken steckten, die Ausschuss wurden, und die, die zurückgegebene Stücke noch einmal kosten, nach der üblichen Zeit eines Stücks. Zweite Wahl und behobene Stücke verlieren Geld, keine Minuten.',
+      },
+      noFlaws: 'In dem, was du ansiehst, wurde kein Fehler angetippt.',
+      noMinutes: 'In dem, was du ansiehst, sind keine verlorenen Minuten bekannt.',
+      running: (upTo, isFirst) => `${about(upTo)} ${isFirst ? 'von allem' : 'mit denen darüber'}`,
+      flawed: pieces,
+      lost: workTime,
+      partly: (n) =>
+        `Die Zeit mancher Schritte ist noch nicht bekannt: ${pieces(n)} ${n === 1 ? 'kostet' : 'kosten'} mehr, als hier steht.`,
+      all: (n, minutes) => `${pieces(n)} fehlerhaft im Ganzen, ${workTime(minutes)} verloren.`,
+      behind: (reason) => `${reason}: was daraus wurde`,
+      outcome: 'Was daraus wurde',
+      pieces: 'Stück',
+      scrappedMinutes: 'Minuten im Ausschuss',
+      againMinutes: 'Minuten, die noch einmal anfallen',
+      heat: 'Wo es schiefgeht',
+      heatLead:
+        'Fehlerhafte Stücke von denen, die jeder Schritt beurteilt hat. Tippe ein Feld an, um seine Kästen zu sehen.',
+      heatPicture: 'Fehlerhafte Stücke von denen, die jeder Schritt beurteilt hat, Holz für Holz.',
+      heatMeans:
+        'Je voller der Balken und je dunkler das Feld, desto größer der Anteil fehlerhafter Stücke; ein Stück, das wiederkommt, wird wieder beurteilt. Kleine Zahlen schwanken: Ein Fehler bei zwei Stücken sieht schlimmer aus, als er ist.',
+      corner: 'Schritt',
+      cellOf: (flawed, judged) => `${wholeNumber(flawed)} von ${wholeNumber(judged)}`,
+      cell: (part) => share(part),
+      cellName: ({ wood, stage }, { flawed, judged }) =>
+        `${wood} bei ${stage}: ${share(flawed / judged)}, ${wholeNumber(flawed)} von ${wholeNumber(judged)} fehlerhaft`,
+      traysOf: (wood, stage) => `${wood} bei ${stage}: Kästen mit Fehlern`,
+      trayDetail: (flawed, judged, when) => `${wholeNumber(flawed)} von ${wholeNumber(judged)} · ${when}`,
+      further: (n) =>
+        n === 1 ? 'Noch ein Kasten hat dort Fehler.' : `Noch ${wholeNumber(n)} Kästen haben dort Fehler.`,
+      noTrays: 'Kein Stück dieses Holzes war bei diesem Schritt fehlerhaft.',
+    },
+    flowWords: {
+      cumulative: 'Fluss über die Tage',
+      cumulativeLead: 'Was am Ende jedes Tages bei jedem Schritt stand, über dem, was fertig war.',
+      cumulativeMeans:
+        'Ein Band ist so hoch wie das, was dort stand. Bänder gleicher Höhe: Was hereinkommt, geht hinaus. Ein Band, das nach rechts wächst: Stücke stauen sich vor diesem Schritt. Der Weg nach rechts von da, wo die oberste Linie eine Zahl erreicht, bis dahin, wo die fertigen sie erreichen, ist etwa die Zeit, die ein Stück braucht. Stücke zählen vom Ende ihres ersten Schritts an; Abläufe gelten, wie sie jetzt sind.',
+      cumulativePicture:
+        'Ein Band ist so hoch wie das, was am Ende des Tages bei diesem Schritt stand. Stücke zählen vom Ende ihres ersten Schritts an.',
+      burnUp: 'Fertig gegen gewünscht',
+      burnUpLead: 'Stücke, die ans Ende ihres Ablaufs gekommen sind, Tag für Tag.',
+      burnUpMeans:
+        'Die Stufen steigen bis zum Gewünschten oder nicht: Eine Lücke, die sich langsamer schließt, als die Tage bis zum Termin ablaufen, ist zu groß. Wie wahrscheinlich sie sich schließt, steht unter Plan, Vorhersage.',
+      day: 'Tag',
+      pieces: 'Stück',
+      finished: 'Fertig',
+      firsts: 'Als erste Wahl',
+      scrapped: 'Ausschuss',
+      wanted: 'Gewünscht',
+      due: 'Termin',
+      count: wholeNumber,
+      ofAllBatches: 'Wähle oben eine Serie, um zu sehen, wie viele gewünscht sind und wann.',
+      ofEverybody: 'Hier zählen die Stücke aller Hände, wer auch oben gewählt ist.',
+      none: 'An diesen Tagen wurde nichts beurteilt.',
+    },
+    forecastWords: {
+      batch: 'Serie',
+      together: (names) =>
+        `Zusammen gerechnet mit dem, was davor fällig ist: ${names}. Was später fällig ist, wartet.`,
+      goal: 'Was als gut zählt',
+      goals: { firsts: 'nur erste Wahl', finished: 'erste und zweite Wahl' },
+      counting: 'Rechnen mit',
+      countings: { starts: 'empfohlenem Anfangen', 'in-work': 'nur dem in Arbeit' },
+      startsAdded: (n) =>
+        `${pieces(n)} sind noch anzufangen, wie „Anfangen“ empfiehlt; hier fangen sie jetzt an.`,
+      noStarts: 'Mehr ist nicht anzufangen.',
+
+      working: (done, of) =>
+        `Der Plan wird ${wholeNumber(of)} Mal abgearbeitet, jedes Mal mit anderem Glück: ${wholeNumber(done)} fertig.`,
+      stop: 'Anhalten',
+      reckon: 'Rechnen',
+      stopped: 'Die Vorhersage wurde angehalten.',
+      stoppedOld: 'Die Vorhersage wurde angehalten: Was hier steht, ist von vorher.',
+      failed: 'Die Vorhersage ließ sich nicht ausrechnen',
+      failedHelp:
+        'Nichts ist verloren: Sie rechnet nur. Versuche es noch einmal; die anderen Seiten gehen wie immer.',
+      again: 'Noch einmal',
+
+      done: 'Wann alles fertig ist',
+      doneLead: 'Dann ist nichts mehr in Arbeit: Jedes Stück ist fertig oder Ausschuss.',
+      doneMeans:
+        'Der Plan wird viele Male abgearbeitet. Die Hälfte der Male ist er bis zum ersten Tag fertig, 85 von 100 Malen bis zum zweiten, 95 von 100 Malen bis zum dritten. Wahrscheinlichkeiten, Zeiten und Tempo werden jedes Mal neu aus dem gezogen, was die Tipps sagen, so breit, wie sie unsicher sind.',
+      dates: { at50: 'halbwegs sicher bis', at85: 'ziemlich sicher bis', at95: 'fast sicher bis' },
+      percent: { at50: '50 %', at85: '85 %', at95: '95 %' },
+      date: (day) => dayWords(day),
+      beyond: 'nicht in zwei Jahren',
+      enough: (day) => `Alles Gewünschte ist mit halber Wahrscheinlichkeit da bis ${dayWords(day)}.`,
+      enoughShare: (part, isBeyond) =>
+        `In ${about(part)} der Fälle bekommt jede Ausführung daraus ihre guten${isBeyond ? ' innerhalb von zwei Jahren' : ''}.`,
+      late: (days) =>
+        `Ziemlich sicher ist ${days === 1 ? '1 Tag' : `${wholeNumber(days)} Tage`} nach dem Termin.`,
+      spare: (days) =>
+        days === 0
+          ? 'Ziemlich sicher ist der Termin selbst.'
+          : `Ziemlich sicher ist ${days === 1 ? '1 Tag' : `${wholeNumber(days)} Tage`} vor dem Termin.`,
+      strip: 'Kalender der Tage',
+      weekdays: ['Mo', 'Di', 'Mi', 'Do', 'Fr', 'Sa', 'So'],
+      weekOf: (day) => shortDayWords(day).replace(/^\p{L}+\.?,? /u, ''),
+      marks: { today: 'heute', due: 'Termin', at50: '50 %', at85: '85 %', at95: '95 %' },
+
+      fan: 'Gute, die kommen',
+      fanLead: 'Alle Ausführungen zusammen. Je breiter der Fächer, desto weniger ist bekannt.',
+      fanMeans:
+        'An jedem Tag liegen neun von zehn Verläufen im Fächer; über der mittleren Linie liegt die Hälfte. Die gestrichelten Linien lassen 15 von 100 darunter und darüber.',
+      likely: 'neun von zehn Verläufen',
+      middle: 'die Hälfte hat mehr',
+      lower: '85 von 100 haben mehr',
+      higher: '15 von 100 haben mehr',
+      wanted: 'gewünscht',
+      goodAxis: 'Gute',
+      dayAxis: 'Tag',
+
+      promise: 'Sichere Zusage',
+      promiseLead: (chance) =>
+        `So viele gute gibt es bis dahin mit einer Wahrscheinlichkeit von mindestens ${chance} %.`,
+      promiseMeans:
+        'Was schon fertig ist, zählt mit. Jede Zusage gilt für sich: Dass alle zugleich halten, ist weniger wahrscheinlich, sage die Summe also eher nach der letzten Zeile zu. Stücke kommen kastenweise, die Wahrscheinlichkeit einer Zahl kann also ein gutes Stück höher sein als die gewünschte.',
+      until: 'Bis zum Ende von',
+      badDay: 'Wähle heute oder einen Tag der nächsten 12 Monate.',
+      asking: 'Dieser Tag wird gerechnet …',
+      variant: 'Ausführung',
+      wantedHead: 'Gewünscht',
+      ready: 'Fertig',
+      safe: 'Sichere Zusage',
+      chance: 'Wahrscheinlichkeit',
+      range: 'Neun von zehn Mal',
+      half: 'Halbwegs sicher',
+      all: 'Alle zusammen',
+      between: (low, high) => `${wholeNumber(low)} bis ${wholeNumber(high)}`,
+      share: about,
+
+      behind: 'Worauf das beruht',
+      behindLead: 'Stunden, Plätze, Zeiten, Wahrscheinlichkeiten und Tempo, wie die Werkstatt sie jetzt hat.',
+      hoursLine: (people, minutes) =>
+        `${people === 1 ? '1 Person arbeitet' : `${wholeNumber(people)} Leute arbeiten`} ${workTime(minutes)} in den nächsten 7 Tagen, ohne Pausen und freie Tage.`,
+      unsaid: (names) => `Nicht gezählt, da ihre Stunden nicht angegeben sind: ${names}.`,
+      pace: (factor, isPrior) =>
+        isPrior
+          ? `Eine Minute gezählter Arbeit braucht ${fixedNumber(factor, 2)} Minuten der Stunden. Das ist geraten: Zu wenige Tage sind vorbei.`
+          : `Eine Minute gezählter Arbeit braucht ${fixedNumber(factor, 2)} Minuten der Stunden, wie an den vergangenen Tagen.`,
+      times: (of) => `${wholeNumber(of)} Mal abgearbeitet.`,
+      places: 'Plätze',
+      resource: 'Spanner oder Gestell',
+      capacity: 'Stücke auf einmal',
+      noLimit: 'ohne Grenze',
+      cures: 'Härtet aus',
+      stages: 'Zeiten und Wahrscheinlichkeiten',
+      stage: 'Schritt',
+      minutesEach: 'Minuten je Stück',
+      lost: 'Verloren',
+      back: 'Zurückgegeben',
+      timed: 'Stücke mit Zeit',
+      tried: 'Stücke beurteilt',
+      guess: 'geraten',
+      minutes: roundNumber,
+      chanceShown: share,
+      cureTime: (minutes) => duration(60_000 * minutes),
+      toTimes: 'Zeiten',
+      toChances: 'Wahrscheinlichkeiten',
+      rule: 'Was zuerst fällig ist, geht zuerst; davon, was seinem Ende am nächsten ist; ein Kasten bleibt in einem Paar Hände. Freie Tage über die der Einrichtung hinaus, Maschinen, die ausfallen, und fehlende Teile sind nicht darin.',
+      allGuess:
+        'Ohne Vorgeschichte eines Schritts sind seine Wahrscheinlichkeit und Zeit geraten: Sie lehnen sich an die anderen Schritte an und machen die Tage unsicher.',
+
+      cannot: {
+        'no-history': {
+          title: 'Noch ist keine Zeit je Stück bekannt',
+          help: 'Nichts sagt, wie lange ein Stück dauert. Tippe bei einem beliebigen Schritt eine Weile Stück für Stück: Eine Handvoll Stücke genügt für den Anfang.',
+          act: 'Zur Werkbank',
+        },
+        nothing: {
+          title: 'Nichts ist in Arbeit',
+          help: 'Es gibt kein Stück zum Vorhersagen: Lege Kästen an oder rechne mit dem empfohlenen Anfangen.',
+          act: 'Kästen anlegen',
+        },
+        'no-hands': {
+          title: 'Niemandes Stunden sind angegeben',
+          help: 'Ein Tag braucht Stunden. Gib in der Einrichtung an, wann die Leute arbeiten.',
+          act: 'Stunden der Leute',
+        },
+        'capacity-zero': {
+          title: 'Spanner oder ein Gestell haben keinen Platz',
+          help: 'Stücke brauchen einen Platz, den es nicht gibt. Gib in der Einrichtung an, wie viele hineinpassen.',
+          act: 'Spanner und Gestelle',
+        },
+        'never-done': {
+          title: 'Das kommt nie zu einem Ende',
+          help: 'In den nächsten zwei Jahren brachte kein einziger Versuch alle Stücke durch. Die Stunden sind zu wenige für das, was in Arbeit ist, oder Stücke werden ewig zurückgegeben.',
+          act: 'Stunden der Leute',
+        },
+      },
+      past: 'Der Termin ist vorbei',
+      pastHelp: 'Die Tage unten sind das, was es trotzdem braucht; gib unter Ziele einen anderen Termin an.',
+      toTargets: 'Ziele',
+      unplanned: (names) => `Ausgelassen, da ihr Holz oder Ablauf nicht bekannt ist: ${names}.`,
+      tooMany: (names, most) =>
+        `Mehr als ${wholeNumber(most)} sind gewünscht, also wird nicht gerechnet, was anzufangen ist: ${names}. Nur was in Arbeit ist, zählt.`,
+      note: (note, { stage, variant }) => {
+        switch (note.kind) {
+          case 'stage-without-time':
+            return `${stage}: Noch niemand hat hier die Zeit eines Stücks genommen, sie ist also geraten.`;
+          case 'pieces-below-zero':
+            return `${stage}, ${variant}: Die Zahl ist unter null und bleibt außer Acht. Hier ist nachzuzählen.`;
+          case 'not-on-route':
+            return `${stage}, ${variant}: ${pieces(note.pieces)} ${note.pieces === 1 ? 'bleibt' : 'bleiben'} außer Acht, da der Ablauf diesen Schritt nicht mehr hat.`;
+        }
+      },
+    },
+    forgetsWords: {
+      title: 'Dieses Fenster vergisst',
+      all: 'Der Browser bewahrt hier keine Daten auf: Alles ist weg, wenn dieses Fenster geschlossen wird. Öffne Tallywright in einem gewöhnlichen Fenster, oder sichere eine Datei, bevor du es schließt.',
+      perhaps:
+        'Der Browser bewahrt nicht einmal Einstellungen auf, wie es ein privates Fenster tut: Was du antippst, kann weg sein, wenn es geschlossen wird. Nimm für eine eigene Werkstatt ein gewöhnliches Fenster.',
+    },
+    gradeWords: { first: 'Erste Wahl', second: 'Zweite Wahl' },
+    gradesWords: { first: 'erste Wahl', second: 'zweite Wahl' },
+    grainWords: {
+      straight: 'Gerade',
+      'ray-fleck': 'Spiegel',
+      'ring-porous': 'Ringporig',
+      cathedral: 'Fladern',
+      burl: 'Maser',
+      curl: 'Riegel',
+      spalt: 'Pilzlinien',
+      stripe: 'Streifen',
+      interlocked: 'Wechseldrehwuchs',
+      'pore-dots': 'Zerstreute Poren',
+    },
+    heapWords: { shelf: 'Im Regal', 'to-clean': 'Zu säubern' },
+    historyWords: {
+      title: 'Was damit geschah',
+      takeBack: 'Zurücknehmen',
+      putBack: 'Wieder gelten lassen',
+      takenBack: 'zurückgenommen',
+      station: (letter) => `Tablet ${letter}`,
+    },
+    holdSetUpWords: {
+      resources: 'Spanner und Gestelle',
+      resourcesLead:
+        'Was Stücke hält, während Leim oder Anstrich aushärtet. Mehrere Schritte können sich eins teilen.',
+      addResource: 'Spanner oder Gestell dazu',
+      editResource: 'Spanner oder ein Gestell',
+      places: 'Plätze',
+      placesOf: (n) => (n === 1 ? '1 Platz' : `${wholeNumber(n)} Plätze`),
+      noLimit: 'ohne Grenze',
+      usedBy: (stages) => `Gebraucht von ${stages}.`,
+      inUse: (stages) => `${stages} braucht es noch: Wähle dort erst etwas anderes.`,
+
+      held: 'Gehalten von',
+      ownPlaces: 'Eigene Plätze',
+      least: 'Darf heraus nach',
+      leastHint:
+        'Stunden. Bei früherem Herausnehmen wirst du einmal gefragt. Leer: nach der ganzen Zeit zum Aushärten.',
+      badLeast: 'Höchstens die Zeit zum Aushärten, in Stunden wie 4 oder 0,5.',
+      ratedAt: 'Zeiten angegeben für',
+      ratedAtHint:
+        'Die Temperatur auf dem Datenblatt. Ist es kälter, werden sie länger gezeigt: eine Faustregel.',
+      badRatedAt: 'Eine Temperatur wie 20 oder 22,5.',
+      celsius: '°C',
+      quicker: 'In wärmerer Werkstatt',
+      quickerHint: 'Etwa die halbe Zeit je 10 °C mehr. Nur wenn das Datenblatt es sagt.',
+      quickerNo: 'Nie kürzer',
+      quickerYes: 'Kürzer: Datenblatt geprüft',
+
+      mix: 'Zu mischen',
+      mixes: { none: 'Nichts', adhesive: 'Kleber', finish: 'Anstrich' },
+      gramsEach: 'Kleber für ein Stück',
+      grams: 'g',
+      ratio: 'Harz : Härter, wie auf dem Datenblatt',
+      resin: 'Harz',
+      hardener: 'Härter',
+      by: 'Das Verhältnis gilt nach',
+      byWhat: { weight: 'Gewicht', volume: 'Volumen' },
+      densities: 'Dichte, damit es gewogen werden kann',
+      density: 'g/ml',
+      badDensities: 'Beide Dichten oder keine, wie 1,15.',
+      waste: 'Bleibt im Becher',
+      wasteHint: 'Vom Gemischten: Becher, Stab und Pinsel.',
+      percent: '%',
+      pot: 'Topfzeit',
+      min: 'min',
+      secondsEach: 'Auftragen je Stück',
+      secondsEachHint: 'Leer: was aus deinen Tipps gelernt wurde.',
+      seconds: 's',
+      mlEach: 'Ein Anstrich je Stück',
+      ml: 'ml',
+      recoatFrom: 'Nächster Anstrich ab',
+      recoatUntil: 'Nächster Anstrich bis',
+      h: 'h',
+      badRecoat: 'Stunden wie 4 oder 24; die zweite mehr als die erste.',
+      badAmount: 'Eine Zahl wie 1,5, mit höchstens zwei Stellen nach dem Komma.',
+      badWaste: 'Ganze Prozent, höchstens 90.',
+      badPot: 'Ganze Minuten, höchstens 1440.',
+      badSeconds: 'Ganze Sekunden.',
+    },
+    keepPlanWords: {
+      title: 'Der Plan dieser Serie',
+      lead: 'Bewahre auf, was jetzt zu erwarten ist, und der Rückblick hält es gegen das, was daraus wurde.',
+      means:
+        'Alle Stücke der Serie sind darin, mit dem, was schon fertig oder Ausschuss ist. Erste Wahl, zweite Wahl, Stunden und Geld sind die im Mittel, der Tag ist der ziemlich sichere (85 %). Stunden sind die der Arbeit an den Stücken, ohne das, was in keins geht. Bewahre ihn auf, wenn die Serie beginnt; neu aufbewahrt, tritt der neue Plan an die Stelle des alten.',
+      sentence: ({ started, firsts, seconds, minutes, cost, done }) =>
+        [
+          `${pieces(started)} angefangen, ${wholeNumber(firsts)} erste Wahl und ${wholeNumber(seconds)} zweite Wahl`,
+          `${workTime(minutes)} Arbeit`,
+          cost === null ? 'Kosten nicht bekannt' : `${money(cost)} Kosten`,
+          done === null ? 'kein Tag in zwei Jahren' : `fertig bis ${dayWords(done)}`,
+        ].join(' · '),
+      kept: (day, sentence) => `Aufbewahrt am ${dayWords(day)}: ${sentence}.`,
+      keep: 'Als Plan aufbewahren',
+      keepInstead: 'Stattdessen aufbewahren',
+    },
+    keyWords: { space: 'Leer' },
+    kindWords: {
+      'tray-made': 'Kasten angelegt',
+      'tray-split': 'Kasten geteilt',
+      'tray-joined': 'Kasten zusammengelegt',
+      passed: 'Gut',
+      flawed: 'Fehler',
+      'hold-begun': 'Eingespannt',
+      recounted: 'Nachgezählt',
+      rerouted: 'Durch geänderten Ablauf verlegt',
+      'parts-received': 'Teile erhalten',
+      'parts-counted': 'Teile gezählt',
+      'parts-cleaned': 'Teile gesäubert',
+      'parts-sampled': 'Lieferung geprüft',
+      'moisture-read': 'Holzfeuchte gemessen',
+      'piece-photographed': 'Foto eines Stücks',
+      raised: 'Zur ersten Wahl erhoben',
+      'photo-taken': 'Foto aufgenommen',
+      'photo-let-go': 'Foto losgelassen',
+      'shelf-moved': 'Im Regal bewegt',
+      'spell-begun': 'Arbeit begonnen',
+      'spell-ended': 'Arbeit beendet',
+      voided: 'Zurückgenommen',
+      'put-back': 'Gilt wieder',
+      'set-up': 'Einrichtung geändert',
     },
   };
 };
