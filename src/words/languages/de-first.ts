@@ -41,7 +41,22 @@ type First =
   | 'holdSetUpWords'
   | 'keepPlanWords'
   | 'keyWords'
-  | 'kindWords';
+  | 'kindWords'
+  | 'labelWords'
+  | 'labelledWords'
+  | 'letterWords'
+  | 'listingFileNames'
+  | 'listingWords'
+  | 'lockWords'
+  | 'mixWords'
+  | 'moistureWords'
+  | 'notSavedWords'
+  | 'notifyWords'
+  | 'numberProblemWords'
+  | 'oneOfGrade'
+  | 'outcomeInSentence'
+  | 'outcomeWords'
+  | 'partsSentences';
 
 /** The German texts of the names from bannerWords to partsSentences. */
 export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
@@ -110,6 +125,13 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
   /** As whatRules has it. */
   const whatRules =
     'Örtliche Vorschriften, Sicherheitsdatenblätter und der Rat von Fachleuten mit Zulassung gehen vor.';
+
+  const grams = (n: number) => `${fixedNumber(n, 1)} g`;
+  /** One decimal always: 8.0 is not the same reading as 8. */
+  const tenth = (value: number) => fixedNumber(value, 1);
+  const mm = (hundredths: number) => `${roundNumber(hundredths / 100)} mm`;
+  const hundredthsOf = (value: number) =>
+    value < 1 ? 'weniger als 1/100 mm' : `etwa ${Math.round(value)}/100 mm`;
 
   const clockDoubts = {
     'before-build': 'das ist, bevor diese Version gemacht wurde',
@@ -1557,6 +1579,417 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
       voided: 'Zurückgenommen',
       'put-back': 'Gilt wieder',
       'set-up': 'Einrichtung geändert',
+    },
+    labelWords: {
+      sizes: 'Etiketten',
+      sizesLead:
+        'Größen von Etiketten und wie sie auf einem Bogen liegen. Miss deine nach: Im Handel sehen sich viele ähnlich.',
+      addSize: 'Größe dazu',
+      editSize: 'Eine Etikettengröße',
+      on: 'Worauf sie kommen',
+      onSheet: 'Ein Bogen',
+      onSheetDetail: 'viele auf einer Seite',
+      onRoll: 'Eine Rolle',
+      onRollDetail: 'eins nach dem anderen',
+      width: 'Breite eines Etiketts',
+      height: 'Höhe eines Etiketts',
+      sheetWidth: 'Breite des Bogens',
+      sheetHeight: 'Höhe des Bogens',
+      columns: 'Etiketten nebeneinander',
+      rows: 'Etiketten untereinander',
+      left: 'Vom linken Rand bis zum ersten Etikett',
+      top: 'Vom oberen Rand bis zum ersten Etikett',
+      acrossStep: 'Von einem Etikett zum nächsten, quer',
+      acrossStepHint: 'Von linker Kante zu linker Kante: Der Abstand gehört dazu.',
+      downStep: 'Von einem Etikett zum nächsten, nach unten',
+      mm: 'mm',
+      badLength: (least, most) =>
+        `Eine Länge in mm von ${roundNumber(least)} bis ${roundNumber(most)}, wie 38,1.`,
+
+      title: 'Etiketten, Karten und Blätter',
+      back: 'Zurück',
+      labels: 'Etiketten',
+      cards: 'Laufkarten',
+      what: 'Was drucken',
+      whatLabels: 'an die Kästen',
+      whatCards: 'zum Abstreichen mit Bleistift',
+      which: 'Welche Kästen',
+      chosen: (n) => `${wholeNumber(n)} gewählt`,
+      all: 'Alle in Arbeit',
+      newest: 'Heute neu',
+      none: 'Keine',
+      noTrays: 'Noch keine Kästen',
+      noTraysHelp: 'Lege erst einen Kasten an: Sein Etikett trägt seinen Code.',
+      done: (n) => `Fertige und leere Kästen (${wholeNumber(n)})`,
+      size: 'Etikettengröße',
+      paper: 'Papier',
+      a4: 'A4',
+      letter: 'US Letter',
+      firstFree: 'Erstes freies Etikett auf dem Bogen',
+      firstFreeHint: (n) =>
+        `1 ist oben links, gezählt entlang der Reihen; ein voller Bogen hat ${wholeNumber(n)}. Lege einen angefangenen Bogen zuerst ein.`,
+      print: 'Drucken',
+      chooseTrays: 'Kasten wählen',
+      whichFree: 'Freies angeben',
+      pages: (n) => (n === 1 ? '1 Seite' : `${wholeNumber(n)} Seiten`),
+      page: (page, of) => `Seite ${wholeNumber(page)} von ${wholeNumber(of)}`,
+      preview: 'So wird gedruckt',
+      before: 'Seite davor',
+      after: 'Seite danach',
+      atFullSize: 'Drucke mit 100 %, ohne Anpassen an die Seite. Miss das erste Etikett am Bogen nach.',
+      noSign: 'Diese Werkstatt hat noch keine Kennung',
+      noSignHelp:
+        'Das Zeichen auf einem Etikett sagt, von welcher Werkstatt es ist. Sichere die Werkstatt einmal in der Einrichtung: Das gibt ihr eine Kennung.',
+      toShop: 'Zur Einrichtung',
+      setUpSizes: 'Größen ändern',
+      label: (code) => `Etikett von Kasten ${code}`,
+      fewer: 'Weniger',
+      more: 'Mehr',
+
+      onLabel: (n) => (n < 0 ? 'nachzählen' : n === 0 ? 'keine Stücke' : pieces(n)),
+      hereNow: 'Hier',
+      stage: 'Schritt',
+      passed: 'Gut: ein Strich für jedes',
+      passedCount: 'Summe',
+      flawed: 'Fehler: Anzahl und was daraus wurde',
+      otherFlaw: 'anderer:',
+      cardMeans:
+        'B hier behoben, Z zurückgegeben (und wohin), W zweite Wahl, A Ausschuss (AT: Teile gerettet).',
+      printedAt: (moment) => `Die Zahlen unter „Hier“ sind von ${moment}.`,
+      caution: 'Warnung',
+      batch: 'Serie',
+      route: 'Laufkarte',
+
+      printLabel: 'Etikett',
+      printCard: 'Laufkarte',
+      enterCard: 'Karte eintragen',
+      printLabels: 'Etiketten drucken',
+
+      readable: 'Der Code ist aus 2 m lesbar.',
+      tooSmall: (capitals) =>
+        `Zu klein, um den Code aus 2 m zu lesen: ${roundNumber(capitals)} mm Großbuchstaben, ${roundNumber(11.6)} wären nötig.`,
+      tooFaint: (module) =>
+        `Das Zeichen hat Quadrate von ${fixedNumber(module, 2)} mm: Manche Kameras lesen das nicht.`,
+      sheetRules: 'Das Sicherheitsdatenblatt gilt.',
+    },
+    labelledWords: (labelled) => {
+      switch (labelled.kind) {
+        case 'not-here':
+          return `${labelled.code} ist ein Etikett dieser Werkstatt, aber sein Kasten ist nicht im Protokoll.`;
+        case 'other-shop':
+          return `${labelled.code} ist ein Etikett einer anderen Werkstatt.`;
+        case 'damaged':
+          return 'Dieses Etikett ist beschädigt: Sein Code geht nicht auf. Tippe den Code ein, oder drucke das Etikett neu.';
+        case 'foreign':
+          return 'Das ist kein Etikett eines Kastens.';
+      }
+    },
+    letterWords: {
+      changed: ({ to }) => `Die Codes neuer Kästen beginnen hier ab jetzt mit ${to}.`,
+      why: ({ from, owner }) =>
+        `Zwei Tablets der Werkstatt hatten den Buchstaben ${from}; ${owner} hatte ihn zuerst. Kästen, die ihre Codes haben, behalten sie.`,
+      putAway: 'Weglegen',
+    },
+    listingFileNames: {
+      table: (day) => `tallywright-listing-${day}.csv`,
+      zip: (day) => `tallywright-listing-${day}.zip`,
+      inside: 'listing.csv',
+    },
+    listingWords: {
+      title: 'Zum Verkauf anbieten',
+      lead: 'Wähle, was angeboten werden soll, und nimm dann das Angebotsblatt mit den Fotos dahin, wo du verkaufst.',
+      toList: 'Was anbieten',
+      toListLead: 'Was im Regal steht und noch nicht angeboten ist.',
+      nothingToList: 'Nichts im Regal wartet darauf, angeboten zu werden.',
+      all: 'Alle',
+      none: 'Keine',
+      choose: (line) => `${line} anbieten`,
+      kind: (variant, grade) => `${variant}, ${grade}`,
+      onShelf: (n) => `${wholeNumber(n)} im Regal`,
+      howMany: 'Stück',
+      fewer: 'Weniger',
+      more: 'Mehr',
+      list: (n) => `${pieces(n)} anbieten`,
+      chooseSome: 'Stücke wählen',
+
+      sheet: 'Angebotsblatt',
+      which: 'Welche Stücke?',
+      last: 'Zuletzt angeboten',
+      lastDetail: 'auf einmal, auf diesem Tablet',
+      now: 'Alles Angebotene',
+      nowDetail: 'und noch nicht verkauft',
+      count: pieces,
+      emptyLast: 'Auf diesem Tablet wurde in letzter Zeit nichts angeboten.',
+      emptyNow: 'Zurzeit ist nichts angeboten.',
+      columns: 'Was es von ihnen sagt',
+      columnsLead: 'In dieser Reihenfolge, von links. Bleibt auf diesem Tablet.',
+      addColumn: (column) => `${column} dazu`,
+      lastColumn: 'Eine muss bleiben.',
+      saveTable: 'Tabelle sichern',
+      saveZip: 'Mit Fotos sichern',
+      zipDetail: (n) => (n === 0 ? 'kein Foto ist hier' : photos(n)),
+      looking: 'Die Fotos werden gesucht …',
+      packing: 'Wird gepackt …',
+      saved: (file) => `Gesichert: ${file}`,
+      shared: (file) => `Übergeben: ${file}`,
+      tapAgain: 'Bereit: noch einmal tippen.',
+      failed: 'Die Fotos ließen sich nicht lesen. Versuche es noch einmal.',
+      photosFailed: 'Die Einträge der Fotos ließen sich nicht lesen, also hat das Blatt keine.',
+      missingTitle: (n) =>
+        n === 1
+          ? '1 Foto ist nicht auf diesem Tablet'
+          : `${wholeNumber(n)} Fotos sind nicht auf diesem Tablet`,
+      missing:
+        'Sie sind auf einem anderen Tablet oder wurden losgelassen. Das Blatt und seine Dateien sind ohne sie:',
+      missingOf: (variant, n) => `${variant}: ${photos(n)}`,
+      pictureless: 'Ohne Foto:',
+      toFiles: 'Fotos aufnehmen',
+      most: (n) =>
+        `Mit dem Blatt gehen höchstens ${wholeNumber(n)} Fotos jeder Ausführung, ihre eigenen zuerst.`,
+
+      print: 'Drucken',
+      printLead: 'Das Drucken des Browsers sichert es auch als PDF, das sich weitergeben lässt.',
+      printed: (moment) => `Stand ${moment}.`,
+      nothingToPrint: 'Nichts angeboten',
+      preview: 'So wird gedruckt',
+    },
+    lockWords: {
+      title: 'Gesperrt',
+      lead: 'Die Werkbank ist für alle offen. Der Rest der Werkstatt öffnet sich mit der PIN.',
+      pinIn: (seconds) => (seconds > 0 ? `PIN, in ${seconds} s` : 'PIN'),
+      open: 'Öffnen',
+      erase: 'Löschen',
+      checking: 'Wird geprüft …',
+      wrong: 'Falsche PIN.',
+      wrongWait: (seconds) => `Falsche PIN. Warte ${seconds} s.`,
+      left: (seconds) => `${seconds} s`,
+      forgotten: 'PIN vergessen? Tippe die Rettungsnummer mit 12 Ziffern ein. Sie nimmt auch die Sperre weg.',
+      cannot:
+        'Die PIN lässt sich hier nicht prüfen. Öffne Tallywright über https oder auf dem Tablet selbst.',
+
+      panel: 'Sperre der Werkbank',
+      panelLead: 'Lässt Besucher nur tippen: Solange gesperrt ist, öffnet sich ohne PIN nur die Werkbank.',
+      isNot:
+        'Sie schützt nicht vor jemandem, der Browser kennt: Die Daten liegen offen auf dem Tablet, die Rettungsseite sichert sie weiterhin in eine Datei, und wer die Daten des Browsers löscht, löscht die Sperre. Zurücknehmen an der Werkbank reicht auch zu Tipps vor der Sperre. Gegen Diebstahl nimm die Sperre des Tablets selbst.',
+      kept: 'Die PIN bleibt allein auf diesem Tablet, als Hashwert, und ist in keiner Sicherung.',
+      forgets:
+        'Dieser Browser bewahrt keine Einstellungen auf: Die Sperre ist weg, wenn das Fenster geschlossen oder neu geladen wird.',
+      newPin: 'Neue PIN',
+      newPinHint: '4 bis 8 Ziffern.',
+      again: 'Dieselbe noch einmal',
+      shape: 'Eine PIN hat 4 bis 8 Ziffern.',
+      differs: 'Die beiden sind verschieden.',
+      set: 'PIN setzen',
+      recoveryTitle: 'Schreibe diese Nummer auf',
+      recoveryLead:
+        'Sie öffnet die Sperre, wenn die PIN vergessen ist, und nimmt sie weg. Sie wird jetzt gezeigt und nie wieder.',
+      recovery: (digits) => digits.replace(/(.{4})(?=.)/g, '$1 '),
+      written: 'Ich habe sie aufgeschrieben',
+      lockNow: 'Jetzt sperren',
+      lockNowDetail: 'Öffnet sich mit der PIN',
+      byItself: 'Von selbst sperren ohne Berührung nach',
+      never: 'Aus',
+      minutes: (n) => `${n} min`,
+      change: 'PIN ändern',
+      changeNow: 'Ändern',
+      takeAway: 'Sperre wegnehmen',
+      takeAwayNow: 'Wegnehmen',
+      currentPin: 'Jetzige PIN',
+      currentHint: 'Oder die Rettungsnummer.',
+    },
+    mixWords: {
+      title: (stage) => `Mischen für ${stage}`,
+      back: 'Zurück',
+      nothing: 'Hier ist nichts zu mischen',
+      nothingDetail:
+        'Gib beim Schritt in der Einrichtung an, was gemischt wird und wie viel ein Stück braucht.',
+      toSetUp: 'Zur Einrichtung',
+      pieces: 'Stücke dieser Runde',
+      oneFewer: '−1',
+      oneFewerName: 'Ein Stück weniger',
+      oneMore: '+1',
+      oneMoreName: 'Ein Stück mehr',
+      badPieces: 'Ganze Stücke, 1 bis 9999.',
+      free: (n) => (n === 1 ? '1 Platz ist frei.' : `${wholeNumber(n)} Plätze sind frei.`),
+      secondsEach: 'Sekunden zum Auftragen je Stück',
+      badSeconds: 'Ganze Sekunden, 1 bis 86400.',
+      learnt: 'Meine Tipps fragen',
+      learning: 'Wird nachgesehen …',
+      notLearnt: 'Weder vom Einspannen hier noch vom Schritt davor ist schon etwas gelernt.',
+      rounds: (waiting, rounds, last) => {
+        const wait = `${pieces(waiting)} ${waiting === 1 ? 'wartet' : 'warten'}`;
+        return rounds === 1
+          ? `${wait}: eine Runde.`
+          : `${wait}: ${rounds} Runden, die letzte mit ${wholeNumber(last)}.`;
+      },
+      oneMix: (n) => `Eine Mischung für ${pieces(n)}`,
+      mixes: ({ first, mixes, pieces: n }) =>
+        mixes === 1
+          ? `Mischung ${first}: ${pieces(n)}`
+          : `Mischungen ${first} bis ${first + mixes - 1}: je ${pieces(n)}`,
+      mixed: (n) => `${grams(n)} im Ganzen`,
+      resin: 'Harz',
+      hardener: 'Härter',
+      grams,
+      ml: (n) => `${fixedNumber(n, 1)} ml`,
+      notWeighed:
+        'Das Verhältnis gilt nach Volumen, und keine Dichten sind bekannt: Es lässt sich nicht wiegen. Miss es ab, oder trage die Dichten in der Einrichtung ein.',
+      parts: (resin, hardener) => `${roundNumber(resin)} : ${roundNumber(hardener)} Teile nach Volumen`,
+      tooLittle: 'Zu wenig für eine Waage, die Zehntelgramm zeigt',
+      tooLittleDetail:
+        'Eine Stufe von ihr ist mehr als 5 % des kleineren Teils. Nimm eine feinere Waage, oder mische mehr.',
+      tooSlow:
+        'Ein Stück braucht länger als die Topfzeit. Nimm einen langsameren Kleber, oder trage schneller auf.',
+      sayTime: 'Gib an, wie lange ein Stück braucht, und die Zahl der Mischungen steht hier.',
+      pot: 'Topfzeit',
+      potOf: (minutes) => `${duration(minutes * 60_000)} ab dem Mischen`,
+      begin: 'Jetzt gemischt',
+      again: 'Neu gemischt',
+      clear: 'Fertig damit',
+      left: 'übrig',
+      over: 'vorbei',
+      potOver: (stage) => `Die Topfzeit ist vorbei: ${stage}. Trage von dieser Mischung nichts mehr auf.`,
+      putAway: 'Weglegen',
+      toMix: 'Dorthin',
+      coat: (n) => `Ein Anstrich für ${pieces(n)}`,
+      coatIs: 'mit dem, was in Becher und Pinsel bleibt',
+      recoat: 'Nächster Anstrich',
+      recoatFrom: (time) => `ab ${time}`,
+      recoatUntil: (time) => `bis ${time}`,
+      recoatAny: 'Das Datenblatt sagt, wann: Trage es in der Einrichtung ein.',
+      recoatNow: 'wenn dieser Anstrich jetzt aufgetragen wird',
+      cautions: 'Handschuhe an, Raum lüften',
+      glueCaution:
+        'Harz und Härter auf der Haut können allergisch machen. Ein voller Becher erhitzt sich von selbst. Das Datenblatt geht diesen Zahlen vor.',
+      finishCaution:
+        'Dämpfe und Hautkontakt: Das Sicherheitsdatenblatt gilt. Lappen mit öligen Anstrichen können von selbst in Brand geraten: flach auslegen oder unter Wasser.',
+      reckoned:
+        'Wiege, traue nicht dem Auge. Verhältnis, Topfzeit und Zeiten sind die der Einrichtung: Prüfe sie an der Dose.',
+    },
+    moistureWords: {
+      title: 'Holz und Luft',
+      lead: 'Posten von Rohlingen, wie feucht sie sind, und ob eine Zwinge auf ihnen fest bleibt.',
+      toParts: 'Teile',
+      air: 'Die Luft im Raum',
+      airLead: 'Wo die Stücke gedreht werden, und wo sie gebraucht werden.',
+      celsius: 'Temperatur',
+      humidity: 'Relative Luftfeuchte',
+      badCelsius:
+        'Eine Temperatur ist eine Zahl von °C zwischen −1 und 93, mit höchstens einer Stelle nach dem Komma.',
+      badHumidity: 'Luftfeuchte ist eine Zahl zwischen 5 und 95, mit höchstens einer Stelle nach dem Komma.',
+      comesTo: (value) => `In dieser Luft kommt Holz auf etwa ${tenth(value)} %.`,
+      airNotSaid: 'Tippe beides ein, um zu wissen, worauf Holz hier kommt.',
+      fit: 'Durchmesser des Sitzes',
+      fitLabel: mm,
+      noFits: 'Noch keine Zwinge und kein Metallkern sagt, auf welchem Durchmesser sie sitzen.',
+      toFits: 'Einrichtung, Teile',
+      lots: 'Posten von Rohlingen',
+      noLots: 'Noch kein Posten. Trage die Rohlinge ein, die zusammen liegen und trocknen.',
+      reading: 'Messgerät zeigt',
+      read: 'Notieren',
+      badReading:
+        'Holzfeuchte ist eine Zahl von Prozent zwischen 0 und 200, mit höchstens einer Stelle nach dem Komma.',
+      last: (value, when) => `${tenth(value)} %, ${when}`,
+      noReading: 'Noch nicht gemessen',
+      series: (values) => `Davor: ${values.map(tenth).join('; ')} %`,
+      takeBack: 'Zurücknehmen',
+      addLot: 'Posten dazu',
+      lotName: 'Name des Postens',
+      lotWood: 'Holz',
+      noWood: 'Wähle das Holz.',
+      putAway: 'Weglegen',
+      verdicts: {
+        'no-reading': 'Miss ihn mit einem Feuchtemessgerät.',
+        'no-air': 'Gib die Luft im Raum an, um zu wissen, ob er so weit ist.',
+        'no-diameter':
+          'Gib in der Einrichtung an, auf welchem Durchmesser eine Zwinge sitzt, um den Spalt zu kennen.',
+        'out-of-range': 'Mit diesem Messwert lässt sich nicht rechnen.',
+      },
+      ready: 'Bereit zum Aufsetzen.',
+      readyGap: (gap, diameter) =>
+        gap < 1
+          ? 'So trocken wie dieser Raum: Kein Spalt ist zu erwarten.'
+          : `Ein Spalt von ${hundredthsOf(gap)} auf ${mm(diameter)} ist zu erwarten, den ein Sitz verzeiht.`,
+      tooWet: 'Nicht bereit.',
+      tooWetGap: (gap, diameter) =>
+        `Jetzt aufgesetzt, ist ein Spalt von ${hundredthsOf(gap)} auf ${mm(diameter)} zu erwarten.`,
+      tooDry: 'Trockener als dieser Raum.',
+      tooDryGrowth: (growth, diameter) =>
+        `Jetzt aufgesetzt, wird es um ${hundredthsOf(growth)} auf ${mm(diameter)} wachsen: erst fest, dann unter Spannung.`,
+      notKnown: 'Bewegung nicht bekannt.',
+      notKnownBy: (above) =>
+        `Die Tabelle hat kein Schwindmaß dieses Holzes. Es ist ${tenth(Math.abs(above))} % ${above >= 0 ? 'feuchter' : 'trockener'}, als dieser Raum verlangt.`,
+      means:
+        'Ausgerechnet nach dem Wood Handbook des USDA Forest Products Laboratory (FPL-GTR-190): Holzfeuchte aus der Luft nach Gleichung 4-5, Bewegung aus dem Schwindmaß entlang der Jahrringe, Tabelle 4-3. Echte Hölzer und Messgeräte liegen um etwa ein Prozent daneben, nach beiden Seiten. Unter 5/100 mm zählt als bereit (üblich im Handwerk, ohne Quelle).',
+    },
+    notSavedWords: {
+      word: 'NICHT GESICHERT',
+      slow: 'Das Tablet antwortet nicht. Der Tipp bleibt auf diesem Bildschirm: Schließe ihn nicht.',
+      failed:
+        'Das Tablet konnte den Tipp nicht speichern. Er bleibt auf diesem Bildschirm: Schließe ihn nicht.',
+      retry: 'Noch einmal',
+      export: 'Datei sichern',
+    },
+    notifyWords: {
+      title: 'Mitteilungen des Systems',
+      lead: 'Wenn eine Aushärtung oder eine Topfzeit vorbei ist, während die App hinter einer anderen liegt, kann das Tablet es sagen.',
+      ask: 'Mitteilungen',
+      hint: 'Nur solange die App irgendwo offen ist. Für die Nacht nimm die Kalenderdatei auf der Tafel „Was aushärtet“.',
+      none: 'Bleibt aus: Dieser Browser hat keine Mitteilungen.',
+      refused:
+        'Bleibt aus: Dem Browser wurde gesagt, sie nicht zu erlauben. Seine Einstellungen für diese Seite können das ändern.',
+      later: 'Bleibt aus, bis der Browser es darf.',
+    },
+    numberProblemWords: (problem) => {
+      switch (problem.kind) {
+        case 'missing':
+          return 'Trage eine Zahl ein.';
+        case 'not-a-number':
+          return 'Das ist keine Zahl.';
+        case 'grouped':
+          return 'Nur Ziffern: 1000, nicht 1.000.';
+        case 'not-whole':
+          return 'Nur ganze Stücke.';
+        case 'too-small':
+          return `Mindestens ${problem.least}.`;
+        case 'too-large':
+          return `Höchstens ${problem.most}.`;
+      }
+    },
+    oneOfGrade: {
+      first: (shown) => `${shown} erste Wahl`,
+      second: (shown) => `${shown} zweite Wahl`,
+    },
+    outcomeInSentence: {
+      mended: 'hier behoben',
+      'sent-back': 'zurückgegeben',
+      second: 'zweite Wahl',
+      scrapped: 'Ausschuss',
+    },
+    outcomeWords: {
+      mended: 'Hier behoben',
+      'sent-back': 'Zurückgegeben',
+      second: 'Zweite Wahl',
+      scrapped: 'Ausschuss',
+    },
+    partsSentences: {
+      received: (what) => `Erhalten: ${what}`,
+      counted: (part, heap, counted) =>
+        `${part} gezählt${heap === 'to-clean' ? ', zu säubern' : ''}: ${wholeNumber(counted)}`,
+      why: {
+        'first-count': 'erste Zählung',
+        miscounted: 'verzählt',
+        found: 'gefunden',
+        lost: 'verloren',
+        spoilt: 'verdorben',
+      },
+      cleaned: (part, back) => `${part} gesäubert: ${wholeNumber(back)} zurück im Lager`,
+      lost: (n) => `${wholeNumber(n)} verloren`,
+      allChecked: (delivery, bad) => `Alle geprüft von ${delivery}: ${wholeNumber(bad)} schlecht`,
+      sampled: (sample, delivery, bad) =>
+        `Stichprobe von ${wholeNumber(sample)} aus ${delivery}: ${wholeNumber(bad)} schlecht`,
+      verdicts: { accepted: 'angenommen', refused: 'abgelehnt' },
+      plan: (letter, accept) => `Plan ${letter}, höchstens ${wholeNumber(accept)}`,
     },
   };
 };
