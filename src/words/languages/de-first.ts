@@ -442,7 +442,7 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
       note: 'Notiz',
       parts: 'Teile des Lagers',
       heap: 'Wo gezählt',
-      'lost-parts': 'Beim Säubern verloren',
+      'lost-parts': 'Beim Reinigen verloren',
       moisture: 'Holzfeuchte, Prozent',
       'taken-back': 'Zurückgenommen',
       'takes-back': 'Nimmt zurück (Station, Nummer)',
@@ -474,10 +474,10 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
       allotted: 'Für Stücke in Arbeit vergeben',
       free: 'Frei',
       'low-mark': 'Meldebestand',
-      'to-clean': 'Zu säubern',
+      'to-clean': 'Zu reinigen',
       received: 'Erhalten im Ganzen',
       counted: 'Durch Zählungen',
-      cleaned: 'Gesäubert, zurück im Lager',
+      cleaned: 'Gereinigt, zurück im Lager',
       used: 'Für Stücke verbraucht, ohne Zurückgekommenes',
       'piece-cost': 'Kosten von einem',
       worth: 'Wert des Vorhandenen',
@@ -985,7 +985,7 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
         stage === undefined ? `${code} nachgezählt` : `${code} nachgezählt bei ${stage}`,
       rerouted: (n, from, to) => `${pieces(n)} von ${from} nach ${to} verlegt`,
       moisture: (lot, value) => `${lot} gemessen: ${roundNumber(value)} %`,
-      raised: (n, code) => `${pieces(n)} aus ${code} zur ersten Wahl erhoben`,
+      raised: (n, code) => `${pieces(n)} aus ${code} zu erster Wahl aufgewertet`,
       gone: (reasons) => `weg: ${reasons}`,
       photoAt: (stage, reasons) =>
         reasons === '' ? `Foto aufgenommen bei ${stage}` : `Foto aufgenommen bei ${stage}: ${reasons}`,
@@ -994,7 +994,7 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
         good: (reason) => `Foto aufgenommen von dem, was gut ist: ${reason}`,
         bad: (reason) => `Foto aufgenommen von dem, was nicht gut ist: ${reason}`,
       },
-      photoLetGo: 'Ein Foto wurde losgelassen',
+      photoLetGo: 'Ein Foto wurde gelöscht',
       ofVariant: (n, variant, grade) => `${pieces(n)} ${variant} (${grade})`,
       each: (price) => `je ${price}`,
       workBegun: (stage) => `Arbeit begonnen bei ${stage}`,
@@ -1113,7 +1113,7 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
       shelfReading: 'Es wird nachgesehen, was hier ist …',
       shelfEmpty: 'Noch keine.',
       shelfUnread: 'Die Sicherungen ließen sich nicht auflisten.',
-      shelfKinds: { usual: '', 'before-restore': 'vor einem Zurückspielen' },
+      shelfKinds: { usual: '', 'before-restore': 'vor einem Zurückholen' },
       shelfDamaged: 'nicht lesbar',
       lookInto: 'Hineinsehen',
       inDemo:
@@ -1122,8 +1122,8 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
       dayTitle: 'Sicherungen',
       allCopies: 'Alle Sicherungen',
 
-      restore: 'Zurückspielen',
-      restoreTitle: 'Aus einer Sicherung zurückspielen',
+      restore: 'Zurückholen',
+      restoreTitle: 'Aus einer Sicherung zurückholen',
       restoreLead:
         'Fügt hinzu, was eine Sicherung hat und die Werkstatt nicht. Nichts, was hier ist, wird geändert oder weggenommen.',
       chooseFile: 'Datei wählen',
@@ -1471,7 +1471,7 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
       interlocked: 'Wechseldrehwuchs',
       'pore-dots': 'Zerstreute Poren',
     },
-    heapWords: { shelf: 'Im Regal', 'to-clean': 'Zu säubern' },
+    heapWords: { shelf: 'Im Regal', 'to-clean': 'Zu reinigen' },
     historyWords: {
       title: 'Was damit geschah',
       takeBack: 'Zurücknehmen',
@@ -1483,7 +1483,7 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
       resources: 'Spanner und Gestelle',
       resourcesLead:
         'Was Stücke hält, während Leim oder Anstrich aushärtet. Mehrere Schritte können sich eins teilen.',
-      addResource: 'Spanner oder Gestell dazu',
+      addResource: 'Spanner oder Gestell anlegen',
       editResource: 'Spanner oder ein Gestell',
       places: 'Plätze',
       placesOf: (n) => (n === 1 ? '1 Platz' : `${wholeNumber(n)} Plätze`),
@@ -1540,9 +1540,9 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
     },
     keepPlanWords: {
       title: 'Der Plan dieser Serie',
-      lead: 'Bewahre auf, was jetzt zu erwarten ist, und der Rückblick hält es gegen das, was daraus wurde.',
+      lead: 'Behalte, was jetzt zu erwarten ist, und der Rückblick hält es gegen das, was daraus wurde.',
       means:
-        'Alle Stücke der Serie sind darin, mit dem, was schon fertig oder Ausschuss ist. Erste Wahl, zweite Wahl, Stunden und Geld sind die im Mittel, der Tag ist der ziemlich sichere (85 %). Stunden sind die der Arbeit an den Stücken, ohne das, was in keins geht. Bewahre ihn auf, wenn die Serie beginnt; neu aufbewahrt, tritt der neue Plan an die Stelle des alten.',
+        'Alle Stücke der Serie sind darin, mit dem, was schon fertig oder Ausschuss ist. Erste Wahl, zweite Wahl, Stunden und Geld sind die im Mittel, der Tag ist der ziemlich sichere (85 %). Stunden sind die der Arbeit an den Stücken, ohne das, was in keins geht. Behalte ihn, wenn die Serie beginnt; neu behalten, tritt der neue Plan an die Stelle des alten.',
       sentence: ({ started, firsts, seconds, minutes, cost, done }) =>
         [
           `${pieces(started)} angefangen, ${wholeNumber(firsts)} erste Wahl und ${wholeNumber(seconds)} zweite Wahl`,
@@ -1550,9 +1550,9 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
           cost === null ? 'Kosten nicht bekannt' : `${money(cost)} Kosten`,
           done === null ? 'kein Tag in zwei Jahren' : `fertig bis ${dayWords(done)}`,
         ].join(' · '),
-      kept: (day, sentence) => `Aufbewahrt am ${dayWords(day)}: ${sentence}.`,
-      keep: 'Als Plan aufbewahren',
-      keepInstead: 'Stattdessen aufbewahren',
+      kept: (day, sentence) => `Behalten am ${dayWords(day)}: ${sentence}.`,
+      keep: 'Als Plan behalten',
+      keepInstead: 'Stattdessen behalten',
     },
     keyWords: { space: 'Leer' },
     kindWords: {
@@ -1566,13 +1566,13 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
       rerouted: 'Durch geänderten Ablauf verlegt',
       'parts-received': 'Teile erhalten',
       'parts-counted': 'Teile gezählt',
-      'parts-cleaned': 'Teile gesäubert',
+      'parts-cleaned': 'Teile gereinigt',
       'parts-sampled': 'Lieferung geprüft',
       'moisture-read': 'Holzfeuchte gemessen',
       'piece-photographed': 'Foto eines Stücks',
-      raised: 'Zur ersten Wahl erhoben',
+      raised: 'Zu erster Wahl aufgewertet',
       'photo-taken': 'Foto aufgenommen',
-      'photo-let-go': 'Foto losgelassen',
+      'photo-let-go': 'Foto gelöscht',
       'shelf-moved': 'Im Regal bewegt',
       'spell-begun': 'Arbeit begonnen',
       'spell-ended': 'Arbeit beendet',
@@ -1584,7 +1584,7 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
       sizes: 'Etiketten',
       sizesLead:
         'Größen von Etiketten und wie sie auf einem Bogen liegen. Miss deine nach: Im Handel sehen sich viele ähnlich.',
-      addSize: 'Größe dazu',
+      addSize: 'Größe anlegen',
       editSize: 'Eine Etikettengröße',
       on: 'Worauf sie kommen',
       onSheet: 'Ein Bogen',
@@ -1740,7 +1740,7 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
           ? '1 Foto ist nicht auf diesem Tablet'
           : `${wholeNumber(n)} Fotos sind nicht auf diesem Tablet`,
       missing:
-        'Sie sind auf einem anderen Tablet oder wurden losgelassen. Das Blatt und seine Dateien sind ohne sie:',
+        'Sie sind auf einem anderen Tablet oder wurden gelöscht. Das Blatt und seine Dateien sind ohne sie:',
       missingOf: (variant, n) => `${variant}: ${photos(n)}`,
       pictureless: 'Ohne Foto:',
       toFiles: 'Fotos aufnehmen',
@@ -1868,7 +1868,7 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
     },
     moistureWords: {
       title: 'Holz und Luft',
-      lead: 'Posten von Rohlingen, wie feucht sie sind, und ob eine Zwinge auf ihnen fest bleibt.',
+      lead: 'Lieferungen von Rohlingen, wie feucht sie sind, und ob eine Zwinge auf ihnen fest bleibt.',
       toParts: 'Teile',
       air: 'Die Luft im Raum',
       airLead: 'Wo die Stücke gedreht werden, und wo sie gebraucht werden.',
@@ -1883,8 +1883,8 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
       fitLabel: mm,
       noFits: 'Noch keine Zwinge und kein Metallkern sagt, auf welchem Durchmesser sie sitzen.',
       toFits: 'Einrichtung, Teile',
-      lots: 'Posten von Rohlingen',
-      noLots: 'Noch kein Posten. Trage die Rohlinge ein, die zusammen liegen und trocknen.',
+      lots: 'Lieferungen von Rohlingen',
+      noLots: 'Noch keine Lieferung. Trage die Rohlinge ein, die zusammen liegen und trocknen.',
       reading: 'Messgerät zeigt',
       read: 'Notieren',
       badReading:
@@ -1893,14 +1893,14 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
       noReading: 'Noch nicht gemessen',
       series: (values) => `Davor: ${values.map(tenth).join('; ')} %`,
       takeBack: 'Zurücknehmen',
-      addLot: 'Posten dazu',
-      lotName: 'Name des Postens',
+      addLot: 'Lieferung anlegen',
+      lotName: 'Name der Lieferung',
       lotWood: 'Holz',
       noWood: 'Wähle das Holz.',
       putAway: 'Weglegen',
       verdicts: {
-        'no-reading': 'Miss ihn mit einem Feuchtemessgerät.',
-        'no-air': 'Gib die Luft im Raum an, um zu wissen, ob er so weit ist.',
+        'no-reading': 'Miss sie mit einem Feuchtemessgerät.',
+        'no-air': 'Gib die Luft im Raum an, um zu wissen, ob sie so weit ist.',
         'no-diameter':
           'Gib in der Einrichtung an, auf welchem Durchmesser eine Zwinge sitzt, um den Spalt zu kennen.',
         'out-of-range': 'Mit diesem Messwert lässt sich nicht rechnen.',
@@ -1915,7 +1915,7 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
         `Jetzt aufgesetzt, ist ein Spalt von ${hundredthsOf(gap)} auf ${mm(diameter)} zu erwarten.`,
       tooDry: 'Trockener als dieser Raum.',
       tooDryGrowth: (growth, diameter) =>
-        `Jetzt aufgesetzt, wird es um ${hundredthsOf(growth)} auf ${mm(diameter)} wachsen: erst fest, dann unter Spannung.`,
+        `Jetzt aufgesetzt, wird das Holz um ${hundredthsOf(growth)} auf ${mm(diameter)} wachsen: erst fest, dann unter Spannung.`,
       notKnown: 'Bewegung nicht bekannt.',
       notKnownBy: (above) =>
         `Die Tabelle hat kein Schwindmaß dieses Holzes. Es ist ${tenth(Math.abs(above))} % ${above >= 0 ? 'feuchter' : 'trockener'}, als dieser Raum verlangt.`,
@@ -1975,7 +1975,7 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
     partsSentences: {
       received: (what) => `Erhalten: ${what}`,
       counted: (part, heap, counted) =>
-        `${part} gezählt${heap === 'to-clean' ? ', zu säubern' : ''}: ${wholeNumber(counted)}`,
+        `${part} gezählt${heap === 'to-clean' ? ', zu reinigen' : ''}: ${wholeNumber(counted)}`,
       why: {
         'first-count': 'erste Zählung',
         miscounted: 'verzählt',
@@ -1983,7 +1983,7 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
         lost: 'verloren',
         spoilt: 'verdorben',
       },
-      cleaned: (part, back) => `${part} gesäubert: ${wholeNumber(back)} zurück im Lager`,
+      cleaned: (part, back) => `${part} gereinigt: ${wholeNumber(back)} zurück im Lager`,
       lost: (n) => `${wholeNumber(n)} verloren`,
       allChecked: (delivery, bad) => `Alle geprüft von ${delivery}: ${wholeNumber(bad)} schlecht`,
       sampled: (sample, delivery, bad) =>
