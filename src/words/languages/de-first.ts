@@ -1667,7 +1667,7 @@ export const germanFirst = (tools: LanguageTools): Pick<Language, First> => {
 
       readable: 'Der Code ist aus 2 m lesbar.',
       tooSmall: (capitals) =>
-        `Zu klein, um den Code aus 2 m zu lesen: ${roundNumber(capitals)} mm Großbuchstaben, ${roundNumber(11.6)} wären nötig.`,
+        `Zu klein, um den Code aus 2 m zu lesen: Großbuchstaben von ${roundNumber(capitals)} mm, ${roundNumber(11.6)} wären nötig.`,
       tooFaint: (module) =>
         `Das Zeichen hat Quadrate von ${fixedNumber(module, 2)} mm: Manche Kameras lesen das nicht.`,
       sheetRules: 'Das Sicherheitsdatenblatt gilt.',
