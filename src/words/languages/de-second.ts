@@ -49,6 +49,73 @@ export const germanSecond = (tools: LanguageTools): Partial<Language> => {
     return times <= 0 ? 'fast keine' : `${times} von 100`;
   };
 
+  /** As every caution ends. */
+  const whatRules =
+    'Örtliche Vorschriften, Sicherheitsdatenblätter und der Rat von Fachleuten mit Zulassung gehen vor.';
+
+  /** To the nearest fifty: no dial of a lathe is read closer. */
+  const turns = (value: number) => wholeNumber(Math.max(50, Math.round(value / 50) * 50));
+
+  /** How often a chance of p comes true, in words that read well for small ones, after "bei". */
+  const oftenWords = (p: number) => {
+    if (p < 0.001) return 'weniger als einem von tausend Blicken';
+    return p < 0.01
+      ? `etwa ${looks(1000 * p)} von tausend Blicken`
+      : `etwa ${looks(100 * p)} von hundert Blicken`;
+  };
+  const looks = (often: number) => {
+    const whole = Math.max(1, Math.round(often));
+    return whole === 1 ? 'einem' : wholeNumber(whole);
+  };
+
+  /** A chance: never said to be certain, and never none, where it is neither. */
+  const chanceWords = (chance: number) => {
+    if (chance > 0.995 && chance < 1) return 'über 99 %';
+    if (chance < 0.005 && chance > 0) return 'unter 1 %';
+    return `${wholeNumber(100 * chance)} %`;
+  };
+  const comeOut = (n: number) => (n === 1 ? 'kommt' : 'kommen');
+  const cheapestIs = ({
+    point,
+    cost,
+  }: {
+    readonly point: { readonly starts: number; readonly chance: number };
+    readonly cost: number;
+  }) =>
+    `${wholeNumber(point.starts)} anfangen. Die Wahrscheinlichkeit ist dann ${chanceWords(point.chance)}, und alle Kosten zusammen betragen im Mittel ${money(cost)}.`;
+
+  const pieceMinutes = (minutes: number) =>
+    minutes < 1 ? `${wholeNumber(60 * minutes)} s` : `${roundNumber(minutes)} min`;
+  const likely = ([low, high]: readonly [number, number]) => {
+    if (low < 1 && high >= 1) return `wohl ${pieceMinutes(low)} bis ${pieceMinutes(high)}`;
+    return `wohl ${high < 1 ? wholeNumber(60 * low) : roundNumber(low)} bis ${pieceMinutes(high)}`;
+  };
+
+  const signedDays = (n: number) => {
+    const whole = Math.round(10 * n) / 10;
+    if (whole === 0) return 'kein Unterschied';
+    const apart = Math.abs(whole);
+    return `${roundNumber(apart)} ${apart === 1 ? 'Tag' : 'Tage'} ${whole < 0 ? 'früher' : 'später'}`;
+  };
+  const signed = (n: number) => {
+    const shown = roundNumber(Math.abs(n));
+    return shown === '0' ? '0' : `${n > 0 ? '+' : '−'}${shown}`;
+  };
+  const atLatest = (latest: number | null, shown: (n: number) => string) =>
+    latest === null ? 'spätestens nie' : `spätestens ${shown(latest)}`;
+
+  const targetColumns = {
+    batch: { none: 'Keine Serie', the: 'Die Serie', another: 'eine andere Serie' },
+    variant: { none: 'Keine Ausführung', the: 'Die Ausführung', another: 'eine andere Ausführung' },
+    good: { none: 'Keine Zahl guter', the: 'Die Zahl guter', another: 'eine andere Zahl guter' },
+    due: { none: 'Kein Termin', the: 'Der Termin', another: 'einen anderen Termin' },
+    chance: {
+      none: 'Keine Wahrscheinlichkeit',
+      the: 'Die Wahrscheinlichkeit',
+      another: 'eine andere Wahrscheinlichkeit',
+    },
+  } as const;
+
   const gradesWords = { first: 'erste Wahl', second: 'zweite Wahl' } as const;
   const ofGrade = (n: number, grade: keyof typeof gradesWords) =>
     `${String(n).replace('-', '−')} ${gradesWords[grade]}`;
@@ -146,7 +213,7 @@ export const germanSecond = (tools: LanguageTools): Partial<Language> => {
       case 'no-part':
         return 'Wähle das Teil.';
       case 'none-to-clean':
-        return 'Keine sind zu reinigen. Hast du welche in der Hand, zähle sie.';
+        return 'Keine sind zu säubern. Hast du welche in der Hand, zähle sie.';
       case 'no-photo':
         return 'Wähle die Fotos.';
       case 'no-note':
@@ -344,8 +411,8 @@ export const germanSecond = (tools: LanguageTools): Partial<Language> => {
       sure: (chance) => `zu ${wholeNumber(chance)} % genug`,
       variant: 'Ausführung',
       wanted: 'Gewünscht',
-      firsts: 'Erste Wahl fertig',
-      seconds: 'Zweite Wahl fertig',
+      firsts: 'Fertig, erste Wahl',
+      seconds: 'Fertig, zweite Wahl',
       flying: 'In Arbeit',
       flyingOf: (first, second) =>
         second === 0 ? wholeNumber(first) : `${wholeNumber(first)} + ${wholeNumber(second)} zweite Wahl`,
@@ -357,7 +424,7 @@ export const germanSecond = (tools: LanguageTools): Partial<Language> => {
       change: 'Ändern',
       close: 'Schließen',
       due: 'Termin',
-      goods: 'Gewünschte gute',
+      goods: 'Gute gewünscht',
       keepNote:
         'Gilt gesichert als neuestes Wort zur Serie, auf jedem Tablet. Um es zurückzunehmen, schreib hin, was dort stand.',
 
@@ -391,7 +458,7 @@ export const germanSecond = (tools: LanguageTools): Partial<Language> => {
       fileLead:
         'Sichere die Ziele als Tabelle, ändere sie in einer Tabellenkalkulation und lies sie wieder ein. Nichts wird geschrieben, bevor du gesehen hast, was sich ändern würde.',
       fileHelp:
-        'Spalten sind Serie, Ausführung, gewünschte gute, Termin und Wahrscheinlichkeit. Termin und Wahrscheinlichkeit gehören zur Serie. Eine leere Zelle lässt, was da ist.',
+        'Spalten sind Serie, Ausführung, Gute gewünscht, Termin und Wahrscheinlichkeit. Termin und Wahrscheinlichkeit gehören zur Serie. Eine leere Zelle lässt, was da ist.',
       choose: 'Ziele aus einer Datei lesen',
       reading: 'Die Datei wird gelesen …',
       unread: 'Die Datei ließ sich nicht lesen. Wähle sie noch einmal oder eine andere.',
@@ -587,7 +654,7 @@ export const germanSecond = (tools: LanguageTools): Partial<Language> => {
       plan: 'Geplant',
       actual: 'Tatsächlich',
       rows: {
-        started: 'Angelegte Stücke',
+        started: 'Angefangene Stücke',
         firsts: 'Erste Wahl gewünscht',
         expected: 'Fertig laut Vorhersage (85 %)',
         expectedFirsts: 'Erste Wahl laut Vorhersage',
@@ -637,7 +704,7 @@ export const germanSecond = (tools: LanguageTools): Partial<Language> => {
       never: 'nie sicher',
       nothingWanted: 'Diese Serie braucht nichts, also ist nichts anzufangen.',
       behind: 'Was dahintersteht',
-      visits: 'Durchgänge für eines',
+      visits: 'Besuche für eines',
       through: 'Kommt durch',
       minutesEach: 'Jedes braucht',
       each: (minutes) => (minutes < 10 ? `${fixedNumber(minutes, 1)} min` : workTime(minutes)),
@@ -696,7 +763,7 @@ export const germanSecond = (tools: LanguageTools): Partial<Language> => {
       accept: (accept) =>
         accept === 0
           ? 'Nimm die Lieferung an, wenn keines davon schlecht ist. Mit einem einzigen schlechten gib sie zurück oder prüfe jedes.'
-          : `Nimm die Lieferung mit höchstens ${accept === 1 ? '1 schlechten' : `${wholeNumber(accept)} schlechten`} an. Mit ${wholeNumber(accept + 1)} oder mehr gib sie zurück oder prüfe jedes.`,
+          : `Nimm die Lieferung mit höchstens ${accept === 1 ? 'einem schlechten' : `${wholeNumber(accept)} schlechten`} an. Mit ${wholeNumber(accept + 1)} oder mehr gib sie zurück oder prüfe jedes.`,
       all: (of) => `Prüfe alle ${wholeNumber(of)}`,
       allHelp: 'Es kamen so wenige, dass eine Stichprobe nicht kleiner wäre.',
       chances: 'Was die Stichprobe durchlässt',
@@ -862,7 +929,7 @@ export const germanSecond = (tools: LanguageTools): Partial<Language> => {
       lowMark: 'Meldebestand',
       lowMarkHint: 'Sind nur noch so viele frei oder weniger, ist es Zeit zu bestellen.',
       salvaged: 'Aus Ausschuss gerettet kommt es',
-      salvagedTo: { 'to-clean': 'Erst zum Reinigen', shelf: 'Gleich zurück ins Lager' },
+      salvagedTo: { 'to-clean': 'Erst säubern', shelf: 'Gleich zurück ins Lager' },
 
       variants: 'Ausführungen',
       variantsLead: 'Was ein Kunde kauft: ein Muster in einem Holz mit einer Zwinge.',
@@ -957,7 +1024,7 @@ export const germanSecond = (tools: LanguageTools): Partial<Language> => {
       batchesLead: 'Ein Durchgang mit dem, was bis wann gewünscht ist.',
       addBatch: 'Serie anlegen',
       editBatch: 'Eine Serie',
-      wanted: 'Gewünschte gute',
+      wanted: 'Gute gewünscht',
       wantedCount: (n) => `${wholeNumber(n)} gewünscht`,
       inWork: (n) => `${wholeNumber(n)} in Arbeit`,
       due: 'Termin',
@@ -1191,6 +1258,1187 @@ export const germanSecond = (tools: LanguageTools): Partial<Language> => {
         'Das ist keine leere Werkstatt: Das Protokoll ließ sich nicht öffnen, und nichts wurde geschrieben. Versuche es noch einmal oder starte den Browser neu.',
       tryAgain: 'Noch einmal versuchen',
       updateWaiting: 'Eine neue Version ist bereit.',
+    },
+
+    signalsWords: {
+      list: 'Was sich geändert hat',
+      scrap: 'Ausschuss',
+      series: ({ what, wood, stage }) =>
+        wood === null ? `${what} bei ${stage}, alle Hölzer` : `${what} in ${wood} bei ${stage}`,
+      counts: ({ before, after, when }) =>
+        `${wholeNumber(before.flawed)} von ${wholeNumber(before.pieces)} vor ${when}, ${wholeNumber(after.flawed)} von ${wholeNumber(after.pieces)} seither`,
+      worse: 'schlechter',
+      better: 'besser',
+      expected: (expected, all) =>
+        `Ohne Änderung wären seither etwa ${wholeNumber(Math.round(expected))} von ${wholeNumber(all)} zu erwarten.`,
+      none: 'Nichts hat sich um mehr geändert, als der Zufall es tut',
+      tooFew:
+        'Noch sind es zu wenige Stücke, um eine Änderung vom Zufall zu unterscheiden. Anteile werden von selbst beobachtet, sobald es mehr sind.',
+      watched: (watched, falseAlarm) =>
+        `${watched === 1 ? 'Ein Anteil wird' : `${wholeNumber(watched)} Anteile werden`} beobachtet. Solange sich nichts ändert, ist diese Liste bei mindestens ${wholeNumber(100 - Math.round(100 * falseAlarm))} von 100 Blicken leer.`,
+      watchedMeans:
+        'Ein Anteil steht hier, wenn sich seine Stücke vorher und seither um mehr unterscheiden, als der Zufall die Stücke irgendeines Anteils der ganzen Liste unterscheidet. Seine Fehlalarme sind über die ganze Liste begrenzt (Holms Verfahren, schrittweise abwärts, mit Tarones Schranke). Das gilt für einen Blick: Wer jeden Tag hinsieht, sieht dann und wann einen Fehlalarm. Kleine Änderungen in kleinen Zahlen bleiben ungesehen, also sagt eine leere Liste nicht, dass alles gut ist.',
+      means: (p) =>
+        `Eine Werkstatt, in der sich nichts ändert, zeigt so Auffälliges irgendwo in ihrer Liste bei ${oftenWords(p)}.`,
+      showChart: 'Diagramm',
+      answer: 'Antworten',
+      answerName: (series) => `Antworten: ${series}`,
+      chartName: (series) => `Diagramm: ${series}`,
+      answerTitle: 'Was hast du dagegen getan?',
+      answerHint: 'Das Signal verlässt dann die Liste, und deine Notiz steht in den Diagrammen.',
+      note: 'Notiz',
+      noteHint: 'Etwa „Röhre nachgeschliffen“ oder „neuer Leim“.',
+      marks: 'Notizen',
+      marksLead:
+        'Was geändert wurde, und wann. Eine Notiz steht in den Diagrammen ihres Schritts; vorher und seither lassen sich vergleichen.',
+      noMarks:
+        'Noch keine Notiz. Mach eine, wenn du ein Werkzeug, einen Leim oder eine Arbeitsweise änderst.',
+      earlierMarks: (n) => (n === 1 ? 'Eine frühere Notiz' : `${wholeNumber(n)} frühere Notizen`),
+      addMark: 'Neue Notiz',
+      editMark: 'Notiz',
+      stage: 'Schritt',
+      wood: 'Holz',
+      allWoods: 'alle Hölzer',
+      when: 'Tag',
+      hour: 'Uhrzeit',
+      whenWrong: 'Ein Tag und eine Uhrzeit, die es gibt.',
+      whenLater: 'Das kommt erst noch.',
+      putAway: 'weggelegt',
+      lookAt: 'Einen Anteil ansehen',
+      lookAtLead: 'Das Diagramm eines Grundes oder des Ausschusses bei einem Schritt.',
+      what: 'Was',
+      show: 'Zeigen',
+      noSeries: 'Dort wurde noch kein Stück davon beurteilt.',
+      chart: {
+        x: 'Kasten',
+        y: 'Mit Fehler',
+        shares: 'Mit Fehler in jedem Kasten',
+        centre: 'Im Mittel',
+        limits: 'Wo der Zufall allein fast alle Kästen hält',
+        share: (value) => share(value),
+        flagged: 'außerhalb des Zufalls',
+        change: 'wahrscheinliche Änderung',
+        means:
+          'Jeder Punkt ist ein Kasten, in der Reihenfolge der Arbeit: der Anteil seiner Stücke, die beim ersten Besuch einen Fehler hatten. Das Band zeigt, wohin ein Kasten seiner Größe durch Zufall allein fast immer fällt, wenn alle Kästen gleich sind; eine Raute liegt außerhalb. Ein Kasten außerhalb kann noch Zufall sein; eine Reihe von Punkten auf einer Seite sagt mehr.',
+        sum: (flawed, all) => `${wholeNumber(flawed)} mit Fehler von ${pieces(all)}`,
+      },
+    },
+
+    siteWords: {
+      skin: 'Haut',
+      eyes: 'Augen',
+      respiratory: 'Atemwege',
+      cardiac: 'Herz',
+      nausea: 'Magen',
+    },
+
+    soundWords: {
+      title: 'Töne und Stimme',
+      lead: 'Nichts hängt vom Hören ab: Was klingt, wird auch gezeigt.',
+      sound: 'Töne',
+      tryThem: 'Töne ausprobieren',
+      hear: (tone) => `${tone}: anhören`,
+      tones: {
+        saved: 'Gut',
+        last: 'Letztes im Kasten',
+        flaw: 'Fehler',
+        undone: 'Zurückgenommen',
+        refused: 'Nicht gezählt',
+        'not-saved': 'Nicht gesichert',
+        cured: 'Ausgehärtet',
+      },
+      speak: 'Gesprochene Zahl',
+      speakHint: 'Nach jedem Tipp sagt eine Stimme des Tablets: „21, noch 3“. Sie braucht kein Netz.',
+      noVoice: 'Bleibt aus: Dieses Tablet hat keine deutsche Stimme, die ohne Netz spricht.',
+      hearCount: 'Zahl anhören',
+    },
+
+    speedWords: {
+      title: 'Drehzahl',
+      lead: 'Für ein gesundes, rundes, mittig eingespanntes Stück Holz.',
+      open: 'Drehzahl',
+      diameter: 'Durchmesser',
+      length: 'Länge',
+      machine: 'Maschine',
+      noMachine: 'Nicht gesagt',
+      badDiameter: 'Ein Durchmesser ist eine Zahl in mm zwischen 3 und 1.000.',
+      badLength: 'Eine Länge ist eine Zahl in mm bis 5.000.',
+      range: (low, high) =>
+        turns(low) === turns(high)
+          ? `${turns(low)} Umdrehungen pro Minute`
+          : `${turns(low)} bis ${turns(high)} Umdrehungen pro Minute`,
+      surface: (low, high) => {
+        const [from, to] = [roundNumber(low), roundNumber(high)];
+        return `${from === to ? from : `${from} bis ${to}`} Meter pro Sekunde am Umfang.`;
+      },
+      atMost: (value) => `Höchstens ${turns(value)} Umdrehungen pro Minute`,
+      limited:
+        'Das ist die Grenze, die du für die Maschine notiert hast; nach seinem Durchmesser vertrüge das Stück mehr.',
+      slowly: 'Beginne darunter und geh nur so weit hinauf, wie das Stück ruhig läuft.',
+      steady: 'Mehr als zehnmal so lang wie dick: Stütze es mit einer Lünette und bleib langsam.',
+      begin:
+        'Beginne mit der langsamsten Drehzahl der Maschine bei allem, was roh, gerissen, verleimt oder unwuchtig ist.',
+      never:
+        'Lass nie ein Stück mit einer Abflachung, einer losen Zwinge oder einem Riss drehen. Steh beim Einschalten seitlich.',
+      source:
+        'Gängige Praxis der Drechsler, keine Norm: Zoll Durchmesser mal Umdrehungen pro Minute liegen zwischen 6.000 und 9.000.',
+      rules: `Die Grenzen von Maschine, Futter und Werkzeug gehen vor. ${whatRules}`,
+    },
+
+    spokenWords: {
+      taps: { flaw: 'Fehler', undo: 'zurückgenommen', load: 'eingespannt' },
+      cure: (n) => (n === 1 ? '1 härtet' : `${n} härten`),
+      left: (n) => `noch ${n}`,
+      noneLeft: 'keine mehr',
+      refusal: 'nicht gezählt',
+    },
+
+    stageKindWords: {
+      bench: 'Arbeit an der Werkbank',
+      hold: 'Haltezeit: Aushärten',
+      check: 'Prüfung und Wahl',
+      record: 'Fotografieren, anbieten',
+    },
+
+    stageWords: {
+      left: 'übrig',
+      leftHeld: 'härten',
+      leftToLoad: 'einspannen',
+      seconds: 'zweite Wahl',
+      tray: (code) => `Kasten ${code}`,
+      pass: 'Gut',
+      passFive: '5 gut',
+      passRest: (n) => `${n} gut`,
+      passRestDetail: 'Rest',
+      load: 'Einspannen',
+      loadAll: (n) => (n > 0 ? `${n} einspannen` : 'Einspannen'),
+      takeOut: 'Herausnehmen',
+      takeOutAll: (n) => (n > 0 ? `${n} herausnehmen` : 'Herausnehmen'),
+      takeOutEarlyTitle: 'Noch nicht ausgehärtet',
+      takeOutEarly: 'Zu früh herausnehmen',
+      keepCuring: 'Aushärten lassen',
+      mayComeOut: 'darf heraus',
+      undo: 'Zurücknehmen',
+      putBack: 'Gilt wieder',
+      next: 'Nächster Kasten',
+      pause: 'Pause',
+      back: 'Kästen',
+      chooseTray: 'Kästen bei diesem Schritt',
+      nothingLeft: 'Nichts übrig',
+      noNext: 'keiner wartet',
+      lastAct: 'Zuletzt',
+      noActYet: 'Noch nichts getippt',
+      nothingToUndo: 'noch nichts',
+      otherFlaw: 'Anderer Fehler',
+      whatBecomes: (reason) => `${reason}: Was wird daraus?`,
+      whereTo: 'Zurück an welchen Schritt?',
+      whatIsSaved: 'Was wird gerettet?',
+      alsoWrong: 'Noch ein Fehler?',
+      alsoWrongDone: 'Fertig',
+      howMany: 'Wie viele?',
+      fewer: 'Weniger',
+      more: 'Mehr',
+      flawed: (n) => pieces(n),
+      outcomes: {
+        mended: 'Behoben',
+        'sent-back': 'Zurückgeben',
+        second: '2. Wahl',
+        scrapped: 'Ausschuss',
+      },
+      outcomeDetails: {
+        mended: 'geht weiter',
+        'sent-back': 'an früheren Schritt',
+        second: 'geht als zweite Wahl weiter',
+        scrapped: 'aus der Serie',
+      },
+      saveAll: 'Alles retten',
+      saveOne: (part) => `${part} retten`,
+      saveNone: 'Nichts retten',
+      cancel: 'Abbrechen',
+      grade: 'Welche Wahl?',
+      gradeCount: (name, n) => `${name} ${n}`,
+      offRoute: 'Dieser Schritt ist nicht mehr im Ablauf. Bewege die Stücke in Einrichtung, Ablauf.',
+      mayGoDark: 'Schirm darf dunkel werden',
+      unknownTray: 'Diesen Kasten oder Schritt gibt es in der Werkstatt nicht.',
+    },
+
+    startsWords: {
+      batch: 'Serie',
+      goal: 'Was als gutes gilt',
+      goals: { firsts: 'nur erste Wahl', finished: 'erste und zweite Wahl' },
+      goalSaid: {
+        firsts: 'Zweite Wahl gilt hier nicht als gut.',
+        finished: 'Zweite Wahl gilt hier als gut.',
+      },
+      chance: chanceWords,
+
+      table: (batch) => `Was für ${batch} anzufangen ist`,
+      tableLead: (chance) =>
+        `Damit die Wahrscheinlichkeit für genug gute ${wholeNumber(chance)} % ist. Ein Tipp auf eine Ausführung sagt mehr.`,
+      means:
+        'Die Wahrscheinlichkeit bei jedem Schritt wird aus diesem Holz und aus den anderen gelernt, mit dem, wie sicher das ist. Daraus folgt, wie viele der Stücke in Arbeit und der neuen gut herauskommen, und die kleinste Zahl neuer, bei der es im gewünschten Anteil der Fälle genug werden.',
+      variant: 'Ausführung',
+      wanted: 'Gewünscht',
+      good: 'Bisher gut',
+      flying: 'In Arbeit',
+      start: 'Jetzt anfangen',
+      without: 'Wahrscheinlichkeit ohne',
+      counting: 'wird gerechnet …',
+      startNow: (n) => wholeNumber(n),
+      done: 'fertig',
+      enough: 'keine',
+      outOfReach: 'außer Reichweite',
+      noWood: 'sein Holz ist nicht bekannt',
+      noRoute: 'die Serie hat keinen Ablauf',
+      noneWanted: 'keine gewünscht',
+      tooMany: (most) => `über ${wholeNumber(most)} nicht gerechnet`,
+
+      first: (n, { wanted, chance }) =>
+        `Fange ${pieces(n)} an: Dann ${comeOut(wanted)} mit einer Wahrscheinlichkeit von ${chance} mindestens ${goodOnes(wanted)} heraus.`,
+      more: (n, { wanted, chance }) =>
+        `Fange jetzt ${wholeNumber(n)} mehr an: Dann ${comeOut(wanted)} mit dem, was in Arbeit ist, mit einer Wahrscheinlichkeit von ${chance} mindestens ${goodOnes(wanted)} heraus.`,
+      none: ({ wanted, chance }) =>
+        `Fange keine an: Was in Arbeit ist, ergibt mit einer Wahrscheinlichkeit von ${chance} mindestens ${goodOnes(wanted)}.`,
+      isDone: (wanted) =>
+        `${wanted === 1 ? 'Das eine gute ist' : `Alle ${wholeNumber(wanted)} guten sind`} fertig: Nichts ist anzufangen.`,
+      beyond: (most, chance, wanted) =>
+        `Nicht einmal ${wholeNumber(most)} neue Stücke machen ${goodOnes(wanted)} sicher genug: Die Wahrscheinlichkeit ist dann ${chance}. Über die Wahrscheinlichkeit durchzukommen ist zu wenig bekannt, oder sie ist zu klein. Fange einige an und frage wieder, wenn sie beurteilt sind.`,
+      never: 'Keine Zahl von Stücken macht es ganz sicher.',
+      average: ({ good, over, short }) =>
+        `Im Mittel kommen ${roundNumber(good)} gute heraus: ${roundNumber(over)} zu viel, ${roundNumber(short)} zu wenig.`,
+      inFlight: (chance) => `Wird nichts mehr angefangen, ist die Wahrscheinlichkeit ${chance}.`,
+      guess: 'Eine Vermutung: Noch ist kein Stück beurteilt',
+      guessHelp:
+        'Ohne Vorgeschichte gilt der ganze Ablauf als Münzwurf: Die Hälfte der Stücke kommt heraus, und fast jeder andere Anteil wäre möglich. Darum ist die Zahl groß. Sie fällt, sobald Stücke abgetippt werden; bis dahin fange einige an, um daraus zu lernen.',
+      partGuess: (stages) =>
+        `Noch nichts beurteilt ist bei ${stages}: Dieser Teil ist eine Vermutung, was die Zahl größer macht.`,
+      past: 'Der Termin ist vorbei',
+      pastHelp: 'Die Zahlen unten gelten trotzdem; sag unter Ziele einen anderen Termin.',
+
+      chanceChart: (wanted) => `Wahrscheinlichkeit für mindestens ${goodOnes(wanted)}`,
+      overChart: 'Gute zu viel und zu wenig, im Mittel',
+      starts: 'Jetzt angefangen',
+      chanceAxis: 'Wahrscheinlichkeit',
+      over: 'zu viel',
+      short: 'zu wenig',
+      piecesAxis: 'Stück',
+      share: (value) => share(Math.round(1000 * value) / 1000),
+      pieces: roundNumber,
+      startsShown: (n) => wholeNumber(n),
+      markWanted: (chance) => `${wholeNumber(chance)} %`,
+      markCheapest: 'am billigsten',
+
+      costs: 'Was am billigsten ist',
+      costsLead:
+        'Wo man weiß, was ein Stück zu wenig und ein Stück zu viel kostet, nennt die Rechnung die Zahl.',
+      perStart: 'Eines anzufangen kostet',
+      perStartHint: 'Sein Holz, seine Teile und die Arbeit. Leer gilt als nichts.',
+      perShort: 'Eines zu wenig kostet',
+      perShortHint: 'Der verlorene Verkauf, ein enttäuschter Kunde.',
+      perOver: 'Eines zu viel kostet',
+      perOverHint: 'Außer dem, was das Anfangen kostet: es zu lagern, es billig abzugeben.',
+      badCost: 'Kosten sind eine Zahl wie 24 oder 24,50.',
+      forget: 'Kosten leeren',
+      noCosts: 'Sag, was eines zu wenig und eines zu viel kostet.',
+      cheapest: (answer) => {
+        switch (answer.kind) {
+          case 'the-more-the-better':
+            return 'Weder eines anzufangen noch eines zu viel zu haben kostet etwas: je mehr, desto besser.';
+          case 'best-so-far':
+            return `Am billigsten, so weit gesucht wurde: ${cheapestIs(answer)}`;
+          case 'starts':
+            return `Am billigsten: ${cheapestIs(answer)}`;
+        }
+      },
+
+      behind: 'Worauf das beruht',
+      flightTable: 'In Arbeit, nach dem Schritt, der es als Nächstes beurteilt',
+      nothingFlies: 'Nichts davon ist in Arbeit.',
+      stage: 'Schritt',
+      firsts: 'Erste Wahl',
+      seconds: 'Zweite Wahl',
+      back: 'Davon zurückgegeben',
+      count: 'Gezählt',
+      flightMeans:
+        'Was zurückgegeben wurde, steht bei dem Schritt, der es zurückgab: Der ist noch nicht damit fertig.',
+      beliefTable: 'Wahrscheinlichkeit, durch jeden Schritt als gutes zu kommen',
+      judged: 'Gezählt',
+      pooled: 'Angenommen',
+      from: 'Gelernt aus',
+      of: (k, n) => (n === 0 ? '–' : `${wholeNumber(k)} von ${wholeNumber(n)}`),
+      sources: {
+        own: 'diesem Holz und den anderen',
+        'other-woods': 'anderen Hölzern allein',
+        prior: 'noch nichts',
+      },
+      beliefMeans:
+        'Gezählt ist, was an diesem Holz gesehen wurde. Angenommen stützt sich auf die anderen Hölzer, wo das wenig ist. Jedes Stück zählt bei einem Schritt einmal, was immer behoben oder zurückgegeben wurde.',
+    },
+
+    storesWords: {
+      title: 'Lager',
+      lead: 'Was da liegt, was die Stücke in Arbeit noch brauchen und was zu bestellen ist.',
+      parts: 'Teile',
+      partsMeans:
+        'Vorhanden ist, was im Lager liegt. Vergeben ist, was die Stücke in Arbeit auf ihrem Ablauf noch brauchen. Frei ist der Rest.',
+      noParts: 'Noch keine Teile',
+      noPartsHelp: 'Lege Metallkerne, Zwingen und dergleichen in Einrichtung an, dann buche sie hier ein.',
+      toSetUp: 'Teile anlegen',
+      count,
+      unknown: '–',
+      onHand: 'Vorhanden',
+      allotted: 'Vergeben',
+      free: 'Frei',
+      states: {
+        'below-zero': 'Unter null: zählen',
+        untold: 'Noch nicht gezählt',
+        short: 'Zu wenig',
+        low: 'Wenig',
+        fine: 'Genug',
+      },
+      stateDetails: {
+        'below-zero': 'Es wurde mehr abgetippt, als je hereinkam. Zähle, was da liegt.',
+        untold: 'Niemand hat gesagt, wie viele es sind. Buche welche ein oder zähle sie.',
+        short: (n) => `Die Stücke in Arbeit brauchen ${count(n)} mehr.`,
+        low: (mark) => `Beim Meldebestand von ${count(mark)} oder darunter.`,
+        fine: '',
+      },
+      receive: 'Einbuchen',
+      countIt: 'Zählen',
+      actOn: (act, part) => `${act}: ${part}`,
+      close: 'Schließen',
+      erase: 'Löschen',
+      save: 'Sichern',
+
+      receiveTitle: (part) => `${part} einbuchen`,
+      received: 'Wie viele kamen?',
+      cost: 'Was sie zusammen kosten',
+      costHint: 'Der Betrag für alle, etwa 12,50.',
+      badCost: 'Ein Betrag wie 12,50.',
+      note: 'Notiz',
+      optional: 'darf leer bleiben',
+      tooLong: (length, most) => `${length} Zeichen: höchstens ${most} passen.`,
+
+      countTitle: (part) => `${part} zählen`,
+      whichHeap: 'Wo hast du gezählt?',
+      logSays: (n) => `Das Protokoll sagt ${count(n)}.`,
+      logKnowsNot: 'Niemand hat bisher gesagt, wie viele es sind.',
+      counted: 'Wie viele sind es?',
+      difference: (n) => (n === 0 ? 'Kein Unterschied.' : `Unterschied: ${signedNumber(n)}`),
+      why: 'Warum?',
+      whyMissing: 'Wähle, warum.',
+
+      toCleanTitle: 'Zu säubern',
+      toCleanLead: 'Aus Ausschuss gerettet. Sie zählen als vorhanden, sobald sie gesäubert sind.',
+      cleanOne: 'Eines gesäubert',
+      cleanAll: 'Alle gesäubert',
+      backToStores: (n) => `${count(n)} zurück ins Lager`,
+      cleanSome: 'Einige verloren',
+      cleanSomeDetail: 'sag, wie viele',
+      cleanTitle: (part) => `Gesäubert: ${part}`,
+      cleanBack: 'Zurück ins Lager',
+      cleanLost: 'Beim Säubern verloren',
+      belowZero: 'Unter null: Zähle, was zu säubern ist.',
+
+      startTitle: 'Was sich jetzt anfangen lässt',
+      startLead: 'Jede für sich, wenn sonst nichts angefangen wird.',
+      startMeans:
+        'Freie Teile, aufgeteilt nach der Stückliste der Ausführung; das Teil, das zuerst ausgeht, bestimmt die Zahl.',
+      noVariants: 'Noch hat keine Ausführung eine Stückliste.',
+      variant: 'Ausführung',
+      canStart: 'Möglich',
+      limit: 'Geht zuerst aus',
+      untoldParts: (names) => `noch nicht gezählt: ${names}`,
+
+      orderTitle: 'Was zu bestellen ist',
+      orderLead: 'Damit sich der Rest des Plans anfangen lässt und der Meldebestand noch daliegt.',
+      orderMeans:
+        'Teile für das, was die Serien brauchen und nicht begonnen ist, nur erste Wahl, + Meldebestand − Freie. Ausschuss, der noch kommt, ist nicht darin.',
+      nothingToOrder: 'Nichts: Was frei ist, genügt für den Plan und den Meldebestand.',
+      part: 'Teil',
+      order: 'Bestellen',
+      forPlan: 'Für den Plan',
+      lowMark: 'Meldebestand',
+      fewerOnceCleaned: (n) => `${count(n)} weniger, sobald Gerettetes gesäubert ist`,
+
+      toStores: 'Lager',
+      goneTitle: 'Dieses Teil ist nicht in der Werkstatt',
+      goneHelp: 'Es kommt vielleicht mit der Einrichtung eines anderen Tablets.',
+      howMany: 'Wie viele es sind',
+      receivedInAll: 'Erhalten im Ganzen',
+      costEach: 'Kosten von einem',
+      worth: 'Wert des Vorhandenen',
+      lostInCleaning: 'Beim Säubern verloren, im Ganzen',
+      putAway: 'weggelegt',
+      editPart: 'Kosten und Meldebestand',
+      noHistory: 'Noch wurde nichts eingebucht oder gezählt.',
+    },
+
+    studyWords: {
+      between: (low, high) => `${low} bis ${high}`,
+      seconds,
+      hours,
+      back: 'Ausbeute',
+      rack: 'Was die Tipps sagen',
+      pages: {
+        chances: {
+          title: 'Wahrscheinlichkeiten',
+          lead: 'Wie viele der angefangenen Stücke herauskommen, Holz für Holz.',
+        },
+        flow: { title: 'Fluss', lead: 'Wie Stücke Tag für Tag vorankamen und wie viele durchkamen.' },
+        flaws: { title: 'Fehler', lead: 'Was schiefgeht, wo, und was es an Minuten kostet.' },
+        signals: {
+          title: 'Signale',
+          lead: 'Was sich geändert hat, zum Schlechteren oder Besseren, und was du dagegen getan hast.',
+        },
+        time: { title: 'Zeiten', lead: 'Wie lange ein Stück dauert und wohin die Stunden gehen.' },
+        compare: { title: 'Vergleich', lead: 'Zwei Zeiträume, Leute, Serien oder Arbeitsweisen.' },
+      },
+      filter: 'Was zu sehen ist',
+      stretch: 'Zurück bis',
+      stretches: { all: 'alle Tage', week: '7 Tage', month: '28 Tage', quarter: '91 Tage' },
+      person: 'Getippt von',
+      everybody: 'allen',
+      nobody: 'niemand Bestimmtem',
+      batch: 'Serie',
+      allBatches: 'alle',
+      working: 'Alle Tipps werden gelesen …',
+      workingAgain: 'Was hier steht, wird neu gerechnet …',
+      failed: 'Die Tipps ließen sich für diese Seite nicht lesen',
+      failedHelp:
+        'Nichts ist verloren: Jeder Tipp ist, wo er war. Versuche es noch einmal; die anderen Orte gehen wie immer.',
+      again: 'Noch einmal versuchen',
+      nothing: 'Noch nichts zu beurteilen',
+      nothingHelp:
+        'In dem, was du ansiehst, hat kein Stück einen Schritt verlassen. Diese Seite füllt sich von selbst, wenn Stücke abgetippt werden.',
+      doubtful: (n) =>
+        n === 1
+          ? 'Ein Stück wurde getippt, während die Uhr zweifelhaft war: Sein Tag kann ein anderer sein.'
+          : `${wholeNumber(n)} Stücke wurden getippt, während die Uhr zweifelhaft war: Ihre Tage können andere sein.`,
+      notYet: 'noch nicht bekannt',
+      means: 'Was das bedeutet',
+      close: 'Schließen',
+      asTable: 'Dasselbe als Tabelle',
+      chart: {
+        move: 'Pfeiltasten oder ein Tipp gehen von Punkt zu Punkt.',
+        loading: 'Das Diagramm kommt …',
+        failed: 'Das Diagramm ließ sich nicht zeichnen. Seine Zahlen stehen darunter.',
+      },
+    },
+
+    tableWords: {
+      title: 'Tabellen für die Tabellenkalkulation',
+      lead: 'Durch Kommas getrennter Text (CSV, UTF-8) mit einem Punkt in Dezimalzahlen. Eine Tabelle ist zum Rechnen; um die Aufzeichnungen zu schützen, speichere eine Sicherung.',
+      guard:
+        'Ein Apostroph am Anfang hält eine Tabellenkalkulation davon ab, einen Text für eine Formel zu nehmen.',
+      names: {
+        trays: 'Kästen',
+        taps: 'Tipps',
+        yield: 'Ausbeute',
+        days: 'Tage',
+        stores: 'Lager',
+        targets: 'Ziele',
+        shelf: 'Regal',
+      },
+      details: {
+        trays: 'Wo die Stücke jedes Kastens sind',
+        taps: 'Jeder Eintrag des Protokolls',
+        yield: 'Jedes Holz, Schritt für Schritt',
+        days: 'Jeder Tag der Werkstatt, Schritt für Schritt',
+        stores: 'Jedes Teil, und was zu bestellen ist',
+        targets: 'Was jede offene Serie braucht, und bis wann',
+        shelf: 'Fertige Stücke, und wohin sie gingen',
+      },
+      save: 'Tabelle sichern',
+      making: 'Wird gemacht …',
+      saved: (file) => `Gesichert: ${file}`,
+      shared: (file) => `Übergeben: ${file}`,
+      tapAgain: 'Sie ist bereit: Tippe noch einmal.',
+      failed:
+        'Das Protokoll ließ sich nicht lesen, also wurde keine Tabelle gemacht. Versuche es noch einmal.',
+    },
+
+    tabletsWords: {
+      title: 'Andere Tablets',
+      lead: 'Mehrere Tablets, eine Werkstatt: Jedes zählt für sich, und alle zeigen dasselbe, sobald sie sich treffen.',
+      loading: 'Wird nachgesehen …',
+      forgets: 'Dieses Fenster behält nichts, also kann es sich mit keinem anderen Tablet verbinden.',
+      demo: 'Die Probewerkstatt trifft niemanden. Öffne erst eine eigene Werkstatt.',
+
+      howHelp:
+        'Ein PC in der Werkstatt reicht weiter, was die Tablets tippen: Ein Befehl startet ihn, und er zeigt eine Kennung zum Lesen. Er kann nichts davon lesen und nichts fälschen. Ohne ihn arbeitet jedes Tablet weiter, und Dateien tragen das Protokoll vom einen zum anderen.',
+
+      join: 'Mit anderen Tablets verbinden',
+      joinDetail: 'Mit der Kennung des PCs der Werkstatt oder eines anderen Tablets',
+      joinClose: 'Jetzt nicht',
+      close: 'Schließen',
+      scan: 'Kennung lesen',
+      scanHelp: 'Halte die Kennung des PCs oder eines anderen Tablets vor die Kamera.',
+      noSign: 'Das ist eine Kennung anderer Art.',
+      stopScan: 'Nicht mehr lesen',
+      link: 'Link',
+      linkHint: 'Er beginnt mit https:// und enthält #/join/.',
+      linkBad: 'Das ist kein Link, der einlädt.',
+      typed: 'Stattdessen tippen',
+      address: 'Adresse des PCs',
+      addressHint: 'wss:// und was auf seiner Seite steht',
+      shop: 'Werkstatt',
+      shopHint: 'Kleine Buchstaben und Ziffern',
+      key: 'Schlüssel',
+      keyHint: 'Zwölf Wörter, dazwischen je ein Leerzeichen',
+      typedBad:
+        'Eines der drei stimmt nicht: Eine Adresse beginnt mit wss://, ein Schlüssel hat zwölf Wörter der Liste.',
+      nothing: 'Lies eine Kennung oder gib einen Link ein.',
+      addsUp: 'Was dieses Tablet hat, kommt für immer zur Werkstatt dort dazu',
+      addsUpHelp:
+        'Verbinde nur Tablets einer Werkstatt. Zwei Werkstätten, die verbunden wurden, lassen sich nicht wieder trennen; mach erst eine Sicherung, wenn du nicht sicher bist.',
+      yes: 'Ja',
+      no: 'Nein',
+      mayInvite: 'Darf dieses Tablet andere hereinlassen?',
+      mayInviteHint:
+        'Dann behält es den Schlüssel der Werkstatt. Ein oder zwei Tablets genügen: Wer ein verlorenes findet, hat den Schlüssel.',
+      go: 'Verbinden',
+      going: 'Wird verbunden …',
+      joined: 'Verbunden. Was die anderen haben, kommt jetzt herein.',
+      nothingThere:
+        'Verbunden, und noch ist nichts da. Verbinde das Tablet, das die Werkstatt hat, oder richte die Werkstatt hier ein: Schließe dies und beginne.',
+      arriving: 'Die Werkstatt kommt herein …',
+      arrived: 'Die Werkstatt ist da',
+      arrivedHelp: (stages, trays) =>
+        `${stages === 1 ? '1 Schritt' : `${wholeNumber(stages)} Schritte`}, ${trays === 1 ? '1 Kasten' : `${wholeNumber(trays)} Kästen`} in Arbeit. Was hier getippt wird, zeigen die anderen Tablets, und dieses zeigt, was dort getippt wird.`,
+      understood: 'Gut',
+      problems: {
+        'no-invitation': 'Das lädt zu nichts ein.',
+        'joined-before': 'Dieses Tablet ist schon mit einer Werkstatt verbunden: Verlasse erst jene.',
+        unreachable:
+          'Der PC ist nicht zu erreichen. Ist er an, ist das Tablet im selben Netz, und vertraut das Tablet seinem Zertifikat?',
+        'no-seat':
+          'Alle dreizehn Sitze sind belegt. Wer sich um den PC kümmert, kann einen neuen Schlüssel machen, der sie frei macht.',
+      },
+      refused: {
+        key: 'Der PC kennt diesen Schlüssel nicht. Wurde seither ein neuer gemacht?',
+        rights: 'Der PC lässt dieses Tablet das nicht tun.',
+        'no-shop': 'Diese Werkstatt gibt es auf dem PC nicht.',
+        full: 'Die Platte des PCs ist voll.',
+      },
+
+      worksAlone:
+        'Dieses Tablet arbeitet für sich weiter: Seine Tipps sind auf ihm gesichert und gehen nirgends sonst hin.',
+      joinWithNewKey:
+        'Hat die Werkstatt einen neuen Schlüssel, verlasse sie unten und verbinde dich mit der neuen Kennung: Alles, was hier getippt wurde, kommt mit.',
+      otherInvitation: 'Das lädt zu einer Werkstatt mit einem anderen Schlüssel ein',
+      otherInvitationHelp:
+        'Dieses Tablet ist mit einem anderen verbunden. Hat deine Werkstatt einen neuen Schlüssel, verlasse den alten und verbinde dich mit diesem: Die Aufzeichnungen bleiben, und alles, was hier getippt wurde, kommt mit.',
+      joinAnew: 'Alten verlassen und neu verbinden',
+
+      standing: 'Wie es steht',
+      status: {
+        off: 'Läuft in diesem Fenster nicht',
+        meeting: 'Sieht nach, was wo fehlt',
+        'up-to-date': 'Auf dem neuesten Stand',
+        toSend: (entries) => `${wholeNumber(entries)} zu senden`,
+        unreachable: (since) => `Nicht erreicht seit ${since}`,
+        waiting: (entries) =>
+          entries === 1
+            ? '1 wartet darauf, gesendet zu werden.'
+            : `${wholeNumber(entries)} warten darauf, gesendet zu werden.`,
+        refused: 'Vom PC abgewiesen',
+      },
+      statusMeans:
+        'Tipps werden immer zuerst auf dem Tablet gesichert. Gesendet wird eine Kopie: Einen PC, der kaputtgeht oder geleert wird, füllt jedes Tablet wieder.',
+      again: 'Jetzt versuchen',
+      at: 'Adresse',
+      seat: 'Sitz',
+
+      photos: 'Fotos',
+      photosToo: 'Auch Fotos senden und holen?',
+      photosHint:
+        'Sie gehen nach allem anderen, eines nach dem anderen. Bei langsamer Verbindung wähle Nein: Was getippt wurde, geht trotzdem, und die Fotos dieses Tablets bleiben darauf.',
+      photosWaiting: ({ toSend, toFetch }) =>
+        [
+          ...(toSend > 0 ? [`${wholeNumber(toSend)} zu senden`] : []),
+          ...(toFetch > 0 ? [`${wholeNumber(toFetch)} zu holen`] : []),
+        ].join(', '),
+      photosRefused: {
+        key: 'Der PC nimmt keine Fotos: Er kennt diesen Schlüssel nicht.',
+        rights:
+          'Der PC nimmt noch keine Fotos: Starte das Programm dort (hub) neu, in seiner neuesten Version.',
+        'no-shop':
+          'Der PC nimmt noch keine Fotos: Starte das Programm dort (hub) neu, in seiner neuesten Version.',
+        full: 'Der PC hat keinen Platz für weitere Fotos. Nichts anderes wird dadurch aufgehalten.',
+      },
+
+      aside: 'Beiseitegelegt',
+      asideLead: (n) =>
+        n === 1
+          ? 'Eine Nachricht ließ sich nicht aufnehmen.'
+          : `${wholeNumber(n)} Nachrichten ließen sich nicht aufnehmen.`,
+      asideHelp:
+        'Sie ändern hier nichts, und alle anderen gehen weiter. Manche aus einer neueren Version kommen herein, sobald dieses Tablet aktualisiert ist. Sind es viele, die nicht von dieser Werkstatt sind: Frage, wer sonst Rechte am PC hat.',
+      asideReason: 'Warum',
+      asideSeat: 'Von Sitz',
+      asideNumber: 'Nummer',
+      reasons: {
+        'not-sealed-here': 'nicht mit dem Schlüssel dieser Werkstatt versiegelt',
+        newer: 'aus einer neueren Version',
+        malformed: 'nicht, wie es sein soll',
+        repeated: 'eine Wiederholung',
+      },
+
+      invite: 'Ein anderes Tablet hereinlassen',
+      inviteLead: 'Das andere Tablet liest diese Kennung unter Andere Tablets oder bei seinem ersten Start.',
+      inviteWarn: 'Wer die Kennung sieht, kann die Werkstatt lesen und schreiben',
+      inviteWarnHelp: 'Zeige sie nur deinen eigenen Tablets und verbirg sie wieder.',
+      show: 'Kennung zeigen',
+      hide: 'Verbergen',
+      sign: 'Kennung, die ein Tablet hereinlässt',
+      orType: 'Oder getippt, auf dem anderen Tablet:',
+      mayNot:
+        'Dieses Tablet hat den Schlüssel der Werkstatt nicht. Nimm die Kennung auf dem PC oder ein Tablet, das einladen darf.',
+
+      leave: 'Verlassen',
+      leaveHelp:
+        'Dieses Tablet behält alles, was es hat, und zählt für sich weiter. Mit der Kennung kann es sich wieder verbinden. Ein verlorenes Tablet wird durch einen neuen Schlüssel ausgesperrt: auf dem PC, npm run hub -- new-key.',
+      leaveNow: 'Jetzt verlassen',
+      stay: 'Bleiben',
+    },
+
+    targetProblemWords: (problem) => {
+      switch (problem.kind) {
+        case 'broken':
+          return problem.how === 'quote'
+            ? 'Ein Anführungszeichen wird geöffnet und nicht geschlossen.'
+            : 'Sie hat mehr Zellen als Überschriften: Setze einen Text mit Komma in Anführungszeichen.';
+        case 'no-name':
+          return `${targetColumns[problem.column].none} ist genannt.`;
+        case 'unknown':
+          return `${targetColumns[problem.column].none} heißt „${problem.name}“.`;
+        case 'put-away':
+          return `${targetColumns[problem.column].the} „${problem.name}“ ist weggelegt.`;
+        case 'two-of-name':
+          return `Zwei heißen „${problem.name}“: Gib erst einem einen anderen Namen.`;
+        case 'said-before':
+          return problem.column === 'good'
+            ? `Zeile ${problem.line} sagt es schon von derselben Ausführung.`
+            : `Zeile ${problem.line} sagt ${targetColumns[problem.column].another} für diese Serie.`;
+        case 'number':
+          return `${problem.column === 'good' ? 'Gute' : 'Wahrscheinlichkeit'}: ${numberProblemWords(problem.problem)}`;
+        case 'separated':
+          return `„${problem.text}“ lässt sich auf zwei Arten lesen. Schreib eine ganze Zahl ohne Punkte, Kommas oder Leerzeichen.`;
+        case 'no-day':
+          return `„${problem.text}“ ist kein Tag des Kalenders. Schreib ihn so: 2027-04-30.`;
+        case 'which-day':
+          return `„${problem.text}“ kann zwei Tage heißen. Schreib ihn so: 2027-04-30.`;
+      }
+    },
+
+    timeStudyWords: {
+      perPiece: 'Minuten pro Stück',
+      perPieceLead: 'Die Hälfte der Stücke braucht nicht länger. Tippe ein Feld an für mehr.',
+      perPiecePicture:
+        'Die Hälfte der Stücke braucht nicht länger. Darunter steht, was in neun von zehn Fällen wahrscheinlich ist.',
+      perPieceMeans:
+        'Gelernt aus der Zeit zwischen zwei Tipps in einem Arbeitsabschnitt. Tipps für mehrere Stücke zählen für alle; Pausen und vergessene Pausen werden an ihrer Länge erkannt und weggelassen.',
+      corner: 'Schritt',
+      loading: (stage) => `${stage}: Einspannen`,
+      none: 'Noch ist keine Zeit bekannt: Sie wird aus Stücken gelernt, die eines nach dem anderen abgetippt werden.',
+      minutes: pieceMinutes,
+      likely: (interval) => (interval ? likely(interval) : 'wenige Stücke'),
+      cellName: (wood, stage, minutes, interval) =>
+        `${wood} bei ${stage}: ${pieceMinutes(minutes)}, ${interval ? likely(interval) : 'wenige Stücke'}`,
+      timeOf: (wood, stage) => `${wood} bei ${stage}: Zeit`,
+      median: 'Die Hälfte der Stücke braucht höchstens',
+      mean: 'Ein Stück braucht im Mittel',
+      counted: 'Gelernt aus',
+      countedIs: (n, minutes) => `${pieces(n)} in ${workTime(minutes)}`,
+      breaks: 'Als Pausen weggelassen',
+      breaksAre: (stretches, minutes) =>
+        stretches === 0 ? 'keine' : `${wholeNumber(stretches)}, zusammen ${workTime(minutes)}`,
+      spread: 'Stücke weichen ab um',
+      spreadIs: (cv) => `etwa ${about(cv)} nach jeder Seite`,
+      learning: 'Schneller werden',
+      learningLead:
+        'Ob dieselbe Arbeit mit Übung schneller geht. Über alle Tage und Serien, was immer oben gewählt ist.',
+      noLearning:
+        'Von zu wenigen Stücken ist die Zeit bekannt. Tippe Stücke eines nach dem anderen ab, dann kommt eine Kurve von selbst.',
+      curve: 'Wessen Arbeit',
+      curveName: (stage, person) => `${stage} · ${person}`,
+      rate: (rate, interval) => {
+        const ends = interval ? `, wohl ${wholeNumber(100 * interval[0])} bis ${about(interval[1])}` : '';
+        return `Jedes Mal, wenn sich die gemachte Zahl verdoppelt, braucht ein Stück ${about(rate)} von dem, was es brauchte${ends}.`;
+      },
+      quicker: 'Es geht mit jedem Stück schneller, und kaum durch Zufall.',
+      slower: 'Es geht langsamer: Etwas steht im Weg, oder die Stücke sind schwieriger geworden.',
+      steady: 'Keine klare Änderung: geübte Hände, oder zu wenige Stücke, um es zu sagen.',
+      learningMeans:
+        'Die Kurve ist die übliche der Übung: Die Zeit fällt um denselben Anteil, sooft sich die Zahl der Stücke verdoppelt. Punkte sind mittlere Zeiten von Strecken von Stücken (die Hälfte braucht nicht länger); die Linie ist die Kurve, die am besten zu ihnen passt.',
+      made: 'Gemachte Stücke',
+      dots: 'Die Hälfte davon braucht höchstens',
+      fitted: 'Übungskurve',
+      piecesUpTo: (n) => `Stück ${wholeNumber(Math.round(n))}`,
+      hours: 'Wohin die Stunden gehen',
+      hoursLead: (most, by) =>
+        `Arbeit in Arbeitsabschnitten, Schritt für Schritt: die letzten ${wholeNumber(most)} ${by} mit Arbeit.`,
+      hoursByStage: 'Wohin die Stunden gehen, Schritt für Schritt',
+      hoursBy: 'Zeitraum',
+      byDay: 'Tage',
+      byWeek: 'Wochen',
+      hoursMeans:
+        'Vom ersten Tipp eines Arbeitsabschnitts bis zu seinem Ende. Mehr als eine Viertelstunde ohne Tipp gilt als Pause. Arbeit, die niemand tippt, ist nicht darin.',
+      noHours: 'In dem, was du ansiehst, ist keine Arbeitszeit bekannt.',
+      worked: 'Gearbeitet',
+      day: 'Tag',
+      week: 'Woche ab',
+      hoursOf: (minutes) => `${roundNumber(minutes / 60)} h`,
+      hoursAxis: (n) => `${roundNumber(n)} h`,
+      hourCell: (stage, day, minutes) => `${stage}, ${day}: ${workTime(minutes)}`,
+      all: 'Alle Schritte',
+      lost: 'Zeit in Ausschuss',
+      lostIs: about,
+      lostOf: (scrapped, all) =>
+        `Stücke, die Ausschuss wurden, hatten ${workTime(scrapped)} gebraucht; alles Beurteilte brauchte ${workTime(all)}.`,
+      lostMeans:
+        'Gerechnet mit den üblichen Minuten eines Stücks bei jedem Schritt seines Ablaufs bis dorthin, wo es Ausschuss wurde. Je später ein Stück verloren geht, desto mehr geht mit.',
+    },
+
+    timeWords: {
+      units,
+      justNow: 'gerade eben',
+      ago: (stretch) => `vor ${dative(stretch)}`,
+      ready: 'bereit',
+      readyIn: (stretch) => `bereit in ${dative(stretch)}`,
+    },
+
+    todaySentences: {
+      nothingWaits: 'Nichts wartet auf einen Platz.',
+      noTime: 'Keine Runde passt in die Arbeitszeiten, die gesagt sind.',
+      notToday: (n, stage, time) => `Heute keine mehr. Nächste: ${pieces(n)} für ${stage}, ${time}.`,
+      load: (n, stage, by) => `${pieces(n)} für ${stage} einspannen bis ${by}`,
+      moreRounds: (n) =>
+        n === 1
+          ? 'dann passt eine zweite Runde, bevor du gehst'
+          : `dann passen ${n} weitere Runden, bevor du gehst`,
+      itCures: 'sie härtet aus, während niemand da ist',
+      lastCures: 'die letzte härtet aus, während niemand da ist',
+      unload: (n, stage) => `${pieces(n)} herausnehmen: ${stage}`,
+      loadAt: (n, stage) => `${pieces(n)} einspannen: ${stage}`,
+      placesWanted: 'ausgehärtet, und andere warten auf die Plätze',
+      placesFree: (by) => `Plätze sind frei; hinein bis ${by}`,
+      bottleneck: 'hier liegt die meiste Arbeit: nicht abreißen lassen',
+      starved: (stage) => `${stage} hat nichts mehr zu tun`,
+      feeds: (stage, stretch) => `${stage} hat nur noch ${stretch} zu tun`,
+      late: (batch) => `${batch} wird zu spät`,
+      toSpare: (batch, n) => {
+        if (n === 0) return `${batch} hat keinen Tag Luft`;
+        return `${batch} hat ${n === 1 ? '1 Tag' : `${n} Tage`} Luft`;
+      },
+      furthest: 'am weitesten',
+    },
+
+    todayWords: {
+      next: 'Was als Nächstes',
+      nextLead: 'Das erste ist das dringendste. Tippe eines an, um hinzugehen.',
+      nextMeans:
+        'Erst Plätze, die Ausgehärtetes anderen wegnimmt, dann freie Plätze, dann der Schritt, vor dem die meiste Arbeit liegt, und was ihn versorgt, wenn er weniger als zwei Stunden zu tun hat, dann Serien mit weniger als drei Tagen Luft, dann, was am weitesten ist. Tage Luft sind die, die die übrigen Stunden füllen würden; wo Stunden oder Zeiten nicht bekannt sind, die Tage bis zum Termin.',
+      nothing: 'Nirgends wartet etwas.',
+      here: 'der Schritt dieses Tablets',
+      rounds: 'Runden',
+      roundsLead: 'Wann was einzuspannen ist, damit alles, was jetzt wartet, am ehesten ausgehärtet ist.',
+      roundsMeans:
+        'Gerechnet aus dem, was jetzt wartet, den Plätzen, der Zeit zum Aushärten bei der Wärme, die gesagt wurde, den Arbeitszeiten und den Minuten, die das Einspannen gebraucht hat. Das langsamste Holz zählt. Was später dazukommt, ist nicht darin, auch nicht, was die Hände sonst zu tun haben; Pausen sind nicht bekannt, also lass etwas Zeit. Was lange aushärtet, geht über Nacht, wo das hilft.',
+      noHours: 'Niemandes Arbeitszeit ist gesagt, also hat keine Runde eine Zeit.',
+      toPeople: 'Arbeitszeiten',
+      noHolds: 'Kein Schritt des Ablaufs hat eine Haltezeit.',
+      untimed: (stages) => `Einspannen ist ohne Zeit gerechnet, weil sie noch nicht gemessen ist: ${stages}.`,
+      left: (n) => `${pieces(n)} ${n === 1 ? 'hat' : 'haben'} in den nächsten zwei Wochen keine Runde.`,
+      timetable: (name) => `Runden von ${name}`,
+      showTimetable: 'Zeitplan',
+      columns: { stage: 'Für', pieces: 'Stück', from: 'Ab', loaded: 'Alle drin', ready: 'Ausgehärtet' },
+    },
+
+    toneWords: {
+      pale: 'Blass',
+      honey: 'Honig',
+      red: 'Rot',
+      brown: 'Braun',
+      dark: 'Dunkel',
+      olive: 'Oliv',
+    },
+
+    trayChoiceWords: {
+      nothingWaits: 'Hier wartet nichts',
+      nothingWaitsDetail: 'Kästen kommen her, wenn ihre Stücke beim Schritt davor gut sind.',
+      otherStages: 'Andere Schritte',
+      scan: 'Lesen',
+      caution: 'Warnung',
+      traysWaiting: (stage) => `Kästen bei ${stage}`,
+      oldestFirst: 'Der am längsten wartet, kommt zuerst.',
+      since: (time) => `seit ${dative(time)} hier`,
+      toCheck: (n) => `${n} im Protokoll: nachzählen`.replace('-', '−'),
+      whoTaps: 'Wer tippt?',
+      nobody: 'Nicht gesagt',
+    },
+
+    traysWords: {
+      title: 'Kästen',
+      find: 'Kasten mit seinem Code finden',
+      findLabel: 'Code',
+      open: 'Öffnen',
+      erase: 'Löschen',
+      offers: 'Vielleicht einer davon',
+      scan: 'Lesen',
+      makeUp: 'Kästen anlegen',
+      live: (n) => `Kästen in Arbeit (${wholeNumber(n)})`,
+      done: (n) => `Fertige und leere Kästen (${wholeNumber(n)})`,
+      none: 'Noch keine Kästen',
+      noneHelp:
+        'Lege den ersten Kasten an. Er bekommt einen Code, den du mit Kreide darauf schreibst, und seine Stücke warten beim ersten Schritt.',
+      noVariant: 'Noch nichts zu machen',
+      noVariantHelp:
+        'Ein Kasten hält Stücke einer Ausführung. Lege erst in Einrichtung ein Holz und eine Ausführung an.',
+      toSetUp: 'Einrichtung öffnen',
+      code: 'Code',
+      variant: 'Ausführung',
+      wood: 'Holz',
+      where: 'Wo seine Stücke sind',
+      age: 'Angelegt',
+      filterWood: 'Holz',
+      filterStage: 'Schritt',
+      all: 'Alle',
+      noMatch: 'Kein Kasten in Arbeit passt dazu.',
+
+      newTitle: 'Kästen anlegen',
+      whatPieces: 'Was werden die Stücke?',
+      whichBatch: 'Serie',
+      perTray: 'Stück in jedem Kasten',
+      howMany: 'Wie viele Kästen',
+      prized: 'Ein besonderes Stück',
+      prizedDetail: 'ein Kasten mit einem',
+      make: 'Anlegen',
+      madeTitle: 'Schreib diese Codes mit Kreide auf die Kästen',
+      madeEach: (n) => `je ${pieces(n)}`,
+      more: 'Weitere anlegen',
+      undo: 'Zurücknehmen',
+      toTrays: 'Alle Kästen',
+      fewer: 'Weniger',
+      moreOne: 'Mehr',
+
+      tray: (code) => `Kasten ${code}`,
+      batch: 'Serie',
+      goneTitle: 'Dieser Kasten ist nicht im Protokoll',
+      goneHelp: 'Sein Anlegen wurde zurückgenommen, oder er kam aus einer anderen Werkstatt.',
+      counts: 'Wo seine Stücke sind',
+      finished: (n, grade) => `${ofGrade(n, grade)} fertig`,
+      scrapped: (n) => `${wholeNumber(n)} Ausschuss`,
+      nowhere: 'Kein Stück dieses Kastens ist in Arbeit.',
+      waiting: (n, grade) => `${ofGrade(n, grade)} ${Math.abs(n) === 1 ? 'wartet' : 'warten'}`,
+      held: (n, grade) => `${ofGrade(n, grade)} ${Math.abs(n) === 1 ? 'härtet' : 'härten'} aus`,
+      workHere: 'Hier arbeiten',
+      toCheck: 'Nachzählen',
+      split: 'Teilen',
+      join: 'Vereinen',
+      recount: 'Nachzählen',
+      caution: 'Warnung',
+      close: 'Schließen',
+      cancel: 'Abbrechen',
+
+      whichSpot: 'Welche Stücke?',
+      splitTitle: (code) => `${code} teilen`,
+      splitHelp: 'Die Stücke bekommen einen eigenen Kasten und Code.',
+      splitPieces: 'Stück für den neuen Kasten',
+      splitSave: 'Abteilen',
+      splitDone: 'Schreib diesen Code mit Kreide auf den neuen Kasten',
+      joinTitle: (code) => `${code} mit einem anderen Kasten vereinen`,
+      joinHelp: 'Alle Stücke gehen hinüber, und dieser Code endet.',
+      joinNone: 'Kein anderer Kasten dieser Ausführung und Serie ist in Arbeit.',
+      joinWhich: 'Mit welchem Kasten?',
+      joinSave: (code) => `Mit ${code} vereinen`,
+      joinSaveNone: 'Vereinen',
+      joinChoose: 'Wähle einen Kasten.',
+      recountTitle: (code) => `${code} nachzählen`,
+      recountHelp: (n) => `Das Protokoll sagt ${count(n)}.`,
+      recountCounted: 'Wie viele sind es?',
+      recountWhy: 'Warum?',
+      recountWhyMissing: 'Wähle, warum.',
+      recountDifference: (n) =>
+        n === 0 ? 'Kein Unterschied.' : `Unterschied: ${n > 0 ? '+' : '−'}${wholeNumber(Math.abs(n))}`,
+      recountSave: 'Zahl berichtigen',
+    },
+
+    twoCopiesWords: {
+      putBackTitle: (taps) =>
+        taps === 1 ? '1 Tipp zurückgeholt' : `${wholeNumber(taps)} Tipps zurückgeholt`,
+      putBack: 'Der Browser hatte sie verloren; die zweite Sicherung auf diesem Tablet hatte sie.',
+      seen: 'Gut',
+      missingTitle: (entries) =>
+        entries === 1 ? '1 Eintrag fehlt' : `${wholeNumber(entries)} Einträge fehlen`,
+      missing:
+        'Dieses Tablet hatte schon mehr als jetzt, und keine der beiden Sicherungen darauf hat den Rest. Hole eine Datei zurück, die du gesichert hast; was hier ist, bleibt, wie es ist.',
+      toFiles: 'Datei zurückholen',
+      goOnWithout: 'Ohne weiter',
+      suspectTitle: 'Dieses Tablet konnte einen Tipp nicht speichern',
+      suspect:
+        'Bis es neu gestartet ist, gilt ein Tipp erst als gesichert, wenn auch die zweite Sicherung ihn hat. Schaffe Platz auf dem Tablet, sichere eine Datei, dann schließe den Browser und öffne ihn wieder.',
+      behindTitle: 'Die zweite Sicherung lässt sich nicht schreiben',
+      behind:
+        'Tipps werden gesichert, aber nur an einem Ort. Es wird von selbst wieder versucht; sichere eine Datei, um sicherzugehen.',
+      onlyLookingTitle: 'Nur zum Ansehen: Eine neuere Version war hier',
+      onlyLooking:
+        'Dieses Fenster hat eine ältere Version. Es zeigt, was es versteht, und ändert nichts. Lade es neu, um die neuere zu bekommen.',
+      reload: 'Neu laden',
+    },
+
+    updateWords: {
+      ready: 'Eine neue Version ist bereit',
+      readyLead: 'Nichts geht verloren: Die Seite öffnet sich wieder mit allem, was gesichert ist.',
+      dayLead: 'Der Tag ist die Zeit dafür. Nichts geht verloren; die App öffnet sich von selbst wieder.',
+      apply: 'Jetzt verwenden',
+      tryAgain: 'Noch einmal versuchen',
+      asking: 'Einen Moment …',
+      applying: 'Die neue Version kommt herein …',
+      held: 'Noch nicht: Arbeit ist im Weg',
+      heldHere: {
+        tapping: 'In diesem Fenster ist ein Kasten mitten in der Arbeit. Verlasse erst seinen Schritt.',
+        'not-saved': 'Ein Tipp in diesem Fenster ist noch nicht auf der Platte.',
+        typing: 'In diesem Fenster ist etwas eingegeben und noch nicht gesichert: Sichere oder verwirf es.',
+      },
+      heldThere: {
+        tapping: (where) => `Ein anderes Fenster ist mitten in der Arbeit: ${where}.`,
+        'not-saved': (where) =>
+          `Ein anderes Fenster hat einen Tipp, der noch nicht auf der Platte ist: ${where}.`,
+        typing: (where) => `In einem anderen Fenster ist etwas eingegeben und nicht gesichert: ${where}.`,
+      },
+      askedAgain: 'Es wird alle paar Sekunden wieder gefragt.',
+      noCopy: 'Von den Aufzeichnungen ließ sich keine Sicherung machen',
+      noCopyLead:
+        'Vor jeder neuen Version wird eine Sicherung gemacht. Ohne sie läuft diese Version weiter, und nichts wurde geändert.',
+      didNotTake: 'Die neue Version kam nicht herein',
+      didNotTakeLead:
+        'Diese läuft weiter, und nichts ist verloren. Versuche es noch einmal oder starte den Browser neu.',
+      arrived: (version) => `Jetzt Version ${version}.`,
+      well: 'In Ordnung',
+    },
+
+    welcomeWords: {
+      title: 'Tallywright',
+      lead: 'Jedes Stück gezählt, vom Rohling bis ins Regal, mit Tipps an der Drechselbank. Es geht ohne Netz, und alles bleibt auf diesem Tablet.',
+      newShop: 'Neue Werkstatt',
+      newShopDetail: 'Beginnt mit einem Ablauf für gedrechselte Griffe, den du ändern kannst',
+      restore: 'Zurückholen',
+      restoreDetail: 'Holt eine Werkstatt aus einer Sicherung zurück',
+      restoreHereDetail: 'Holt eine Werkstatt zurück: Dieses Tablet hat Sicherungen',
+      demo: 'Probewerkstatt',
+      demoDetail: 'Eine Serie Ahlenhefte auf halbem Weg, um alles daran auszuprobieren',
+      caution:
+        'Drechseln, Staub, Leime und Anstriche können Menschen verletzen und krank machen. Gezeigt werden die üblichen Warnungen: Deine örtlichen Vorschriften, Sicherheitsdatenblätter und der Rat von Fachleuten mit Zulassung gelten.',
+    },
+
+    whatIfWords: {
+      change: 'Was anders wäre',
+      changeLead:
+        'Fülle eines oder mehrere aus. Der Plan der Werkstatt bleibt, wie er ist: Nichts wird geschrieben.',
+      nothing: 'nichts',
+      resource: 'Spanner oder Gestell',
+      places: 'Plätze dann',
+      hold: 'Aushärten bei',
+      cureHours: 'Stunden Aushärten dann',
+      cureHint: 'Das Datenblatt gilt: Kürzer aushärten, als es erlaubt, ist kein Plan.',
+      stage: 'Ein Schritt ist schneller',
+      percent: 'Schneller um',
+      saturday: 'Eine Hilfe an Samstagen',
+      saturdayHint: 'Stunden, ab 9 Uhr',
+      variant: 'Weniger einer Ausführung',
+      fewer: 'Stück weniger',
+      price: 'Preis des Gekauften',
+      priceHint: 'Eine Maschine, Spanner. Er wird an den Stunden gemessen, die es spart.',
+      monthly: 'Gute Stücke im Monat',
+      monthlyHint: 'Wie viele du damit machen wirst.',
+      ask: 'Ausrechnen',
+      forget: 'Felder leeren',
+      bad: {
+        places: 'Eine ganze Zahl von 1 bis 9999.',
+        cure: 'Stunden von 0 bis 2160.',
+        percent: 'Eine Zahl von 1 bis 95.',
+        hours: 'Stunden von 0,5 bis 14.',
+        fewer: 'Eine ganze Zahl ab 1.',
+        price: 'Ein Preis mit höchstens zwei Nachkommastellen.',
+        monthly: 'Eine ganze Zahl ab 0.',
+      },
+      noRate: 'Kein Stundensatz ist gesagt, also lässt sich kein Geld nennen.',
+      toRate: 'Stundensatz',
+
+      result: 'Was dabei herauskäme',
+      resultLead:
+        'Beide Pläne treffen auf dasselbe Glück, also kommt der Unterschied allein von der Änderung.',
+      means:
+        'Neun von zehn Malen liegt der Unterschied im Bereich. Ein Unterschied, dessen Bereich beide Vorzeichen hat, ist nicht sicher einer. Mit mehr von etwas kann eine volle Werkstatt dann und wann etwas später fertig werden: Was zuerst zur Hand ist, wird zuerst genommen.',
+      none: 'Fülle oben eine Änderung aus.',
+      reckoned: 'Der geänderte Plan wird gerechnet …',
+      date: 'Alles ist fertig',
+      now: 'Jetzt',
+      afterwards: 'Dann',
+      fair: 'ziemlich sicher bis',
+      hours: 'Stunden der Hände',
+      cost: 'Kosten dieser Stunden',
+      sooner: (low, middle, high) =>
+        `${signedDays(middle)}; neun von zehn Malen ${signedDays(low)} bis ${signedDays(high)}`,
+      hoursDiffer: (low, middle, high) =>
+        `${signed(middle)} h; neun von zehn Malen ${signed(low)} bis ${signed(high)} h`,
+      moneyDiffer: (low, middle, high) =>
+        `${money(middle)}; neun von zehn Malen ${money(low)} bis ${money(high)}`,
+      noDate: 'Einer der beiden kommt in zwei Jahren an kein Ende, zumindest dann und wann.',
+      cannot: 'Mit dieser Änderung gibt es kein Ende: Ein Platz oder die Stunden fehlen.',
+
+      payback: 'Macht sich bezahlt',
+      paybackMeans:
+        'Preis geteilt durch das Geld, das an jedem guten Stück gespart wird: kein Zins, kein Verschleiß, kein Restwert.',
+      never: 'Nie: Selbst im besten Fall spart es keine Stunden.',
+      after: (soonest, middle, latest) =>
+        `Nach ${middle === null ? 'keiner wahrscheinlichen Zahl' : pieces(middle)}; frühestens ${wholeNumber(soonest)}, ${atLatest(latest, wholeNumber)}.`,
+      months: (soonest, middle, latest) =>
+        `In Monaten: ${middle === null ? 'wahrscheinlich nie' : roundNumber(middle)}; frühestens ${roundNumber(soonest)}, ${atLatest(latest, roundNumber)}.`,
+
+      fits: 'Wie große Serie in die Stunden passt',
+      fitsLead: 'Eine neue Serie vom ersten Schritt an, aus denselben Ausführungen im selben Verhältnis.',
+      fitsMeans:
+        'Minuten der Arbeitszeit für ein gutes Stück, nach dem, was von Zeiten, Wahrscheinlichkeiten und Tempo bekannt ist: Die Arbeit an verlorenen und an zurückgegebenen Stücken ist darin. Warten aufs Aushärten ist es nicht.',
+      weekHours: 'Stunden pro Woche',
+      weeks: 'Wochen',
+      badNumber: 'Eine Zahl über 0.',
+      eachTakes: (low, middle, high) =>
+        `Ein gutes Stück braucht ${roundNumber(middle)} Minuten deiner Stunden; neun von zehn Malen ${roundNumber(low)} bis ${roundNumber(high)}.`,
+      fit: (low, middle, high) =>
+        `${pieces(middle)} ${middle === 1 ? 'passt' : 'passen'}; neun von zehn Malen ${wholeNumber(low)} bis ${wholeNumber(high)}.`,
+    },
+
+    whatRules,
+
+    whereWords: {
+      waiting: 'Wartet',
+      held: 'Härtet aus',
+      finished: 'Fertig',
+      scrapped: 'Ausschuss',
+    },
+
+    woodCareWords: {
+      does: 'Was es dir antut',
+      doesNotSaid:
+        'Das hat noch niemand gesagt. Minuten Staub und Warnungen an der Werkbank stützen sich darauf.',
+      doesHint: 'Minuten Staub und Warnungen an der Werkbank stützen sich darauf.',
+      doings: {
+        dust: 'Holzstaub',
+        turns: 'Dreht auf der Drechselbank',
+        fumes: 'Dämpfe',
+        flat: 'Macht eine Abflachung',
+      },
+      doingDetails: {
+        dust: 'seine Minuten zählen als Staub',
+        turns: 'vor einem Stück mit Abflachung wird gewarnt',
+        fumes: 'Anstrich, Lösemittel, ölige Lappen',
+        flat: 'ab hier wird es nie mehr gedreht',
+      },
+      mm: 'mm',
+      fitDiameter: 'Durchmesser, auf den es kommt',
+      fitDiameterHint:
+        'Des Holzes darunter. Mit Messungen der Holzfeuchte ergibt er den Spalt, der zu erwarten ist.',
+      badFit: 'Ein Durchmesser ist eine Zahl in mm zwischen 1 und 300, etwa 12,5.',
+
+      reactions: 'Deine eigenen Reaktionen',
+      reactionsLead: 'Eine Reaktion kennzeichnet dieses Holz für immer, auf jedem Tablet der Werkstatt.',
+      noReactions: 'Keine notiert.',
+      reaction: 'Was es tat',
+      reactionHint: 'Etwa: Ausschlag an beiden Handgelenken nach einer Stunde Schleifen.',
+      addReaction: 'Notieren',
+      withdraw: 'Zurückziehen',
+      withdrawn: (day) => `zurückgezogen ${dayWords(day)}`,
+      reactionsFull: 'Mehr passen hier nicht hin. Schreib weitere in die Warnung.',
+      reactionOf: (day, note) => `${dayWords(day)}: ${note}`,
+      emptyReaction: 'Sag, was es tat.',
+      seeDoctor: `Geh wegen einer Reaktion zum Arzt: Die nächste kann schlimmer sein. ${whatRules}`,
+
+      machines: 'Maschinen',
+      machinesLead: 'Was in der Werkstatt steht, wie lange es laufen darf und wie schnell.',
+      addMachine: 'Maschine anlegen',
+      editMachine: 'Eine Maschine',
+      machineStages: 'Daran gearbeitet',
+      machineStagesHint: 'Ihre Minuten werden bei diesen Schritten gezählt, auf diesem Tablet.',
+      rests: 'Braucht sie Ruhe?',
+      restsNo: 'Nein',
+      restsYes: 'Ja, eine Einschaltdauer',
+      minutesOn: 'Minuten an',
+      minutesOff: 'Minuten aus',
+      badDuty: 'Minuten sind eine ganze Zahl von 1 bis 1.440.',
+      mostTurns: 'Höchste Drehzahl pro Minute',
+      mostTurnsHint: 'Der Maschine oder ihres Futters, was kleiner ist.',
+      badTurns: 'Umdrehungen sind eine ganze Zahl von 1 bis 99.999.',
+      dutyOf: (on, off) => `${wholeNumber(on)} min an, ${wholeNumber(off)} min aus`,
+      turnsOf: (value) => `höchstens ${wholeNumber(value)} Umdrehungen pro Minute`,
+      noLimit: 'keine Grenze notiert',
+      restDue: (machine, minutes, left) =>
+        `${machine}: ${wholeNumber(minutes)} min an, lass sie ${wholeNumber(left)} min ruhen`,
+    },
+
+    woodMarkWords: 'du hast reagiert',
+
+    yesNo: { yes: 'Ja', no: 'Nein' },
+
+    yieldWords: {
+      title: 'Ausbeute',
+      lead: 'Wo jedes Stück ist und was aus jedem Holz herauskommt.',
+      flow: 'Wo alles ist',
+      flowLead: 'Den Ablauf entlang, Schritt für Schritt. Tippe ein Holz an, um seine Kästen zu sehen.',
+      flowMeans:
+        'Jede Zahl sind die Stücke, die jetzt bei diesem Schritt warten oder aushärten; sie stauen sich vor dem, was am langsamsten ist.',
+      asTable: 'Dasselbe als Tabelle',
+      nothing: 'nichts hier',
+      curing: (n) => (n === 1 ? '1 härtet' : `${wholeNumber(n)} härten`),
+      stranded: 'in keinem Ablauf mehr',
+      strandedTitle: 'Einige Stücke stehen bei einem Schritt, den kein Ablauf hat',
+      strandedHelp: 'Setze den Schritt wieder in den Ablauf oder bewege die Stücke.',
+      toRoute: 'Ablauf öffnen',
+      partName: (n, wood, stage) => `${n} aus ${wood} bei ${stage}`,
+      traysHere: (wood, stage) => `${wood} bei ${stage}`,
+      traysClose: 'Schließen',
+      noTraysHere: 'Kein Kasten dieses Holzes ist jetzt hier.',
+      empty: 'Noch nichts gemacht',
+      emptyHelp: 'Die Ausbeute füllt sich von selbst, wenn Stücke abgetippt werden.',
+      toTrays: 'Kästen anlegen',
+      stage: 'Schritt',
+      wood: 'Holz',
+      total: 'Alle',
+      woods: 'Was aus jedem Holz herauskommt',
+      woodsMeans:
+        'Was bisher aus allen Stücken eines Holzes geworden ist: Was noch in Arbeit ist, kann noch verloren gehen, und Wahrscheinlichkeiten sagt, wie viele davon wohl herauskommen.',
+      made: 'Angefangen',
+      corrected: 'Nachgezählt',
+      inFlight: 'In Arbeit',
+      firsts: 'Erste Wahl',
+      seconds: 'Zweite Wahl',
+      scrapped: 'Ausschuss',
+      rolled: 'Ganz ohne Fehler durch',
+      addsUp: (made, corrected) =>
+        corrected === 0
+          ? `${wholeNumber(made)} angefangen = in Arbeit + erste Wahl + zweite Wahl + Ausschuss`
+          : `${wholeNumber(made)} angefangen ${corrected > 0 ? '+' : '−'} ${wholeNumber(Math.abs(corrected))} durch Nachzählen = in Arbeit + erste Wahl + zweite Wahl + Ausschuss`,
+      rolledMeans:
+        'Die Wahrscheinlichkeit, dass ein Stück ohne Fehler durch alle bisher beurteilten Schritte geht: deren Ausbeuten beim ersten Mal, miteinander malgenommen.',
+      rolledOf: (factors) => `= ${factors}`,
+      stagesOf: (wood) => `${wood}: beim ersten Besuch gut, schlechtester Schritt zuerst`,
+      firstPass: 'Ausbeute beim ersten Mal',
+      firstPassMeans:
+        'Von den Stücken, deren erster Besuch bei dem Schritt zu Ende ist, die, die ihn gut verließen. Ein Stück, das wiederkommt, zählt nur einmal.',
+      outOf: (out, of) => `${wholeNumber(out)} von ${wholeNumber(of)}`,
+      repeats: (n) => (n === 1 ? '1 kam wieder' : `${wholeNumber(n)} kamen wieder`),
+      notYet: 'noch nicht bekannt',
+      flaws: 'Fehler nach Grund',
+      flawsLead: 'Stücke mit jedem Grund. Ein Stück mit zwei Gründen steht unter beiden.',
+      flawsMeans:
+        'Das sind Zahlen und keine Anteile: Ein Holz, aus dem viel gemacht wird, hat von allem mehr. Die Seite Fehler hat die Anteile.',
+      noFlaws: 'Kein Fehler wurde getippt.',
+      reason: 'Grund',
+      flawsBehind: (reason) => `${reason}: wo, und was daraus wurde`,
+      outcome: 'Was daraus wurde',
+      pieces: 'Stück',
     },
   };
 };
