@@ -1,8 +1,64 @@
 import type { LanguageTools } from '../language.ts';
 import type { Language } from './texts.ts';
 
-/** German, the texts from `peopleWords` to `problemWords` and on to the last; those before stand in `de-first.ts`. */
-export const germanSecond = (tools: LanguageTools): Partial<Language> => {
+type Second =
+  | 'peopleWords'
+  | 'photoWords'
+  | 'pictureWords'
+  | 'pieceCountWords'
+  | 'planWords'
+  | 'problemWords'
+  | 'promiseRows'
+  | 'promiseWords'
+  | 'raiseWords'
+  | 'recountInSentence'
+  | 'recountWords'
+  | 'restoredPhotos'
+  | 'reviewWords'
+  | 'sameCodeWords'
+  | 'samplingWords'
+  | 'savingWords'
+  | 'scanWords'
+  | 'setUpWords'
+  | 'shelfMoveWords'
+  | 'shelfPlaceInSentence'
+  | 'shelfPlaceWords'
+  | 'shelfWords'
+  | 'shellWords'
+  | 'signalsWords'
+  | 'siteWords'
+  | 'soundWords'
+  | 'speedWords'
+  | 'spokenWords'
+  | 'stageKindWords'
+  | 'stageWords'
+  | 'startsWords'
+  | 'storesWords'
+  | 'studyWords'
+  | 'tableWords'
+  | 'tabletsWords'
+  | 'targetProblemWords'
+  | 'textProblemWords'
+  | 'timeStudyWords'
+  | 'timeWords'
+  | 'todaySentences'
+  | 'todayWords'
+  | 'toneWords'
+  | 'trayChoiceWords'
+  | 'traysWords'
+  | 'twoCopiesWords'
+  | 'updateWords'
+  | 'welcomeWords'
+  | 'whatIfWords'
+  | 'whatRules'
+  | 'whereWords'
+  | 'woodCareWords'
+  | 'woodMarkWords'
+  | 'yesNo'
+  | 'yieldWords';
+
+/** German: the texts from `peopleWords` on; those before stand in `de-first.ts`. */
+export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
   const {
     about,
     dayWords,
@@ -236,7 +292,6 @@ export const germanSecond = (tools: LanguageTools): Partial<Language> => {
   };
 
   return {
-    numberProblemWords,
     problemWords,
     textProblemWords,
 
