@@ -243,9 +243,9 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       case 'count-is-right':
         return 'Das Protokoll sagt dasselbe: Nichts ist zu berichtigen.';
       case 'trays-differ':
-        return `${problem.a.code} und ${problem.b.code} unterscheiden sich in Ausführung oder Serie und lassen sich nicht vereinen.`;
+        return `${problem.a.code} und ${problem.b.code} unterscheiden sich in Ausführung oder Serie und lassen sich nicht zusammenlegen.`;
       case 'same-tray':
-        return 'Wähle zum Vereinen einen anderen Kasten.';
+        return 'Wähle zum Zusammenlegen einen anderen Kasten.';
       case 'already-taken-back':
         return 'Es ist nichts mehr da, was sich zurücknehmen lässt.';
       case 'cannot-be-taken-back':
@@ -269,7 +269,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       case 'no-part':
         return 'Wähle das Teil.';
       case 'none-to-clean':
-        return 'Keine sind zu säubern. Hast du welche in der Hand, zähle sie.';
+        return 'Keine sind zu reinigen. Hast du welche in der Hand, zähle sie.';
       case 'no-photo':
         return 'Wähle die Fotos.';
       case 'no-note':
@@ -367,7 +367,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       behind: 'Fotos dieser Fehler',
       onTablet: 'Fotos auf diesem Tablet',
       onTabletLead:
-        'Fotos gehen mit einer Sicherung, die du speicherst, außer du lässt sie weg; die Sicherungen auf diesem Tablet und im Ordner sind ohne Fotos. Hier sind sie auch eigene Dateien, die jeder Computer öffnet: Eine volle ändert sich nie mehr, also ist nur die letzte erneut zu sichern. Diese sind nicht verschlüsselt.',
+        'Fotos gehen mit einer Sicherung, die du speicherst, außer du lässt sie weg; die Sicherungen auf diesem Tablet und im Ordner sind ohne Fotos. Hier sind sie auch eigene Dateien, die jeder Computer öffnet: Eine volle ändert sich nie mehr, also ist nur die letzte erneut zu sichern. Diese sind nicht versiegelt.',
       inNoFile: (n) =>
         n === 1
           ? '1 Foto ist noch in keiner Datei: Mit diesem Tablet wäre es verloren.'
@@ -507,7 +507,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
         done: 'nichts mehr zu tun',
       },
       unmeasured: (stages) =>
-        `Noch keine Zeit pro Stück ist bekannt bei ${stages}: Tippe dort Stück für Stück, dann wird sie es.`,
+        `Bei ${stages} ist noch keine Zeit pro Stück bekannt: Tippe dort Stück für Stück, dann kommt sie.`,
 
       file: 'Mit einer Tabelle',
       fileLead:
@@ -570,8 +570,8 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       {
         fault: 'Die Platte ist voll und hat später wieder Platz',
         happens:
-          'NICHT GESICHERT steht auf dem Schirm, und der Tipp wird behalten. Nach so einem Fehler zählt ein Tipp erst, wenn beide Sicherungen ihn haben, bis ein Start den Speicher heil gefunden hat.',
-        lost: 'Nichts, was beantwortet war. Sollte der Browser die ganze App leeren, um Platz zu schaffen, kommen die neuesten 300 Einträge aus ihrem kleinen Speicher zurück, die anderen aus einer Datei außerhalb; es wird gesagt, wie viele fehlen. Ein Browser, der zugesagt hat, die Aufzeichnungen zu behalten (gefragt, wenn eine Werkstatt begonnen wird), sollte das nicht tun.',
+          'NICHT GESICHERT steht auf dem Bildschirm, und der Tipp wird behalten. Nach so einem Fehler zählt ein Tipp erst, wenn beide Sicherungen ihn haben, bis ein Start den Speicher heil gefunden hat.',
+        lost: 'Nichts, was beantwortet war. Sollte der Browser die ganze App leeren, um Platz zu schaffen, kommen die neuesten 300 Einträge aus ihrem kleinen Speicher zurück, die anderen aus einer Datei außerhalb; es wird gesagt, wie viele fehlen. Ein Browser, der zugesagt hat, die Daten zu behalten (gefragt, wenn eine Werkstatt begonnen wird), sollte das nicht tun.',
       },
       {
         fault: 'Die Datenbank des Browsers wird gelöscht oder beschädigt',
@@ -737,7 +737,8 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
         pieces:
           'Die drei Ursachen, die am meisten Stücke gekostet haben; wie viel Geld, ist noch nicht bekannt.',
       },
-      lossesUnknown: (n) => `Weitere ${pieces(n)} gingen verloren, deren Geldwert nicht bekannt ist.`,
+      lossesUnknown: (n) =>
+        `Weitere ${pieces(n)} ${n === 1 ? 'ging' : 'gingen'} verloren, deren Geldwert nicht bekannt ist.`,
       noLosses: 'Nichts ging verloren.',
       stage: 'Schritt',
       reason: 'Grund',
@@ -773,7 +774,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
         low === high
           ? `Etwa ${pieces(middle)}, die herauskommen.`
           : `Etwa ${pieces(middle)}, die herauskommen: ${wholeNumber(low)} bis ${wholeNumber(high)}.`,
-      fitsUnknown: (stages) => `Nicht bekannt: Die Zeit ist noch nicht gemessen bei ${stages}.`,
+      fitsUnknown: (stages) => `Nicht bekannt: Bei ${stages} hat noch niemand die Zeit gemessen.`,
       fitsNothing: 'Nicht bekannt: Die Serie braucht nichts, oder ihr Ablauf braucht keine Hände.',
       fitsMeans:
         'Stunden geteilt durch die Zeit, die ein Stück braucht, das herauskommt. Der Bereich ist der der mittleren Zeiten, wo genug Tipps bekannt sind; auch die Anteile haben einen Bereich, der nicht darin ist. Aushärten und Plätze können dich eher aufhalten als die Hände: siehe Engpass.',
@@ -784,7 +785,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       mostBatches: (n) => `Die ${wholeNumber(n)} letzten werden gezeigt.`,
       perGood: 'Kosten für eines',
       hoursEach: 'Stunden für eines',
-      moreRows: (n) => `${wholeNumber(n)} weitere stehen auf dem Schirm.`,
+      moreRows: (n) => `${wholeNumber(n)} weitere stehen auf dem Bildschirm.`,
     },
 
     sameCodeWords: {
@@ -984,7 +985,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       lowMark: 'Meldebestand',
       lowMarkHint: 'Sind nur noch so viele frei oder weniger, ist es Zeit zu bestellen.',
       salvaged: 'Aus Ausschuss gerettet kommt es',
-      salvagedTo: { 'to-clean': 'Erst säubern', shelf: 'Gleich zurück ins Lager' },
+      salvagedTo: { 'to-clean': 'Erst reinigen', shelf: 'Gleich zurück ins Lager' },
 
       variants: 'Ausführungen',
       variantsLead: 'Was ein Kunde kauft: ein Muster in einem Holz mit einer Zwinge.',
@@ -1114,9 +1115,9 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       themes: { light: 'Papier', dark: 'Nacht', glare: 'Lampe auf dem Glas' },
       side: 'Taste „Gut“',
       sides: { left: 'Links', right: 'Rechts' },
-      sideHint: 'Der Schirm der Schritte spiegelt sich mit, damit die tippende Hand nichts verdeckt.',
-      wholeScreen: 'Ganzer Schirm',
-      leaveWholeScreen: 'Ganzen Schirm verlassen',
+      sideHint: 'Der Bildschirm der Schritte spiegelt sich mit, damit die tippende Hand nichts verdeckt.',
+      wholeScreen: 'Vollbild',
+      leaveWholeScreen: 'Vollbild verlassen',
       wholeScreenRefused: 'Der Browser war nicht einverstanden.',
       keys: 'Tasten',
       keysLead:
@@ -1127,7 +1128,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       keyTaken: (key, act) => `${key} tut schon dies: ${act}. Gib jenem erst eine andere Taste.`,
       keyUnfit: (key) => `${key} gehört dem Browser. Drücke eine andere Taste.`,
       keyNeeded: (key) =>
-        `${key} muss frei bleiben: Eingabe- oder Leertaste muss Tasten auf dem Schirm drücken. Drücke eine andere.`,
+        `${key} muss frei bleiben: Eingabe- oder Leertaste muss Tasten auf dem Bildschirm drücken. Drücke eine andere.`,
       keyTaught: (key, act) => `${key} tut jetzt: ${act}`,
       usual: 'Übliche Tasten',
       shop: 'Die Werkstatt',
@@ -1142,10 +1143,10 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       versionIs: (version) => `Version ${version}`,
       offlineReady: 'Alles davon ist auf diesem Tablet: Es öffnet ohne Netz.',
       offlineNot: 'Noch nicht für den Gebrauch ohne Netz gesichert.',
-      records: 'Aufzeichnungen',
-      kept: 'Der Browser behält die Aufzeichnungen dieser Werkstatt, auch wenn der Platz knapp wird.',
-      notKept: 'Der Browser darf die Aufzeichnungen wegwerfen, wenn der Platz knapp wird.',
-      keptUnknown: 'Dieser Browser sagt nicht, ob er die Aufzeichnungen behält, wenn der Platz knapp wird.',
+      records: 'Daten',
+      kept: 'Der Browser behält die Daten dieser Werkstatt, auch wenn der Platz knapp wird.',
+      notKept: 'Der Browser darf die Daten wegwerfen, wenn der Platz knapp wird.',
+      keptUnknown: 'Dieser Browser sagt nicht, ob er die Daten behält, wenn der Platz knapp wird.',
       keepRefused:
         'Der Browser war noch nicht einverstanden. Oft ist er es, sobald die App auf dem Startbildschirm ist.',
       askKeep: 'Darum bitten',
@@ -1301,8 +1302,8 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       outdatedTitle: 'In einem anderen Fenster aktualisiert',
       outdated: 'Eine neuere Version ist in einem anderen Fenster offen. Nichts ist verloren.',
       reload: 'Neu laden',
-      brokenTitle: 'Dieser Schirm lässt sich nicht zeigen',
-      broken: 'Ein Fehler der App, nicht deiner Aufzeichnungen: Jeder Tipp, der gesichert wurde, ist da.',
+      brokenTitle: 'Diese Seite lässt sich nicht zeigen',
+      broken: 'Ein Fehler der App, nicht deiner Daten: Jeder Tipp, der gesichert wurde, ist da.',
       rescue: 'Rettungsseite: alles in eine Datei sichern',
       stillOpening: 'Es dauert länger, als es sollte.',
       newerTitle: 'Diese Werkstatt wurde von einer neueren Version geöffnet',
@@ -1449,7 +1450,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
     },
 
     stageKindWords: {
-      bench: 'Arbeit an der Werkbank',
+      bench: 'Werkbankarbeit',
       hold: 'Haltezeit: Aushärten',
       check: 'Prüfung und Wahl',
       record: 'Fotografieren, anbieten',
@@ -1513,7 +1514,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       grade: 'Welche Wahl?',
       gradeCount: (name, n) => `${name} ${n}`,
       offRoute: 'Dieser Schritt ist nicht mehr im Ablauf. Bewege die Stücke in Einrichtung, Ablauf.',
-      mayGoDark: 'Schirm darf dunkel werden',
+      mayGoDark: 'Bildschirm darf ausgehen',
       unknownTray: 'Diesen Kasten oder Schritt gibt es in der Werkstatt nicht.',
     },
 
@@ -1566,7 +1567,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       guessHelp:
         'Ohne Vorgeschichte gilt der ganze Ablauf als Münzwurf: Die Hälfte der Stücke kommt heraus, und fast jeder andere Anteil wäre möglich. Darum ist die Zahl groß. Sie fällt, sobald Stücke abgetippt werden; bis dahin fange einige an, um daraus zu lernen.',
       partGuess: (stages) =>
-        `Noch nichts beurteilt ist bei ${stages}: Dieser Teil ist eine Vermutung, was die Zahl größer macht.`,
+        `Bei ${stages} ist noch nichts beurteilt: Dieser Teil ist eine Vermutung, was die Zahl größer macht.`,
       past: 'Der Termin ist vorbei',
       pastHelp: 'Die Zahlen unten gelten trotzdem; sag unter Ziele einen anderen Termin.',
 
@@ -1683,17 +1684,17 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       why: 'Warum?',
       whyMissing: 'Wähle, warum.',
 
-      toCleanTitle: 'Zu säubern',
-      toCleanLead: 'Aus Ausschuss gerettet. Sie zählen als vorhanden, sobald sie gesäubert sind.',
-      cleanOne: 'Eines gesäubert',
-      cleanAll: 'Alle gesäubert',
+      toCleanTitle: 'Zu reinigen',
+      toCleanLead: 'Aus Ausschuss gerettet. Sie zählen als vorhanden, sobald sie gereinigt sind.',
+      cleanOne: 'Eines gereinigt',
+      cleanAll: 'Alle gereinigt',
       backToStores: (n) => `${count(n)} zurück ins Lager`,
       cleanSome: 'Einige verloren',
       cleanSomeDetail: 'sag, wie viele',
-      cleanTitle: (part) => `Gesäubert: ${part}`,
+      cleanTitle: (part) => `Gereinigt: ${part}`,
       cleanBack: 'Zurück ins Lager',
-      cleanLost: 'Beim Säubern verloren',
-      belowZero: 'Unter null: Zähle, was zu säubern ist.',
+      cleanLost: 'Beim Reinigen verloren',
+      belowZero: 'Unter null: Zähle, was zu reinigen ist.',
 
       startTitle: 'Was sich jetzt anfangen lässt',
       startLead: 'Jede für sich, wenn sonst nichts angefangen wird.',
@@ -1714,7 +1715,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       order: 'Bestellen',
       forPlan: 'Für den Plan',
       lowMark: 'Meldebestand',
-      fewerOnceCleaned: (n) => `${count(n)} weniger, sobald Gerettetes gesäubert ist`,
+      fewerOnceCleaned: (n) => `${count(n)} weniger, sobald Gerettetes gereinigt ist`,
 
       toStores: 'Lager',
       goneTitle: 'Dieses Teil ist nicht in der Werkstatt',
@@ -1723,7 +1724,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       receivedInAll: 'Erhalten im Ganzen',
       costEach: 'Kosten von einem',
       worth: 'Wert des Vorhandenen',
-      lostInCleaning: 'Beim Säubern verloren, im Ganzen',
+      lostInCleaning: 'Beim Reinigen verloren, im Ganzen',
       putAway: 'weggelegt',
       editPart: 'Kosten und Meldebestand',
       noHistory: 'Noch wurde nichts eingebucht oder gezählt.',
@@ -1783,7 +1784,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
 
     tableWords: {
       title: 'Tabellen für die Tabellenkalkulation',
-      lead: 'Durch Kommas getrennter Text (CSV, UTF-8) mit einem Punkt in Dezimalzahlen. Eine Tabelle ist zum Rechnen; um die Aufzeichnungen zu schützen, speichere eine Sicherung.',
+      lead: 'Durch Kommas getrennter Text (CSV, UTF-8) mit einem Punkt in Dezimalzahlen. Eine Tabelle ist zum Rechnen; um die Daten zu schützen, speichere eine Sicherung.',
       guard:
         'Ein Apostroph am Anfang hält eine Tabellenkalkulation davon ab, einen Text für eine Formel zu nehmen.',
       names: {
@@ -1821,15 +1822,15 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       demo: 'Die Probewerkstatt trifft niemanden. Öffne erst eine eigene Werkstatt.',
 
       howHelp:
-        'Ein PC in der Werkstatt reicht weiter, was die Tablets tippen: Ein Befehl startet ihn, und er zeigt eine Kennung zum Lesen. Er kann nichts davon lesen und nichts fälschen. Ohne ihn arbeitet jedes Tablet weiter, und Dateien tragen das Protokoll vom einen zum anderen.',
+        'Ein PC in der Werkstatt reicht weiter, was die Tablets tippen: Ein Befehl startet ihn, und er zeigt ein Zeichen zum Lesen. Er kann nichts davon lesen und nichts fälschen. Ohne ihn arbeitet jedes Tablet weiter, und Dateien tragen das Protokoll vom einen zum anderen.',
 
       join: 'Mit anderen Tablets verbinden',
-      joinDetail: 'Mit der Kennung des PCs der Werkstatt oder eines anderen Tablets',
+      joinDetail: 'Mit dem Zeichen des PCs der Werkstatt oder eines anderen Tablets',
       joinClose: 'Jetzt nicht',
       close: 'Schließen',
-      scan: 'Kennung lesen',
-      scanHelp: 'Halte die Kennung des PCs oder eines anderen Tablets vor die Kamera.',
-      noSign: 'Das ist eine Kennung anderer Art.',
+      scan: 'Zeichen lesen',
+      scanHelp: 'Halte das Zeichen des PCs oder eines anderen Tablets vor die Kamera.',
+      noSign: 'Das ist ein Zeichen anderer Art.',
       stopScan: 'Nicht mehr lesen',
       link: 'Link',
       linkHint: 'Er beginnt mit https:// und enthält #/join/.',
@@ -1843,7 +1844,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       keyHint: 'Zwölf Wörter, dazwischen je ein Leerzeichen',
       typedBad:
         'Eines der drei stimmt nicht: Eine Adresse beginnt mit wss://, ein Schlüssel hat zwölf Wörter der Liste.',
-      nothing: 'Lies eine Kennung oder gib einen Link ein.',
+      nothing: 'Lies ein Zeichen oder gib einen Link ein.',
       addsUp: 'Was dieses Tablet hat, kommt für immer zur Werkstatt dort dazu',
       addsUpHelp:
         'Verbinde nur Tablets einer Werkstatt. Zwei Werkstätten, die verbunden wurden, lassen sich nicht wieder trennen; mach erst eine Sicherung, wenn du nicht sicher bist.',
@@ -1880,10 +1881,10 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       worksAlone:
         'Dieses Tablet arbeitet für sich weiter: Seine Tipps sind auf ihm gesichert und gehen nirgends sonst hin.',
       joinWithNewKey:
-        'Hat die Werkstatt einen neuen Schlüssel, verlasse sie unten und verbinde dich mit der neuen Kennung: Alles, was hier getippt wurde, kommt mit.',
+        'Hat die Werkstatt einen neuen Schlüssel, verlasse sie unten und verbinde dich mit dem neuen Zeichen: Alles, was hier getippt wurde, kommt mit.',
       otherInvitation: 'Das lädt zu einer Werkstatt mit einem anderen Schlüssel ein',
       otherInvitationHelp:
-        'Dieses Tablet ist mit einem anderen verbunden. Hat deine Werkstatt einen neuen Schlüssel, verlasse den alten und verbinde dich mit diesem: Die Aufzeichnungen bleiben, und alles, was hier getippt wurde, kommt mit.',
+        'Dieses Tablet ist mit einem anderen verbunden. Hat deine Werkstatt einen neuen Schlüssel, verlasse den alten und verbinde dich mit diesem: Die Daten bleiben, und alles, was hier getippt wurde, kommt mit.',
       joinAnew: 'Alten verlassen und neu verbinden',
 
       standing: 'Wie es steht',
@@ -1941,19 +1942,19 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       },
 
       invite: 'Ein anderes Tablet hereinlassen',
-      inviteLead: 'Das andere Tablet liest diese Kennung unter Andere Tablets oder bei seinem ersten Start.',
-      inviteWarn: 'Wer die Kennung sieht, kann die Werkstatt lesen und schreiben',
-      inviteWarnHelp: 'Zeige sie nur deinen eigenen Tablets und verbirg sie wieder.',
-      show: 'Kennung zeigen',
+      inviteLead: 'Das andere Tablet liest dieses Zeichen unter Andere Tablets oder bei seinem ersten Start.',
+      inviteWarn: 'Wer das Zeichen sieht, kann die Werkstatt lesen und schreiben',
+      inviteWarnHelp: 'Zeige es nur deinen eigenen Tablets und verbirg es wieder.',
+      show: 'Zeichen zeigen',
       hide: 'Verbergen',
-      sign: 'Kennung, die ein Tablet hereinlässt',
+      sign: 'Zeichen, das ein Tablet hereinlässt',
       orType: 'Oder getippt, auf dem anderen Tablet:',
       mayNot:
-        'Dieses Tablet hat den Schlüssel der Werkstatt nicht. Nimm die Kennung auf dem PC oder ein Tablet, das einladen darf.',
+        'Dieses Tablet hat den Schlüssel der Werkstatt nicht. Nimm das Zeichen auf dem PC oder ein Tablet, das einladen darf.',
 
       leave: 'Verlassen',
       leaveHelp:
-        'Dieses Tablet behält alles, was es hat, und zählt für sich weiter. Mit der Kennung kann es sich wieder verbinden. Ein verlorenes Tablet wird durch einen neuen Schlüssel ausgesperrt: auf dem PC, npm run hub -- new-key.',
+        'Dieses Tablet behält alles, was es hat, und zählt für sich weiter. Mit dem Zeichen kann es sich wieder verbinden. Ein verlorenes Tablet wird durch einen neuen Schlüssel ausgesperrt: auf dem PC, npm run hub -- new-key.',
       leaveNow: 'Jetzt verlassen',
       stay: 'Bleiben',
     },
@@ -2191,7 +2192,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       workHere: 'Hier arbeiten',
       toCheck: 'Nachzählen',
       split: 'Teilen',
-      join: 'Vereinen',
+      join: 'Zusammenlegen',
       recount: 'Nachzählen',
       caution: 'Warnung',
       close: 'Schließen',
@@ -2203,12 +2204,12 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       splitPieces: 'Stück für den neuen Kasten',
       splitSave: 'Abteilen',
       splitDone: 'Schreib diesen Code mit Kreide auf den neuen Kasten',
-      joinTitle: (code) => `${code} mit einem anderen Kasten vereinen`,
+      joinTitle: (code) => `${code} zu einem anderen Kasten legen`,
       joinHelp: 'Alle Stücke gehen hinüber, und dieser Code endet.',
       joinNone: 'Kein anderer Kasten dieser Ausführung und Serie ist in Arbeit.',
-      joinWhich: 'Mit welchem Kasten?',
-      joinSave: (code) => `Mit ${code} vereinen`,
-      joinSaveNone: 'Vereinen',
+      joinWhich: 'Zu welchem Kasten?',
+      joinSave: (code) => `Zu ${code} legen`,
+      joinSaveNone: 'Zusammenlegen',
       joinChoose: 'Wähle einen Kasten.',
       recountTitle: (code) => `${code} nachzählen`,
       recountHelp: (n) => `Das Protokoll sagt ${count(n)}.`,
@@ -2264,7 +2265,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
         typing: (where) => `In einem anderen Fenster ist etwas eingegeben und nicht gesichert: ${where}.`,
       },
       askedAgain: 'Es wird alle paar Sekunden wieder gefragt.',
-      noCopy: 'Von den Aufzeichnungen ließ sich keine Sicherung machen',
+      noCopy: 'Von den Daten ließ sich keine Sicherung machen',
       noCopyLead:
         'Vor jeder neuen Version wird eine Sicherung gemacht. Ohne sie läuft diese Version weiter, und nichts wurde geändert.',
       didNotTake: 'Die neue Version kam nicht herein',
