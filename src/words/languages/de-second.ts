@@ -945,7 +945,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       name: 'Name',
       caution: 'Warnung',
       cautionHint:
-        'Wird gezeigt, wo daran gearbeitet wird. Vorschriften, Datenblätter und Rat von Fachleuten mit Zulassung gelten.',
+        'Wird gezeigt, wo daran gearbeitet wird. Vorschriften, Datenblätter und der Rat von Fachleuten mit Zulassung gehen vor.',
       tooLong: (length, most) => `${wholeNumber(length)} Zeichen: höchstens ${wholeNumber(most)} passen.`,
       optional: 'darf leer bleiben',
       fewer: 'Weniger',
@@ -1176,7 +1176,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
         },
         {
           title: 'Was gilt',
-          text: 'Die Warnungen hier sind die üblichen (gängige Praxis). Deine örtlichen Vorschriften, die Sicherheitsdatenblätter und Rat von Fachleuten mit Zulassung gelten.',
+          text: 'Die Warnungen hier sind die üblichen (gängige Praxis). Deine örtlichen Vorschriften, die Sicherheitsdatenblätter und der Rat von Fachleuten mit Zulassung gehen vor.',
         },
       ],
       licences: 'Auf wessen Arbeit es ruht',
@@ -2286,7 +2286,7 @@ export const germanSecond = (tools: LanguageTools): Pick<Language, Second> => {
       demo: 'Probewerkstatt',
       demoDetail: 'Eine Serie Ahlenhefte auf halbem Weg, um alles daran auszuprobieren',
       caution:
-        'Drechseln, Staub, Leime und Anstriche können Menschen verletzen und krank machen. Gezeigt werden die üblichen Warnungen: Deine örtlichen Vorschriften, Sicherheitsdatenblätter und der Rat von Fachleuten mit Zulassung gelten.',
+        'Drechseln, Staub, Leime und Anstriche können Menschen schaden. Gezeigt werden die üblichen Warnungen: Deine örtlichen Vorschriften, Sicherheitsdatenblätter und der Rat von Fachleuten mit Zulassung gehen vor.',
     },
 
     whatIfWords: {
