@@ -1,6 +1,6 @@
 import starting from '../../shared/starting-shop.json';
 import { type RegisterSet, readRegisterSets } from '../domain/set-up/register.ts';
-import { startingText } from '../words/starting-words.ts';
+import { namesOfData } from '../words/data-words.ts';
 import type { Session } from './session.ts';
 import { nameStation } from './station-letter.ts';
 
@@ -10,8 +10,8 @@ export function startingFacts(zone: string): readonly RegisterSet[] {
     ...fact,
     value: {
       ...value,
-      name: startingText(value.name),
-      ...(value.caution ? { caution: startingText(value.caution) } : {}),
+      name: namesOfData.starting(value.name),
+      ...(value.caution ? { caution: namesOfData.starting(value.caution) } : {}),
     },
   }));
   return readRegisterSets(said).map((set) =>

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import type { GrainPattern } from '../domain/set-up/facts.ts';
+import { namesOfData } from '../words/data-words.ts';
 import { locale } from '../words/locale.ts';
-import { woodName } from '../words/starting-words.ts';
 
 const woodSchema = v.object({
   id: v.string(),
@@ -32,7 +32,7 @@ export async function loadWoods(): Promise<readonly CatalogueWood[]> {
   const { default: raw } = await import('../../shared/species.json');
   const woods = v
     .parse(v.array(woodSchema), raw)
-    .map((wood) => ({ ...wood, common_name: woodName(wood.id, wood.common_name) }));
+    .map((wood) => ({ ...wood, common_name: namesOfData.wood(wood.id, wood.common_name) }));
   return woods.toSorted((a, b) => a.common_name.localeCompare(b.common_name, locale));
 }
 

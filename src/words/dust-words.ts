@@ -1,6 +1,6 @@
 import { inLanguage } from './language.ts';
 import { wholeNumber } from './number-words.ts';
-import { whatRules } from './wood-care-words.ts';
+import { cautionRules } from './wood-care-words.ts';
 
 export const dustWords = inLanguage('dustWords', {
   title: 'Minutes in wood dust',
@@ -28,7 +28,7 @@ export const dustWords = inLanguage('dustWords', {
   limit: 'Who and what',
   value: 'mg/m³',
   source: 'Source',
-  rules: `${whatRules} Measure, or have it measured, before you trust your air.`,
+  rules: `${cautionRules.first} Measure, or have it measured, before you trust your air.`,
 });
 
 /** A published limit for the air of a workplace. */

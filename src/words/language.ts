@@ -12,17 +12,19 @@ export type InWords<T> = T extends string
 /** Gives the texts of a name in another language than English. */
 export type Translate = (name: string, english: unknown) => unknown;
 
+/** Lone texts and functions stand in an object, too: that is what is worded anew. */
+type Texts = Readonly<Record<string, unknown>> | readonly unknown[];
+
 let translate: Translate | undefined;
 
 /** English texts that were made before the language was there. */
-const early: (readonly [name: string, texts: unknown])[] = [];
+const early: (readonly [name: string, texts: Texts])[] = [];
 
 /**
  * The texts of `name` in the language of this tablet. `english` are those of English, and the pattern of all others: the type
- * `Language` holds them to be complete. Those of the first screen are objects: they are worded anew in place, which a lone text or
- * function cannot be.
+ * `Language` holds them to be complete. Those that were made before the language was there are worded anew in place.
  */
-export function inLanguage<const T>(name: string, english: T): InWords<T> {
+export function inLanguage<const T extends Texts>(name: string, english: T): InWords<T> {
   if (translate) return translate(name, english) as InWords<T>;
   early.push([name, english]);
   return english as InWords<T>;
@@ -31,5 +33,5 @@ export function inLanguage<const T>(name: string, english: T): InWords<T> {
 /** Words all texts anew, those that are there and those to come; before anything is drawn. */
 export function sayIn(other: Translate): void {
   translate = other;
-  for (const [name, texts] of early) Object.assign(texts as object, other(name, texts));
+  for (const [name, texts] of early) Object.assign(texts, other(name, texts));
 }

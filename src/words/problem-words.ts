@@ -7,7 +7,7 @@ import { nameOf } from './names.ts';
 import { pieces } from './pieces-words.ts';
 
 /** What to say when a command is refused: what is wrong and what to do, in at most twenty words. */
-export const problemWords = inLanguage('problemWords', (problem: Problem, registers: Registers): string => {
+function englishOfCommand(problem: Problem, registers: Registers): string {
   const stageName = (id: string) => nameOf(registers, { register: 'stage', id });
   switch (problem.kind) {
     case 'only-looking':
@@ -89,7 +89,7 @@ export const problemWords = inLanguage('problemWords', (problem: Problem, regist
     case 'text':
       return textProblemWords(problem.problem);
   }
-});
+}
 
 function fullWords(
   { free, resource }: Extract<Problem, { kind: 'hold-is-full' }>,
@@ -106,7 +106,7 @@ function fullWords(
     : `${taken}: ${nameOf(registers, { register: 'resource', id: resource })}.`;
 }
 
-export const numberProblemWords = inLanguage('numberProblemWords', (problem: NumberProblem): string => {
+function englishOfNumber(problem: NumberProblem): string {
   switch (problem.kind) {
     case 'missing':
       return 'Enter a number.';
@@ -121,10 +121,22 @@ export const numberProblemWords = inLanguage('numberProblemWords', (problem: Num
     case 'too-large':
       return `At most ${problem.most}.`;
   }
-});
+}
 
-export const textProblemWords = inLanguage('textProblemWords', (problem: TextProblem): string => {
+function englishOfText(problem: TextProblem): string {
   return problem.kind === 'empty'
     ? 'Enter a name.'
     : `${problem.length} characters: at most ${problem.most} fit.`;
+}
+
+export const problemSentences = inLanguage('problemSentences', {
+  ofCommand: englishOfCommand,
+  ofNumber: englishOfNumber,
+  ofText: englishOfText,
 });
+
+export const problemWords: typeof englishOfCommand = (...given) => problemSentences.ofCommand(...given);
+
+export const numberProblemWords: typeof englishOfNumber = (...given) => problemSentences.ofNumber(...given);
+
+export const textProblemWords: typeof englishOfText = (...given) => problemSentences.ofText(...given);

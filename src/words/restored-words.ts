@@ -1,10 +1,8 @@
 import { inLanguage } from './language.ts';
 import { wholeNumber } from './number-words.ts';
 
-/** How far the photos of a restored copy have come, and which of them do not. */
-export const restoredPhotos = inLanguage(
-  'restoredPhotos',
-  ({
+export const restoredSentences = inLanguage('restoredSentences', {
+  photos: ({
     added,
     refused,
     left,
@@ -29,4 +27,9 @@ export const restoredPhotos = inLanguage(
       .filter(Boolean)
       .join(' ');
   },
-);
+});
+
+/** How far the photos of a restored copy have come, and which of them do not. */
+export const restoredPhotos = (
+  how: Readonly<Record<'added' | 'refused' | 'left' | 'damaged' | 'elsewhere', number>>,
+): string => restoredSentences.photos(how);

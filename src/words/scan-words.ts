@@ -95,10 +95,8 @@ export const cameraTroubleWords = inLanguage('cameraTroubleWords', {
   },
 });
 
-/** What to say of a label that leads to no tray here. */
-export const labelledWords = inLanguage(
-  'labelledWords',
-  (labelled: Exclude<Labelled, { kind: 'tray' | 'alike' }>): string => {
+export const labelledSentences = inLanguage('labelledSentences', {
+  of: (labelled: Exclude<Labelled, { kind: 'tray' | 'alike' }>): string => {
     switch (labelled.kind) {
       case 'not-here':
         return `${labelled.code} is a label of this shop, but its tray is not in the log.`;
@@ -110,4 +108,8 @@ export const labelledWords = inLanguage(
         return 'This is no label of a tray.';
     }
   },
-);
+});
+
+/** What to say of a label that leads to no tray here. */
+export const labelledWords = (labelled: Exclude<Labelled, { kind: 'tray' | 'alike' }>): string =>
+  labelledSentences.of(labelled);

@@ -1,6 +1,6 @@
 import { inLanguage } from './language.ts';
 import { roundNumber, wholeNumber } from './number-words.ts';
-import { whatRules } from './wood-care-words.ts';
+import { cautionRules } from './wood-care-words.ts';
 
 /** To the nearest fifty: no dial of a lathe is read closer. */
 const turns = (value: number) => wholeNumber(Math.max(50, Math.round(value / 50) * 50));
@@ -31,5 +31,5 @@ export const speedWords = inLanguage('speedWords', {
   never: 'Never spin a piece with a flat cut, a loose ferrule or a crack. Stand aside when you start.',
   source:
     'Common practice of woodturners, no standard: inches of diameter times turns a minute lie between 6,000 and 9,000.',
-  rules: `The limits of machine, chuck and tool come first. ${whatRules}`,
+  rules: `The limits of machine, chuck and tool come first. ${cautionRules.first}`,
 });

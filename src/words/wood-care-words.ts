@@ -4,10 +4,9 @@ import { inLanguage } from './language.ts';
 import { wholeNumber } from './number-words.ts';
 
 /** What every caution ends with, wherever it stands. */
-export const whatRules = inLanguage(
-  'whatRules',
-  'Local codes, safety data sheets and licensed advice come first.',
-);
+export const cautionRules = inLanguage('cautionRules', {
+  first: 'Local codes, safety data sheets and licensed advice come first.',
+});
 
 /** Words of what woods, finishes and machines do to people, where the maker writes it down. */
 export const woodCareWords = inLanguage('woodCareWords', {
@@ -42,7 +41,7 @@ export const woodCareWords = inLanguage('woodCareWords', {
   reactionsFull: 'No more fit here. Write further ones into the caution.',
   reactionOf: (day: string, note: string) => `${dayWords(day)}: ${note}`,
   emptyReaction: 'Say what it did.',
-  seeDoctor: `See a doctor about a reaction: the next one can be worse. ${whatRules}`,
+  seeDoctor: `See a doctor about a reaction: the next one can be worse. ${cautionRules.first}`,
 
   machines: 'Machines',
   machinesLead: 'What stands in the shop, how long it may run, and how fast.',

@@ -1,6 +1,6 @@
 import type { TrayCautions } from '../domain/wood/tray-cautions.ts';
 import { inLanguage } from './language.ts';
-import { whatRules } from './wood-care-words.ts';
+import { cautionRules } from './wood-care-words.ts';
 
 /** What is noted of a wood, as the reference data has it. */
 export interface NotedHazard {
@@ -109,7 +109,7 @@ export function cautionLine({ wood, reaction, flat, fumes }: TrayCautions, name:
     ...(fumes ? [cautionWords.fumes] : []),
   ];
   if (noted.length === 0) return '';
-  return ofWood ? noted.join(' ') : [...noted, whatRules].join(' ');
+  return ofWood ? noted.join(' ') : [...noted, cautionRules.first].join(' ');
 }
 
 /** With a full stop, so that the next one does not run into it. */

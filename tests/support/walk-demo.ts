@@ -5,7 +5,8 @@ import { maker } from './maker.ts';
 /** A bar of places that a taller screen may show at its foot, in CSS pixels. */
 const roomForPlaces = 200;
 
-const places = [
+/** Every place of the demo, and the pages behind them. */
+export const demoPlaces = [
   '#/bench',
   '#/bench/sand',
   '#/trays',
@@ -51,7 +52,7 @@ export async function walkDemo(browser: Browser, size: Size) {
   const { width = 0, height: usual = 0 } = page.viewportSize() ?? {};
   const { at, goTo } = maker(page);
   const faults: string[] = [];
-  for (const place of places) {
+  for (const place of demoPlaces) {
     await page.setViewportSize({ width, height: usual });
     await goTo(place);
     await showAll(page, width);
@@ -69,7 +70,7 @@ export async function walkDemo(browser: Browser, size: Size) {
 }
 
 /** As tall as the page, so that the bar of places covers nothing that scrolling would uncover; charts come late. */
-async function showAll(page: Page, width: number): Promise<void> {
+export async function showAll(page: Page, width: number): Promise<void> {
   for (let [tall, last] = [0, -1]; tall !== last; ) {
     last = tall;
     await page.waitForTimeout(150);

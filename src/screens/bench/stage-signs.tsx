@@ -6,7 +6,7 @@ import { machineRest } from '../../domain/wood/machine-rest.ts';
 import { keepAwake, type Waking } from '../../ui/screen/wake-lock.ts';
 import { cureWords } from '../../words/cure-words.ts';
 import { stageWords as words } from '../../words/stage-words.ts';
-import { whatRules, woodCareWords } from '../../words/wood-care-words.ts';
+import { cautionRules, woodCareWords } from '../../words/wood-care-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 import { cureCalls } from '../parts/cure-call.ts';
 import { useNow } from '../parts/use-now.ts';
@@ -22,7 +22,7 @@ export const StageSigns = ({ stage, cautioned }: StageSignsProps) => {
   const waking = useWakeLock();
   const codes = [...new Set(cureCalls.value.map(({ code }) => code))];
   const signs = [
-    ...(cautioned ? [whatRules] : []),
+    ...(cautioned ? [cautionRules.first] : []),
     ...(codes.length > 0 ? [cureWords.sign(codes)] : []),
     ...useRestsDue(stage),
     ...(waking === 'refused' ? [words.mayGoDark] : []),

@@ -18,7 +18,7 @@ export const WoodName = ({ species }: { species: SpeciesId }) => {
       {standingReaction(fact) && (
         <b class="wood-mark">
           <Icon name="warn" size={24} />
-          <span>{woodMarkWords}</span>
+          <span>{woodMarkWords.reacted}</span>
         </b>
       )}
     </span>

@@ -109,7 +109,7 @@ const gradesWords = { first: 'erste Wahl', second: 'zweite Wahl' } as const;
 const ofGrade = (n: number, grade: keyof typeof gradesWords) =>
   `${String(n).replace('-', '−')} ${gradesWords[grade]}`;
 
-const numberProblemWords: Language['numberProblemWords'] = (problem) => {
+const numberProblemWords: Language['problemSentences']['ofNumber'] = (problem) => {
   switch (problem.kind) {
     case 'missing':
       return 'Gib eine Zahl ein.';
@@ -126,7 +126,7 @@ const numberProblemWords: Language['numberProblemWords'] = (problem) => {
   }
 };
 
-const textProblemWords: Language['textProblemWords'] = (problem) =>
+const textProblemWords: Language['problemSentences']['ofText'] = (problem) =>
   problem.kind === 'empty'
     ? 'Gib einen Namen ein.'
     : `${problem.length} Zeichen: höchstens ${problem.most} passen.`;
@@ -136,7 +136,7 @@ const placesTaken = (free: number) => {
   return free === 1 ? 'Nur 1 Platz ist frei' : `Nur ${free} Plätze sind frei`;
 };
 
-const problemWords: Language['problemWords'] = (problem, registers) => {
+const problemWords: Language['problemSentences']['ofCommand'] = (problem, registers) => {
   const stageName = (id: string) => nameOf(registers, { register: 'stage', id });
   switch (problem.kind) {
     case 'only-looking':
@@ -1907,17 +1907,19 @@ const texts: Language = {
       `Das Zeichen hat Quadrate von ${fixedNumber(module, 2)} mm: Manche Kameras lesen das nicht.`,
     sheetRules: 'Das Sicherheitsdatenblatt gilt.',
   },
-  labelledWords: (labelled) => {
-    switch (labelled.kind) {
-      case 'not-here':
-        return `${labelled.code} ist ein Etikett dieser Werkstatt, aber sein Kasten ist nicht im Protokoll.`;
-      case 'other-shop':
-        return `${labelled.code} ist ein Etikett einer anderen Werkstatt.`;
-      case 'damaged':
-        return 'Dieses Etikett ist beschädigt: Sein Code geht nicht auf. Tippe den Code ein, oder drucke das Etikett neu.';
-      case 'foreign':
-        return 'Das ist kein Etikett eines Kastens.';
-    }
+  labelledSentences: {
+    of: (labelled) => {
+      switch (labelled.kind) {
+        case 'not-here':
+          return `${labelled.code} ist ein Etikett dieser Werkstatt, aber sein Kasten ist nicht im Protokoll.`;
+        case 'other-shop':
+          return `${labelled.code} ist ein Etikett einer anderen Werkstatt.`;
+        case 'damaged':
+          return 'Dieses Etikett ist beschädigt: Sein Code geht nicht auf. Tippe den Code ein, oder drucke das Etikett neu.';
+        case 'foreign':
+          return 'Das ist kein Etikett eines Kastens.';
+      }
+    },
   },
   letterWords: {
     changed: ({ to }) => `Die Codes neuer Kästen beginnen hier ab jetzt mit ${to}.`,
@@ -2172,22 +2174,6 @@ const texts: Language = {
       'Bleibt aus: Dem Browser wurde gesagt, sie nicht zu erlauben. Seine Einstellungen für diese Seite können das ändern.',
     later: 'Bleibt aus, bis der Browser es darf.',
   },
-  numberProblemWords: (problem) => {
-    switch (problem.kind) {
-      case 'missing':
-        return 'Trage eine Zahl ein.';
-      case 'not-a-number':
-        return 'Das ist keine Zahl.';
-      case 'grouped':
-        return 'Nur Ziffern: 1000, nicht 1.000.';
-      case 'not-whole':
-        return 'Nur ganze Stücke.';
-      case 'too-small':
-        return `Mindestens ${problem.least}.`;
-      case 'too-large':
-        return `Höchstens ${problem.most}.`;
-    }
-  },
   oneOfGrade: {
     first: (shown) => `${shown} erste Wahl`,
     second: (shown) => `${shown} zweite Wahl`,
@@ -2223,8 +2209,7 @@ const texts: Language = {
     verdicts: { accepted: 'angenommen', refused: 'abgelehnt' },
     plan: (letter, accept) => `Plan ${letter}, höchstens ${wholeNumber(accept)}`,
   },
-  problemWords,
-  textProblemWords,
+  problemSentences: { ofCommand: problemWords, ofNumber: numberProblemWords, ofText: textProblemWords },
 
   peopleWords: {
     weekdays: ['Montag', 'Dienstag', 'Mittwoch', 'Donnerstag', 'Freitag', 'Samstag', 'Sonntag'],
@@ -2593,23 +2578,25 @@ const texts: Language = {
     'two-tablets': 'Zwei tippten dasselbe',
   },
 
-  restoredPhotos: ({ added, refused, left, damaged, elsewhere }) => {
-    const none = added + refused + left === 0;
-    const addedWords = added === 1 ? '1 Foto kam dazu.' : `${wholeNumber(added)} Fotos kamen dazu.`;
-    return [
-      left > 0
-        ? `Fotos kommen herein: noch ${wholeNumber(left)}. Lass dieses Fenster offen.`
-        : none
-          ? 'Kein Foto kam dazu.'
-          : addedWords,
-      refused > 0
-        ? `Nicht übernommen, weil Platz fehlt oder sie sich nicht öffnen lassen: ${wholeNumber(refused)}.`
-        : '',
-      damaged > 0 ? `In der Sicherung beschädigt: ${wholeNumber(damaged)}.` : '',
-      elsewhere > 0 ? `In Dateien der Sicherung, die nicht gewählt wurden: ${wholeNumber(elsewhere)}.` : '',
-    ]
-      .filter(Boolean)
-      .join(' ');
+  restoredSentences: {
+    photos: ({ added, refused, left, damaged, elsewhere }) => {
+      const none = added + refused + left === 0;
+      const addedWords = added === 1 ? '1 Foto kam dazu.' : `${wholeNumber(added)} Fotos kamen dazu.`;
+      return [
+        left > 0
+          ? `Fotos kommen herein: noch ${wholeNumber(left)}. Lass dieses Fenster offen.`
+          : none
+            ? 'Kein Foto kam dazu.'
+            : addedWords,
+        refused > 0
+          ? `Nicht übernommen, weil Platz fehlt oder sie sich nicht öffnen lassen: ${wholeNumber(refused)}.`
+          : '',
+        damaged > 0 ? `In der Sicherung beschädigt: ${wholeNumber(damaged)}.` : '',
+        elsewhere > 0 ? `In Dateien der Sicherung, die nicht gewählt wurden: ${wholeNumber(elsewhere)}.` : '',
+      ]
+        .filter(Boolean)
+        .join(' ');
+    },
   },
 
   reviewWords: {
@@ -3885,33 +3872,35 @@ const texts: Language = {
     stay: 'Bleiben',
   },
 
-  targetProblemWords: (problem) => {
-    switch (problem.kind) {
-      case 'broken':
-        return problem.how === 'quote'
-          ? 'Ein Anführungszeichen wird geöffnet und nicht geschlossen.'
-          : 'Sie hat mehr Zellen als Überschriften: Setze einen Text mit Komma in Anführungszeichen.';
-      case 'no-name':
-        return `${targetColumns[problem.column].none} ist genannt.`;
-      case 'unknown':
-        return `${targetColumns[problem.column].none} heißt „${problem.name}“.`;
-      case 'put-away':
-        return `${targetColumns[problem.column].the} „${problem.name}“ ist weggelegt.`;
-      case 'two-of-name':
-        return `Zwei heißen „${problem.name}“: Gib erst einem einen anderen Namen.`;
-      case 'said-before':
-        return problem.column === 'good'
-          ? `Zeile ${problem.line} sagt es schon von derselben Ausführung.`
-          : `Zeile ${problem.line} sagt ${targetColumns[problem.column].another} für diese Serie.`;
-      case 'number':
-        return `${problem.column === 'good' ? 'Gute' : 'Wahrscheinlichkeit'}: ${numberProblemWords(problem.problem)}`;
-      case 'separated':
-        return `„${problem.text}“ lässt sich auf zwei Arten lesen. Schreib eine ganze Zahl ohne Punkte, Kommas oder Leerzeichen.`;
-      case 'no-day':
-        return `„${problem.text}“ ist kein Tag des Kalenders. Schreib ihn so: 2027-04-30.`;
-      case 'which-day':
-        return `„${problem.text}“ kann zwei Tage heißen. Schreib ihn so: 2027-04-30.`;
-    }
+  targetProblemSentences: {
+    of: (problem) => {
+      switch (problem.kind) {
+        case 'broken':
+          return problem.how === 'quote'
+            ? 'Ein Anführungszeichen wird geöffnet und nicht geschlossen.'
+            : 'Sie hat mehr Zellen als Überschriften: Setze einen Text mit Komma in Anführungszeichen.';
+        case 'no-name':
+          return `${targetColumns[problem.column].none} ist genannt.`;
+        case 'unknown':
+          return `${targetColumns[problem.column].none} heißt „${problem.name}“.`;
+        case 'put-away':
+          return `${targetColumns[problem.column].the} „${problem.name}“ ist weggelegt.`;
+        case 'two-of-name':
+          return `Zwei heißen „${problem.name}“: Gib erst einem einen anderen Namen.`;
+        case 'said-before':
+          return problem.column === 'good'
+            ? `Zeile ${problem.line} sagt es schon von derselben Ausführung.`
+            : `Zeile ${problem.line} sagt ${targetColumns[problem.column].another} für diese Serie.`;
+        case 'number':
+          return `${problem.column === 'good' ? 'Gute' : 'Wahrscheinlichkeit'}: ${numberProblemWords(problem.problem)}`;
+        case 'separated':
+          return `„${problem.text}“ lässt sich auf zwei Arten lesen. Schreib eine ganze Zahl ohne Punkte, Kommas oder Leerzeichen.`;
+        case 'no-day':
+          return `„${problem.text}“ ist kein Tag des Kalenders. Schreib ihn so: 2027-04-30.`;
+        case 'which-day':
+          return `„${problem.text}“ kann zwei Tage heißen. Schreib ihn so: 2027-04-30.`;
+      }
+    },
   },
 
   timeStudyWords: {
@@ -4291,7 +4280,7 @@ const texts: Language = {
       `${pieces(middle)} ${middle === 1 ? 'passt' : 'passen'}; neun von zehn Malen ${wholeNumber(low)} bis ${wholeNumber(high)}.`,
   },
 
-  whatRules,
+  cautionRules: { first: whatRules },
 
   whereWords: {
     waiting: 'Wartet',
@@ -4358,7 +4347,7 @@ const texts: Language = {
       `${machine}: ${wholeNumber(minutes)} min an, lass sie ${wholeNumber(left)} min ruhen`,
   },
 
-  woodMarkWords: 'du hast reagiert',
+  woodMarkWords: { reacted: 'du hast reagiert' },
 
   yesNo: { yes: 'Ja', no: 'Nein' },
 
@@ -4420,8 +4409,10 @@ const texts: Language = {
     outcome: 'Was daraus wurde',
     pieces: 'Stück',
   },
-  startingText: (english) => starting[english] ?? english,
-  woodName: (id, english) => woods[id] ?? english,
+  namesOfData: {
+    starting: (english) => starting[english] ?? english,
+    wood: (id, english) => woods[id] ?? english,
+  },
 };
 
 /** German. */

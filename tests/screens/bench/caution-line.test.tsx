@@ -5,7 +5,7 @@ import { afterEach, expect, test } from 'vitest';
 import type { TrayId } from '../../../src/domain/log/ids.ts';
 import { factOf } from '../../../src/domain/shop/registers.ts';
 import { StageScreen } from '../../../src/screens/bench/stage-screen.tsx';
-import { whatRules } from '../../../src/words/wood-care-words.ts';
+import { cautionRules } from '../../../src/words/wood-care-words.ts';
 import { batch, species, stage, variant } from '../../support/workshop.ts';
 import { mount, press } from '../set-up/mount.tsx';
 
@@ -40,7 +40,7 @@ test('the caution of a wood stands until the first tap, and not again in that sp
   const { session, show, first, second } = await atTheBench();
   show(first);
   expect(line()).toBe(caution);
-  expect(screen.getByTestId('stage-signs').textContent).toContain(whatRules);
+  expect(screen.getByTestId('stage-signs').textContent).toContain(cautionRules.first);
   await press('pass');
   expect(line()).toBeNull();
   expect(screen.getByTestId('last-act')).toBeTruthy();
