@@ -1,5 +1,5 @@
-/** So long (ms) after the last touch a hand is taken to be at work: a tap is on the disk and on the screen by then. */
-const rest = 250;
+/** So long (ms) after the last touch a hand is taken to be at work: who taps pieces off a tray is back by then. */
+const rest = 1500;
 
 export interface MakingWayParts {
   /** Lets others have their turn. */

@@ -37,7 +37,7 @@ test('after a touch it rests, and after another one meanwhile longer', async () 
   });
   way.touched();
   await way.turn();
-  expect(clock.slept).toEqual([100, 250]);
+  expect(clock.slept).toEqual([100, 1500]);
   await way.turn();
   expect(clock.slept).toHaveLength(2);
 });
@@ -46,5 +46,5 @@ test('a touch that comes while others have their turn is heeded at once', async 
   const clock = aClock();
   const way = makingWay({ ...clock, turn: async () => way.touched() });
   await way.turn();
-  expect(clock.slept).toEqual([250]);
+  expect(clock.slept).toEqual([1500]);
 });

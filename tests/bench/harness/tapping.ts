@@ -3,11 +3,11 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { allowToKeep } from '../../support/persistent-browser.ts';
 import { slowDown } from './shop-profiles.ts';
 
-const taps = 60;
+const usualTaps = 60;
 /** The first taps fetch code. */
 const unmeasured = 8;
 /** Two touches of one button nearer than 120 ms are one that bounced. */
-const betweenTaps = 150;
+const usualPause = 150;
 
 export interface Times {
   readonly taps: readonly number[];
@@ -28,8 +28,11 @@ export async function openStage(context: BrowserContext, address: string): Promi
   return page;
 }
 
-/** Taps pass again and again; a page that answers to `tapSeen` is wanted. */
-export async function tapOn(page: Page): Promise<Times> {
+/** Taps pass again and again, so many measured times and so long (ms) apart; a page that answers to `tapSeen` is wanted. */
+export async function tapOn(
+  page: Page,
+  { taps = usualTaps, pause = usualPause }: { taps?: number; pause?: number } = {},
+): Promise<Times> {
   const box = await page.locator('[data-testid=pass]').boundingBox();
   if (!box) throw new Error('There is no pass button.');
   const times = { taps: [] as number[], raw: [] as number[] };
@@ -48,7 +51,7 @@ export async function tapOn(page: Page): Promise<Times> {
       times.taps.push(took);
       times.raw.push(bare);
     }
-    await page.waitForTimeout(betweenTaps);
+    await page.waitForTimeout(pause);
   }
   return times;
 }

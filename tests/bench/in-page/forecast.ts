@@ -12,7 +12,7 @@ const seed = 20260301;
 /** Rounds until code that is run often is compiled as such. */
 const unmeasured = 3;
 /** As the app works them off. */
-const slice = 50;
+const slice = 10;
 
 /** Milliseconds for so many replications in each round. Throws when one has another end on the heap. */
 export function onOneThread({ rounds, replications }: { rounds: number; replications: number }) {

@@ -3,8 +3,8 @@ import { planProblem } from './plan-model.ts';
 import { stepper } from './replicator.ts';
 import type { Part, Runs } from './runs.ts';
 
-/** Replications between two looks at whether anybody still wants them: some hundredths of a second. */
-const together = 50;
+/** Replications between two looks at whether anybody still wants them: some thousandths of a second, as a tap may wait for one. */
+const together = 10;
 
 /**
  * Gets a question ready; the function that is given works off a part of its replications in slices. It yields how many are done

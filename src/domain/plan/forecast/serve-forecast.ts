@@ -2,6 +2,9 @@ import { type Forecast, type ForecastQuestion, forecastOf } from './forecast.ts'
 import { slicesOf } from './forecast-desk.ts';
 import { joinedRuns, type Part, type Runs } from './runs.ts';
 
+/** Replications from one word of progress to the next: each is drawn by a window that has other things to do. */
+const tellEach = 50;
+
 interface ForecastListener {
   readonly progress: (done: number) => void;
   readonly runs: (runs: Runs) => void;
@@ -33,13 +36,17 @@ export function forecastServer(turn: () => Promise<void>): ForecastServer {
       try {
         if (ready?.call !== call) ready = { call, slices: slicesOf(question) };
         const slices = ready.slices(part);
+        let told = 0;
         for (;;) {
           const slice = slices.next();
           if (slice.done) {
             runs(slice.value[0] ?? joinedRuns([]));
             return;
           }
-          progress(slice.value);
+          if (slice.value >= told + tellEach || slice.value === part.to - part.from) {
+            told = slice.value;
+            progress(told);
+          }
           await turn();
           if (current !== mine) return;
         }
