@@ -45,6 +45,7 @@ export const labelWords = inLanguage('labelWords', {
   noTraysHelp: 'Make up a tray first: its label bears its code.',
   done: (n: number) => `Finished and empty trays (${wholeNumber(n)})`,
   size: 'Size of label',
+  measures: (width: number, height: number) => `${width} × ${height} mm`,
   paper: 'Paper',
   a4: 'A4',
   letter: 'US Letter',
@@ -97,7 +98,7 @@ export const labelWords = inLanguage('labelWords', {
 
 /** "70 × 37 mm". */
 export function sizeWords({ width, height }: Pick<LabelSizeFact, 'width' | 'height'>): string {
-  return `${millimetres(width)} × ${millimetres(height)} mm`;
+  return labelWords.measures(width / 100, height / 100);
 }
 
 /** A length of hundredths of a millimetre as it is typed. */

@@ -65,7 +65,7 @@ export const photoWords = inLanguage('photoWords', {
   letGoLead:
     'Makes room. That a flaw was photographed stays in the records; its picture is then only in files that you saved.',
   olderThan: 'Older than',
-  months: (count: number) => (count === 12 ? 'a year' : `${count} months`),
+  months: (count: number) => (count === 12 ? 'a year' : count === 1 ? 'a month' : `${count} months`),
   looking: 'Looking …',
   noneOld: 'There are none that old.',
   letGoNow: (count: number) => (count === 1 ? 'Let 1 go' : `Let ${wholeNumber(count)} go`),

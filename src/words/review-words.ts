@@ -60,7 +60,8 @@ export const reviewWords = inLanguage('reviewWords', {
     money: 'The three causes that cost the most money.',
     pieces: 'The three causes that took the most pieces; what they cost is not known yet.',
   },
-  lossesUnknown: (n: number) => `${pieces(n)} more were lost, of which the money is not known.`,
+  lossesUnknown: (n: number) =>
+    `${pieces(n)} more ${n === 1 ? 'was' : 'were'} lost, of which the money is not known.`,
   noLosses: 'Nothing was lost.',
   stage: 'Stage',
   reason: 'Reason',

@@ -112,7 +112,8 @@ export const setUpWords = inLanguage('setUpWords', {
   addStage: 'Add a stage',
   editStage: 'A stage',
   kind: 'Kind',
-  stillCure: (n: number) => `${pieces(n)} cure here. Take them out before the kind changes.`,
+  stillCure: (n: number) =>
+    `${pieces(n)} ${n === 1 ? 'cures' : 'cure'} here. Take ${n === 1 ? 'it' : 'them'} out before the kind changes.`,
   cure: 'Time to cure',
   hours: 'Hours',
   minutes: 'Minutes',
@@ -121,7 +122,7 @@ export const setUpWords = inLanguage('setUpWords', {
   badCure: 'A cure takes between a minute and 90 days (2,160 hours).',
   capacity: 'Places (clamps, rack)',
   capacityHint: 'Empty is no limit.',
-  places: (n: number) => `${wholeNumber(n)} places`,
+  places: (n: number) => (n === 1 ? '1 place' : `${wholeNumber(n)} places`),
   bulk: 'Counted',
   bulkYes: 'Several at once',
   bulkNo: 'Piece by piece',

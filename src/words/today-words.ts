@@ -115,7 +115,7 @@ export const todayWords = inLanguage('todayWords', {
   toPeople: 'Hours of people',
   noHolds: 'No stage of the route cures.',
   untimed: (stages: string) => `Loading is reckoned as no time, since nobody has timed it yet: ${stages}.`,
-  left: (n: number) => `${pieces(n)} have no round in the next two weeks.`,
+  left: (n: number) => `${pieces(n)} ${n === 1 ? 'has' : 'have'} no round in the next two weeks.`,
   timetable: (name: string) => `Rounds of ${name}`,
   showTimetable: 'Timetable',
   columns: { stage: 'For', pieces: 'Pieces', from: 'Load from', loaded: 'All in', ready: 'Cured' },

@@ -6,6 +6,14 @@ import { ofGrade } from './outcome-words.ts';
 import { pieces } from './pieces-words.ts';
 
 export const traysWords = inLanguage('traysWords', {
+  mistyped: {
+    empty: 'Type the code on the tray.',
+    strange: (character: string) => `No code has a ${character}.`,
+    checkFails: 'This code does not add up: one character is wrong, or two have changed places.',
+    suspect: (character: string, place: number) =>
+      `This code does not add up. Look at the ${character} again (place ${place}).`,
+    noSuchTray: 'The code is well formed, but no tray in work has it.',
+  },
   title: 'Trays',
   find: 'Find a tray by its code',
   findLabel: 'Code',
@@ -91,17 +99,15 @@ export const traysWords = inLanguage('traysWords', {
 
 /** What is wrong with a typed code. */
 export function mistypedWords({ fault, suspect }: Mistyped, typed: string): string {
-  const place = suspect === null ? '' : typed.charAt(suspect);
+  const { mistyped } = traysWords;
   switch (fault) {
     case 'empty':
-      return 'Type the code on the tray.';
+      return mistyped.empty;
     case 'strange-character':
-      return `No code has a ${place}.`;
+      return mistyped.strange(suspect === null ? '' : typed.charAt(suspect));
     case 'check-fails':
-      return suspect === null
-        ? 'This code does not add up: one character is wrong, or two have changed places.'
-        : `This code does not add up. Look at the ${place} again (place ${suspect + 1}).`;
+      return suspect === null ? mistyped.checkFails : mistyped.suspect(typed.charAt(suspect), suspect + 1);
     case 'no-such-tray':
-      return 'The code is well formed, but no tray in work has it.';
+      return mistyped.noSuchTray;
   }
 }

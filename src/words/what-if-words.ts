@@ -80,7 +80,7 @@ export const whatIfWords = inLanguage('whatIfWords', {
   eachTakes: (low: number, likely: number, high: number) =>
     `A good piece takes ${roundNumber(likely)} minutes of your hours; ${roundNumber(low)} to ${roundNumber(high)} nine of ten times.`,
   fit: (low: number, likely: number, high: number) =>
-    `${pieces(likely)} fit; ${wholeNumber(low)} to ${wholeNumber(high)} nine of ten times.`,
+    `${pieces(likely)} ${likely === 1 ? 'fits' : 'fit'}; ${wholeNumber(low)} to ${wholeNumber(high)} nine of ten times.`,
 });
 
 function signedDays(n: number): string {

@@ -1,7 +1,9 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { demoShop } from '../../shared/demo/demo-shop.ts';
+import labelSizes from '../../shared/label-sizes.json';
 import { languagePlace, mirrored } from '../../src/words/locale.ts';
+import { languageNames } from '../../src/words/other-language.ts';
 import { accessibilityFaults, launchBrowser, openDemo, openPage } from '../support/browser.ts';
 import { maker } from '../support/maker.ts';
 import { demoPlaces, showAll } from '../support/walk-demo.ts';
@@ -72,7 +74,7 @@ test(
     ] as const);
     await page.reload();
     await page.locator('html[dir=rtl]').waitFor();
-    const own = wordsOfPeople();
+    const own = knownWords();
     const missed: string[] = [];
     await walk(page, async (place) => {
       const unreached = (await textsUnturned(page)).flatMap((text) =>
@@ -101,9 +103,11 @@ async function walk(page: Page, look: (place: string) => Promise<void>): Promise
   expect(wide).toEqual([]);
 }
 
-/** What people wrote in the demo, in words: names, notes, ids. */
-function wordsOfPeople(): ReadonlySet<string> {
-  const texts: string[] = [];
+/** What no language has: what people wrote in the demo, names of days and months, of languages, of sizes of label. */
+function knownWords(): ReadonlySet<string> {
+  const texts = Object.values(languageNames).concat(labelSizes.sizes.map(({ value }) => value.name));
+  for (let day = 0; day < 366; day += 1)
+    texts.push(new Date(86_400_000 * day).toLocaleDateString('en-GB', { weekday: 'short', month: 'short' }));
   const collect = (value: unknown): void => {
     if (typeof value === 'string') texts.push(value);
     else if (typeof value === 'object' && value !== null) Object.values(value).forEach(collect);
@@ -119,7 +123,8 @@ function textsUnturned(page: Page): Promise<string[]> {
     const texts: string[] = [];
     const nodes = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     for (let node = nodes.nextNode(); node; node = nodes.nextNode())
-      if (!node.parentElement?.closest('script, style, noscript')) texts.push(node.textContent ?? '');
+      if (!node.parentElement?.closest('script, style, noscript, [data-testid=zone]'))
+        texts.push(node.textContent ?? '');
     for (const element of document.querySelectorAll('[aria-label], [title], [alt], [placeholder]'))
       for (const name of ['aria-label', 'title', 'alt', 'placeholder'])
         texts.push(element.getAttribute(name) ?? '');

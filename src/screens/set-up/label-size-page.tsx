@@ -1,6 +1,7 @@
 import { labelReading, signsToBear } from '../../domain/label/label-reading.ts';
 import { labelSizes } from '../../domain/label/label-sizes.ts';
 import { labelSizeId, readId } from '../../domain/log/ids.ts';
+import { namesOfData } from '../../words/data-words.ts';
 import { readingWords, sizeWords, labelWords as words } from '../../words/label-words.ts';
 import { useShop } from '../parts/app-context.ts';
 import { BoxPanel } from './box-panel.tsx';
@@ -21,7 +22,7 @@ export const LabelSizePage = () => {
         kept={keptLabelSizes}
         toId={(fresh) => readId(labelSizeId, fresh)}
         sheet={LabelSizeSheet}
-        entries={labelSizes(registers)}
+        entries={labelSizes(registers, namesOfData.labelSize)}
         detail={({ fact }) =>
           `${sizeWords(fact)}. ${readingWords(labelReading(fact, signs)) ?? words.readable}`
         }

@@ -316,6 +316,14 @@ const starting: Readonly<Record<string, string>> = {
     'Schutzhauben an Säge und Schleifmaschine, Finger weg, keine Handschuhe. Holzstaub schadet Lunge, Nase und Haut. Absaugung an, Maske auf. Es gelten die örtlichen Vorschriften und das Sicherheitsdatenblatt des Holzes.',
 };
 
+/** Words within the names of shared/label-sizes.json; a comma for the decimal point. */
+const sizes = [
+  [/\bof\b/, 'zu'],
+  [/^Roll\b/, 'Rolle'],
+  ['along the roll', 'längs der Rolle'],
+  [/(\d)\.(\d)/g, '$1,$2'],
+] as const;
+
 /** Trade names of woods by the ids of shared/species.json; from memory, most as in EN 13556. */
 const woods: Readonly<Record<string, string>> = {
   'ash-white': 'Weißesche',
@@ -1857,6 +1865,7 @@ const texts: Language = {
     noTraysHelp: 'Lege erst einen Kasten an: Sein Etikett trägt seinen Code.',
     done: (n) => `Fertige und leere Kästen (${wholeNumber(n)})`,
     size: 'Etikettengröße',
+    measures: (width, height) => `${width} × ${height} mm`.replaceAll('.', ','),
     paper: 'Papier',
     a4: 'A4',
     letter: 'US Letter',
@@ -2864,8 +2873,8 @@ const texts: Language = {
     optional: 'darf leer bleiben',
     fewer: 'Weniger',
     more: 'Mehr',
-    up: 'Hinauf',
-    down: 'Hinunter',
+    up: 'Höher',
+    down: 'Tiefer',
     placeOf: (name) => `Platz von ${name}`,
 
     woods: 'Hölzer',
@@ -2972,7 +2981,7 @@ const texts: Language = {
     addRoute: 'Ablauf anlegen',
     routeOf: (batches) => `Benutzt von ${batches}.`,
     routeOfNone: 'Noch keine Serie benutzt ihn.',
-    takeOff: 'Herausnehmen',
+    takeOff: 'Weg',
     putBack: 'Wieder hinein',
     off: 'draußen',
     addToRoute: 'Schritte außerhalb des Ablaufs',
@@ -3380,22 +3389,22 @@ const texts: Language = {
     passFive: '5 gut',
     passRest: (n) => `${n} gut`,
     passRestDetail: 'Rest',
-    load: 'Einspannen',
-    loadAll: (n) => (n > 0 ? `${n} einspannen` : 'Einspannen'),
-    takeOut: 'Herausnehmen',
-    takeOutAll: (n) => (n > 0 ? `${n} herausnehmen` : 'Herausnehmen'),
+    load: 'Hinein',
+    loadAll: (n) => (n > 0 ? `${n} hinein` : 'Hinein'),
+    takeOut: 'Heraus',
+    takeOutAll: (n) => (n > 0 ? `${n} heraus` : 'Heraus'),
     takeOutEarlyTitle: 'Noch nicht ausgehärtet',
     takeOutEarly: 'Zu früh herausnehmen',
     keepCuring: 'Aushärten lassen',
     mayComeOut: 'darf heraus',
-    undo: 'Zurücknehmen',
+    undo: 'Zurück',
     putBack: 'Gilt wieder',
-    next: 'Nächster Kasten',
+    next: 'Nächster',
     pause: 'Pause',
     back: 'Kästen',
     chooseTray: 'Kästen bei diesem Schritt',
     nothingLeft: 'Nichts übrig',
-    noNext: 'keiner wartet',
+    noNext: 'keiner',
     lastAct: 'Zuletzt',
     noActYet: 'Noch nichts getippt',
     nothingToUndo: 'noch nichts',
@@ -3411,7 +3420,7 @@ const texts: Language = {
     flawed: (n) => pieces(n),
     outcomes: {
       mended: 'Behoben',
-      'sent-back': 'Zurückgeben',
+      'sent-back': 'Zurück',
       second: '2. Wahl',
       scrapped: 'Ausschuss',
     },
@@ -4134,6 +4143,14 @@ const texts: Language = {
     recountDifference: (n) =>
       n === 0 ? 'Kein Unterschied.' : `Unterschied: ${n > 0 ? '+' : '−'}${wholeNumber(Math.abs(n))}`,
     recountSave: 'Zahl berichtigen',
+    mistyped: {
+      empty: 'Gib den Code ein, der auf dem Kasten steht.',
+      strange: (character) => `Kein Code hat ein ${character}.`,
+      checkFails: 'Dieser Code geht nicht auf: Ein Zeichen ist falsch, oder zwei sind vertauscht.',
+      suspect: (character, place) =>
+        `Dieser Code geht nicht auf. Sieh dir das ${character} noch einmal an (Stelle ${place}).`,
+      noSuchTray: 'Der Code ist richtig gebildet, aber kein Kasten in Arbeit hat ihn.',
+    },
   },
 
   twoCopiesWords: {
@@ -4411,6 +4428,7 @@ const texts: Language = {
   },
   namesOfData: {
     starting: (english) => starting[english] ?? english,
+    labelSize: (english) => sizes.reduce((name, [from, to]) => name.replace(from, to), english),
     wood: (id, english) => woods[id] ?? english,
   },
 };

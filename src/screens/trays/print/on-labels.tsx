@@ -14,6 +14,7 @@ import type { Entry } from '../../../domain/shop/registers.ts';
 import { SelectField } from '../../../ui/field/select-field.tsx';
 import { Panel } from '../../../ui/panel/panel.tsx';
 import { PressButton } from '../../../ui/press/press-button.tsx';
+import { namesOfData } from '../../../words/data-words.ts';
 import { labelWords as words } from '../../../words/label-words.ts';
 import { numberProblemWords } from '../../../words/problem-words.ts';
 import { goTo } from '../../parts/address.ts';
@@ -49,7 +50,7 @@ export interface OnLabelsProps<Thing extends LabelThing> {
 /** Labels of any things: their size, where a begun sheet goes on, and the pages as they will be printed. */
 export const OnLabels = <Thing extends LabelThing>(props: OnLabelsProps<Thing>) => {
   const { title, kept, things, face, judge, children } = props;
-  const sizes = labelSizes(useShop().registers).filter(({ fact }) => !fact.retired);
+  const sizes = labelSizes(useShop().registers, namesOfData.labelSize).filter(({ fact }) => !fact.retired);
   const [id, setId] = useState(kept.id);
   const [typed, setTyped] = useState('1');
   const size = sizes.find((each) => each.id === id) ?? sizes[0];
