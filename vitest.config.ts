@@ -66,6 +66,7 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
+          setupFiles: ['tests/support/skip-for-engine.ts'],
           globalSetup: [
             'tests/support/built-app.ts',
             'tests/support/made-demo.ts',

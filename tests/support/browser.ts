@@ -1,8 +1,8 @@
 /** What a browser test needs: a browser, a page that tells of its troubles, and the app made ready to work offline. */
 import { AxeBuilder } from '@axe-core/playwright';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { inject } from 'vitest';
-import { browserFlags } from './browser-flags.mjs';
+import { startBrowser } from './engine.mjs';
 
 /** The sizes that every screen is looked at in, in CSS pixels. */
 const sizes = {
@@ -25,7 +25,7 @@ function contextOptions(size: Size, more: BrowserContextOptions): BrowserContext
 
 /** A browser with nothing remembered. Close it in `afterAll`. */
 export function launchBrowser({ flags = [] }: { flags?: readonly string[] } = {}): Promise<Browser> {
-  return chromium.launch({ executablePath: inject('browserPath'), args: [...browserFlags, ...flags] });
+  return startBrowser(inject('browserPath'), { flags });
 }
 
 /** For a page whose app is to be put on the tablet. */
