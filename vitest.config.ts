@@ -47,7 +47,7 @@ export default defineConfig({
           ...unitTests,
           name: 'unit',
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: ['tests/browser/**', 'tests/chaos/**', 'tests/hub/**', ...pure],
+          exclude: ['tests/browser/**', 'tests/chaos/**', 'tests/engines/**', 'tests/hub/**', ...pure],
         },
       },
       {
@@ -77,6 +77,19 @@ export default defineConfig({
           hookTimeout: 240_000,
           // After the unit tests, three browsers at a time: they mostly wait, for timers and for the disk.
           maxWorkers: 3,
+          sequence: { groupOrder: 1 },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'webkit',
+          // Another engine than that of `npm test`: run where it is asked for.
+          include: process.env.ENGINE === 'webkit' ? ['tests/engines/**/*.test.ts'] : [],
+          globalSetup: ['tests/support/built-app.ts'],
+          testTimeout: 600_000,
+          hookTimeout: 240_000,
+          maxWorkers: 2,
           sequence: { groupOrder: 1 },
         },
       },

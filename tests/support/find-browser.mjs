@@ -4,6 +4,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
 import { installFromDebian } from '../../.ci/debian.mjs';
+import { findWebKit } from '../engines/find-webkit.mjs';
 import { engine, startBrowser } from './engine.mjs';
 
 const chromiums = [installedBrowsers, playwrightBrowser, debianBrowser, packagedBrowser];
@@ -18,6 +19,7 @@ const lastResort = { name: '@sparticuz/chromium', version: '143.0.4' };
  * @returns {Promise<string>}
  */
 export async function findBrowser() {
+  if (engine === 'webkit') return findWebKit().browser;
   const named = process.env.BROWSER_PATH || process.env.CHROME_PATH;
   if (named) {
     const failure = await failureToStart(named);

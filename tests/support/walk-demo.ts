@@ -5,7 +5,8 @@ import { maker } from './maker.ts';
 /** A bar of places that a taller screen may show at its foot, in CSS pixels. */
 const roomForPlaces = 200;
 
-const places = [
+/** Addresses of the demo shop. */
+export const demoPlaces = [
   '#/bench',
   '#/bench/sand',
   '#/trays',
@@ -51,7 +52,7 @@ export async function walkDemo(browser: Browser, size: Size) {
   const { width = 0, height: usual = 0 } = page.viewportSize() ?? {};
   const { at, goTo } = maker(page);
   const faults: string[] = [];
-  for (const place of places) {
+  for (const place of demoPlaces) {
     await page.setViewportSize({ width, height: usual });
     await goTo(place);
     await showAll(page, width);
