@@ -1,4 +1,4 @@
-import type { DrivenPage } from './driven-page.ts';
+import { until } from './until.ts';
 import { type ElementId, idOf, type Session } from './web-driver.ts';
 
 /** How elements are come by: step after step, each from what the one before has found. */
@@ -20,17 +20,15 @@ const isShown = (element: Element): boolean =>
 
 /** Elements as Playwright's locators find them: anew for each thing that is done, and waited for. */
 export class DrivenLocator {
-  readonly #page: DrivenPage;
   readonly #session: Session;
   readonly #steps: readonly Step[];
 
-  constructor(page: DrivenPage, session: Session, steps: readonly Step[]) {
-    this.#page = page;
+  constructor(session: Session, steps: readonly Step[]) {
     this.#session = session;
     this.#steps = steps;
   }
 
-  #then = (step: Step) => new DrivenLocator(this.#page, this.#session, [...this.#steps, step]);
+  #then = (step: Step) => new DrivenLocator(this.#session, [...this.#steps, step]);
   locator = (css: string): DrivenLocator => this.#then({ css });
   filter = ({ hasText }: { hasText: string }): DrivenLocator => this.#then({ text: hasText });
   first = (): DrivenLocator => this.#then({ nth: 0 });
@@ -50,7 +48,7 @@ export class DrivenLocator {
       if (state === 'visible') return this.isVisible();
       return (await this.count()) > 0 === (state === 'attached');
     };
-    await this.#page.until(isSo, `${JSON.stringify(this.#steps)} ${state}`);
+    await until(isSo, { what: `${JSON.stringify(this.#steps)} ${state}` });
   }
 
   async textContent(): Promise<string | null> {
@@ -105,7 +103,7 @@ export class DrivenLocator {
         },
       );
     };
-    await this.#page.until(isDone, `${deed} ${JSON.stringify(this.#steps)}`).catch((cause: unknown) => {
+    await until(isDone, { what: `${deed} ${JSON.stringify(this.#steps)}` }).catch((cause: unknown) => {
       throw new Error(`${cause}, last because of ${last}`, { cause });
     });
   }

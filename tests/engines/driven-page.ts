@@ -2,11 +2,8 @@
 import { setTimeout as wait } from 'node:timers/promises';
 import type { Page } from 'playwright-core';
 import { DrivenLocator } from './driven-locator.ts';
+import { until } from './until.ts';
 import type { Session } from './web-driver.ts';
-
-/** How long something is waited for (ms), and how often it is looked for. */
-const longest = 60_000;
-const between = 50;
 
 const escapeKey = '\uE00C';
 
@@ -51,7 +48,7 @@ export class DrivenPage {
     await this.#session.call('POST', '/window', { handle });
   }
 
-  locator = (css: string): DrivenLocator => new DrivenLocator(this, this.#session, [{ css }]);
+  locator = (css: string): DrivenLocator => new DrivenLocator(this.#session, [{ css }]);
 
   waitForTimeout = (ms: number): Promise<void> => wait(ms);
 
@@ -60,6 +57,20 @@ export class DrivenPage {
     run: (argument: Argument) => Result | Promise<Result>,
     argument?: Argument,
   ): Promise<Result> {
+    return this.#answer(`${run}`, argument);
+  }
+
+  async waitForFunction<Argument>(
+    holds: (argument: Argument) => unknown,
+    argument?: Argument,
+  ): Promise<void> {
+    // Judged in the page: an element, which is as good as yes, may be gone before it has come over.
+    await until(() => this.#answer(`async (argument) => Boolean(await (${holds})(argument))`, argument), {
+      what: `${holds}`,
+    });
+  }
+
+  async #answer<Result>(run: string, argument: unknown): Promise<Result> {
     const script = `const [argument, done] = arguments;
       Promise.resolve(argument).then(${run}).then((is) => done({ is }), (error) => done({ error: String(error) }));`;
     const answer = await this.#session.call<{ is: Result; error?: string }>('POST', '/execute/async', {
@@ -67,22 +78,6 @@ export class DrivenPage {
     });
     if (answer.error !== undefined) throw new Error(answer.error);
     return answer.is;
-  }
-
-  async waitForFunction<Argument>(
-    holds: (argument: Argument) => unknown,
-    argument?: Argument,
-  ): Promise<void> {
-    await this.until(async () => Boolean(await this.evaluate(holds, argument)), `${holds}`);
-  }
-
-  /** Looks until it is so. */
-  async until(isSo: () => Promise<boolean>, what: string): Promise<void> {
-    const end = performance.now() + longest;
-    while (!(await isSo())) {
-      if (performance.now() > end) throw new Error(`Waited in vain: ${what}`);
-      await wait(between);
-    }
   }
 
   /** Errors of this page since it was loaded: uncaught ones, those on the console, breaches of the policy. */

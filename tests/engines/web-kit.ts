@@ -5,9 +5,9 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Readable } from 'node:stream';
-import { expect } from 'vitest';
 import { freePorts } from '../../.ci/hub/free-ports.mjs';
 import { findWebKit } from './find-webkit.mjs';
+import { until } from './until.ts';
 import { callerAt, openSession, type Session } from './web-driver.ts';
 
 export interface WebKit {
@@ -27,7 +27,13 @@ export async function openWebKit(): Promise<WebKit> {
   const folder = mkdtempSync(join(tmpdir(), 'tallywright-'));
   const downloads = furnish(folder);
   const started: ChildProcess[] = [];
+  // A run that is broken off leaves nothing at work.
+  const endAll = () => {
+    for (const child of started) child.kill('SIGKILL');
+  };
+  process.once('exit', endAll);
   const close = async () => {
+    process.off('exit', endAll);
     for (const child of started.reverse()) {
       if (child.exitCode !== null || child.signalCode !== null) continue;
       child.kill();
@@ -49,9 +55,9 @@ export async function openWebKit(): Promise<WebKit> {
       }),
     );
     const address = `http://127.0.0.1:${port}`;
-    await expect
-      .poll(() => callerAt(address)('GET', '/status').then(Boolean, () => false), { timeout: 30_000 })
-      .toBe(true);
+    await until(() => callerAt(address)('GET', '/status').then(Boolean, () => false), {
+      what: 'the driver answers',
+    });
     const session = await openSession(address, {
       browserName: 'MiniBrowser',
       'webkitgtk:browserOptions': { binary: browser, args: ['--automation'] },
@@ -91,7 +97,7 @@ async function fileThatComes(folder: string, press: () => Promise<unknown>) {
   await press();
   // The browser writes under another name first.
   const whole = () => readdirSync(folder).filter((name) => !name.endsWith('.wkdownload'));
-  await expect.poll(whole, { timeout: 30_000, message: 'a file is handed out' }).toHaveLength(1);
+  await until(() => whole().length === 1, { what: 'a file is handed out' });
   const path = join(folder, whole()[0] ?? '');
   return { path, bytes: readFileSync(path) };
 }

@@ -28,7 +28,7 @@ test.each(Object.entries(screens))(
       await allDrawn();
       const { beyond, words } = await page.evaluate(() => ({
         beyond: document.documentElement.scrollWidth - innerWidth,
-        words: document.querySelector('main')?.innerText.trim().length ?? 0,
+        words: document.querySelector('main')?.textContent.trim().length ?? 0,
       }));
       if (beyond > 0) faults.push(`${place}: ${beyond} px wider than the screen`);
       if (words === 0) faults.push(`${place}: nothing is shown`);
