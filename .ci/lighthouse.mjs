@@ -24,6 +24,12 @@ const timedPlaces = ['bench', 'yield'];
 const runs = 5;
 const bars = { accessibility: 100, 'best-practices': 100, performance: 95 };
 
+/**
+ * The phone that Lighthouse takes by itself, and so tall that the bar of places at its foot covers nothing that scrolling would
+ * uncover: what lies half under the bar it takes for too small to be hit.
+ */
+const tall = { mobile: true, width: 412, height: 6000, deviceScaleFactor: 1, disabled: false };
+
 /** How long the demo shop may take to be made (ms) on a busy machine. */
 const longest = 240_000;
 
@@ -84,8 +90,10 @@ async function openDemo() {
  * @throws {Error} when the place could not be looked at
  */
 async function look(place, categories) {
+  const settings = categories.some((category) => category === 'performance') ? {} : { screenEmulation: tall };
   const result = await lighthouse(`${served.url}#/${place}`, {
     ...{ port, logLevel: 'error', output: 'json', onlyCategories: categories, disableStorageReset: true },
+    ...settings,
   });
   if (!result || result.lhr.runtimeError)
     throw new Error(`Lighthouse could not look at ${place}: ${result?.lhr.runtimeError?.message}`);
