@@ -40,6 +40,7 @@ export class DrivenLocator {
   count = (): Promise<number> => this.#run((found) => found.length);
   isVisible = (): Promise<boolean> => this.#run((found, shown) => found.some((each) => shown(each)));
   allInnerTexts = (): Promise<string[]> =>
+    // biome-ignore lint/performance/useDomNodeTextContent: what a person reads is asked for
     this.#run((found) => found.map((each) => (each as HTMLElement).innerText));
   evaluateAll = <Result>(read: (found: Element[]) => Result): Promise<Result> => this.#run(read);
 
