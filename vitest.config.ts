@@ -27,7 +27,8 @@ export default defineConfig({
     sequence: { sequencer: LongestFirst },
     reporters: [
       { onInit: () => console.log(`Random tests use SEED=${seed}`) },
-      'default',
+      // Tells of each test that is left out, and why.
+      process.env.ENGINE === undefined ? 'default' : 'verbose',
       new ClosingLineReporter(),
     ],
     projects: [
@@ -47,7 +48,7 @@ export default defineConfig({
           ...unitTests,
           name: 'unit',
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: ['tests/browser/**', 'tests/chaos/**', 'tests/hub/**', ...pure],
+          exclude: ['tests/browser/**', 'tests/chaos/**', 'tests/engines/**', 'tests/hub/**', ...pure],
         },
       },
       {
@@ -66,6 +67,7 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
+          setupFiles: ['tests/support/skip-for-engine.ts'],
           globalSetup: [
             'tests/support/built-app.ts',
             'tests/support/made-demo.ts',
@@ -76,6 +78,19 @@ export default defineConfig({
           hookTimeout: 240_000,
           // After the unit tests, three browsers at a time: they mostly wait, for timers and for the disk.
           maxWorkers: 3,
+          sequence: { groupOrder: 1 },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'webkit',
+          // Another engine than that of `npm test`: run where it is asked for.
+          include: process.env.ENGINE === 'webkit' ? ['tests/engines/**/*.test.ts'] : [],
+          globalSetup: ['tests/support/built-app.ts'],
+          testTimeout: 600_000,
+          hookTimeout: 240_000,
+          maxWorkers: 2,
           sequence: { groupOrder: 1 },
         },
       },

@@ -87,7 +87,7 @@ test(
   aLongWalk,
 );
 
-/** Goes to every place; throws where one is wider than the screen. */
+/** Goes to every place, and to a stage screen in the end; throws where one is wider than the screen. */
 async function walk(page: Page, look: (place: string) => Promise<void>): Promise<void> {
   const { width = 0, height = 0 } = page.viewportSize() ?? {};
   const { goTo } = maker(page);
@@ -100,6 +100,11 @@ async function walk(page: Page, look: (place: string) => Promise<void>): Promise
     const beyond = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     if (beyond > 0) wide.push(`${place}: ${beyond} px wider than the screen`);
   }
+  await page.setViewportSize({ width, height });
+  await goTo('#/bench/sand');
+  await page.locator('[data-testid^=bench-tray-]').first().click();
+  await page.locator('[data-testid=stage-screen]').waitFor();
+  await look('stage screen');
   expect(wide).toEqual([]);
 }
 
@@ -123,7 +128,7 @@ function textsUnturned(page: Page): Promise<string[]> {
     const texts: string[] = [];
     const nodes = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     for (let node = nodes.nextNode(); node; node = nodes.nextNode())
-      if (!node.parentElement?.closest('script, style, noscript, [data-testid=zone]'))
+      if (!node.parentElement?.closest('script, style, noscript, [data-testid=shop-zone]'))
         texts.push(node.textContent ?? '');
     for (const element of document.querySelectorAll('[aria-label], [title], [alt], [placeholder]'))
       for (const name of ['aria-label', 'title', 'alt', 'placeholder'])

@@ -1,10 +1,10 @@
 import { createHash } from 'node:crypto';
-import { readFile } from 'node:fs/promises';
 import { zipSync } from 'fflate';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { accessibilityFaults, launchBrowser, openDemo } from '../support/browser.ts';
 import { demoTray } from '../support/demo-tray.ts';
+import { handedOut } from '../support/handed-out.ts';
 import { type Maker, maker } from '../support/maker.ts';
 import {
   file,
@@ -175,9 +175,8 @@ test('photos go out of one tablet as a file and into another, which then shows t
   await hands.goTo('#/set-up/files');
   await hands.at('photos-held').filter({ hasText: '1 photo' }).waitFor();
   await hands.at('photos-in-no-file').filter({ hasText: '1 photo is in no file yet' }).waitFor();
-  const [download] = await Promise.all([page.waitForEvent('download'), hands.tap('save-photos-1')]);
+  const { bytes: saved } = await handedOut(page, () => hands.tap('save-photos-1'));
   await hands.at('photos-in-no-file').waitFor({ state: 'detached' });
-  const saved = await readFile(await download.path());
   const [kept] = await keptPhotos(page);
   const [zipped] = await filesInZip(saved);
   expect(zipped?.bytes.toString('latin1')).toBe(kept?.text);

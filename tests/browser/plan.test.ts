@@ -1,8 +1,8 @@
-import { readFile } from 'node:fs/promises';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { cellsOf } from '../../src/app/csv.ts';
 import { launchBrowser, openDemo } from '../support/browser.ts';
+import { handedOut } from '../support/handed-out.ts';
 import { maker } from '../support/maker.ts';
 import { printed } from '../support/printed-page.ts';
 
@@ -26,9 +26,9 @@ const inPlan = ({ page }: Hands) =>
 
 /** The table of targets as the app saves it: headings first. */
 async function savedTable({ page, at }: Hands): Promise<readonly (readonly string[])[]> {
-  const [download] = await Promise.all([page.waitForEvent('download'), at('table-targets').click()]);
-  expect(download.suggestedFilename()).toMatch(/^tallywright-targets-\d{4}-\d\d-\d\d\.csv$/);
-  return cellsOf(await readFile(await download.path(), 'utf8'));
+  const { name, bytes } = await handedOut(page, () => at('table-targets').click());
+  expect(name).toMatch(/^tallywright-targets-\d{4}-\d\d-\d\d\.csv$/);
+  return cellsOf(bytes.toString('utf8'));
 }
 
 async function readFileBack({ at }: Hands, lines: readonly string[]): Promise<void> {

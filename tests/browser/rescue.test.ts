@@ -1,7 +1,7 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type Browser, chromium, type Download, type Page } from 'playwright-core';
+import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import {
   accessibilityFaults,
@@ -13,6 +13,7 @@ import {
 } from '../support/browser.ts';
 import { browserFlags } from '../support/browser-flags.mjs';
 import { demoTray } from '../support/demo-tray.ts';
+import { handedOut } from '../support/handed-out.ts';
 import { openHost } from '../support/host.ts';
 import { maker } from '../support/maker.ts';
 
@@ -43,10 +44,9 @@ interface Line {
 }
 
 async function savedLines(page: Page): Promise<readonly Line[]> {
-  const download: Promise<Download> = page.waitForEvent('download');
-  await page.locator('[data-testid=rescue-save]').click();
-  const path = await (await download).path();
-  return readFileSync(path, 'utf8')
+  const { bytes } = await handedOut(page, () => page.locator('[data-testid=rescue-save]').click());
+  return bytes
+    .toString('utf8')
     .trimEnd()
     .split('\n')
     .map((line): Line => JSON.parse(line));

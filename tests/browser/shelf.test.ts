@@ -1,8 +1,8 @@
-import { readFile } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { parsedByRfc4180 } from '../app/rfc-4180.ts';
 import { accessibilityFaults, launchBrowser, openDemo, type Size } from '../support/browser.ts';
+import { handedOut } from '../support/handed-out.ts';
 import { type Maker, maker } from '../support/maker.ts';
 import { file, turnedJpeg } from '../support/pictures.ts';
 import { printed } from '../support/printed-page.ts';
@@ -23,8 +23,7 @@ async function onShelf(size: Size = 'tablet') {
 }
 
 async function saved(page: Page, hands: Maker, button: string): Promise<Buffer> {
-  const [download] = await Promise.all([page.waitForEvent('download'), hands.tap(button)]);
-  return readFile(await download.path());
+  return (await handedOut(page, () => hands.tap(button))).bytes;
 }
 
 /** The cells of a table that was saved, as the grammar of RFC 4180 reads them; its headings and its rows. */

@@ -1,8 +1,8 @@
-import { readFile } from 'node:fs/promises';
 import { imageSize } from 'image-size';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { launchBrowser, openDemo } from '../support/browser.ts';
+import { handedOut } from '../support/handed-out.ts';
 import { maker } from '../support/maker.ts';
 
 let browser: Browser;
@@ -89,13 +89,8 @@ test('before and since a mark are compared, and a piece tapped meanwhile in anot
 });
 
 /** A file that is handed over as a picture of a chart. */
-async function picture(page: Page, chart: string, kind: 'svg' | 'png') {
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    page.locator(`[data-testid=${chart}-${kind}]`).click(),
-  ]);
-  return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
-}
+const picture = (page: Page, chart: string, kind: 'svg' | 'png') =>
+  handedOut(page, () => page.locator(`[data-testid=${chart}-${kind}]`).click());
 
 test('a chart is saved as a picture that stands alone, in light colours whatever the screen shows', async () => {
   const { page, at, goTo, troubles } = await demoInHand();

@@ -1,9 +1,9 @@
 /** Two tablets that were set up apart and then merged: one letter each, and trays of one code told apart. */
-import { readFile } from 'node:fs/promises';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { launchBrowser, openPage } from '../support/browser.ts';
 import { setUpShop } from '../support/first-ten-minutes.ts';
+import { handedOut } from '../support/handed-out.ts';
 import { type Maker, maker } from '../support/maker.ts';
 
 let browser: Browser;
@@ -34,14 +34,14 @@ test('the later one takes another letter, and says so once; a code of both shows
   expect(second.code).toBe(first.code);
 
   await first.hand.goTo('#/set-up/files');
-  const [copy] = await Promise.all([first.hand.page.waitForEvent('download'), first.hand.tap('save-copy')]);
+  const copy = await handedOut(first.hand.page, () => first.hand.tap('save-copy'));
   const { hand, beech, code } = second;
   await hand.goTo('#/set-up/files');
   await hand.close('restore');
   await hand.at('restore-file').setInputFiles({
-    name: copy.suggestedFilename(),
+    name: copy.name,
     mimeType: 'application/gzip',
-    buffer: await readFile(await copy.path()),
+    buffer: copy.bytes,
   });
   await hand.close('add-copy');
   await hand.at('restored').or(hand.at('go-on')).waitFor();

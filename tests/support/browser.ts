@@ -1,8 +1,8 @@
 /** What a browser test needs: a browser, a page that tells of its troubles, and the app made ready to work offline. */
 import { AxeBuilder } from '@axe-core/playwright';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { inject } from 'vitest';
-import { browserFlags } from './browser-flags.mjs';
+import { engine, startBrowser } from './engine.mjs';
 
 /** The sizes that every screen is looked at in, in CSS pixels. */
 const sizes = {
@@ -20,12 +20,20 @@ export const place = { locale: 'en-GB', timezoneId: 'Europe/London' };
  * seen where it is asked for: in the first ten minutes, offline, in updates, on the rescue page, and in all chaos runs.
  */
 function contextOptions(size: Size, more: BrowserContextOptions): BrowserContextOptions {
-  return { ...place, viewport: sizes[size], hasTouch: size !== 'desk', serviceWorkers: 'block', ...more };
+  return {
+    ...place,
+    viewport: sizes[size],
+    hasTouch: size !== 'desk',
+    serviceWorkers: 'block',
+    // The hub's certificate stands for one that the tablet trusts: Chromium is told so by a flag with its key.
+    ignoreHTTPSErrors: engine === 'firefox',
+    ...more,
+  };
 }
 
 /** A browser with nothing remembered. Close it in `afterAll`. */
 export function launchBrowser({ flags = [] }: { flags?: readonly string[] } = {}): Promise<Browser> {
-  return chromium.launch({ executablePath: inject('browserPath'), args: [...browserFlags, ...flags] });
+  return startBrowser(inject('browserPath'), { flags });
 }
 
 /** For a page whose app is to be put on the tablet. */

@@ -1,16 +1,15 @@
 /** Hands that save copies of a shop on one tablet and bring them back on another. */
-import { readFile } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
 import { inject } from 'vitest';
 import { openPage, watchTroubles } from './browser.ts';
+import { handedOut } from './handed-out.ts';
 import { type Maker, maker } from './maker.ts';
 
 export const passphrase = 'beech, plum and brass';
 
 /** The bytes of the file that a press hands out. */
 export async function saved(page: Page, press: () => Promise<void>): Promise<Buffer> {
-  const [download] = await Promise.all([page.waitForEvent('download'), press()]);
-  return readFile(await download.path());
+  return (await handedOut(page, press)).bytes;
 }
 
 /** Saves a sealed copy from the files page; its bytes, and the twelve words that open it too. */

@@ -1,10 +1,14 @@
-/** Finds a Chromium to test with, and as a last resort fetches one; a run without a browser is an error, never a skip. */
+/** Finds a browser to test with, and as a last resort fetches one; a run without a browser is an error, never a skip. */
 import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
 import { installFromDebian } from '../../.ci/debian.mjs';
-import { browserFlags } from './browser-flags.mjs';
+import { findWebKit } from '../engines/find-webkit.mjs';
+import { engine, startBrowser } from './engine.mjs';
+
+const chromiums = [installedBrowsers, playwrightBrowser, debianBrowser, packagedBrowser];
+const firefoxes = [installedFirefoxes, debianFirefox];
 
 const lastResort = { name: '@sparticuz/chromium', version: '143.0.4' };
 
@@ -15,6 +19,7 @@ const lastResort = { name: '@sparticuz/chromium', version: '143.0.4' };
  * @returns {Promise<string>}
  */
 export async function findBrowser() {
+  if (engine === 'webkit') return findWebKit().browser;
   const named = process.env.BROWSER_PATH || process.env.CHROME_PATH;
   if (named) {
     const failure = await failureToStart(named);
@@ -23,7 +28,7 @@ export async function findBrowser() {
     return named;
   }
   const tried = [];
-  for (const source of [installedBrowsers, playwrightBrowser, debianBrowser, packagedBrowser]) {
+  for (const source of engine === 'firefox' ? firefoxes : chromiums) {
     for (const path of await source()) {
       const failure = await failureToStart(path);
       if (!failure) return path;
@@ -32,7 +37,9 @@ export async function findBrowser() {
   }
   throw new Error(
     [
-      'No browser to test with. Install Chromium, or name one: BROWSER_PATH=/path/to/chromium npm test',
+      engine === 'firefox'
+        ? 'No Firefox to test with. Install one, or name it: BROWSER_PATH=/path/to/firefox'
+        : 'No browser to test with. Install Chromium, or name one: BROWSER_PATH=/path/to/chromium npm test',
       ...tried,
     ].join('\n  '),
   );
@@ -42,7 +49,7 @@ export async function findBrowser() {
 async function failureToStart(path) {
   if (!existsSync(path)) return 'there is no such file';
   try {
-    const browser = await chromium.launch({ executablePath: path, args: browserFlags, timeout: 60_000 });
+    const browser = await startBrowser(path, { timeout: 60_000 });
     try {
       await browser.newPage();
     } finally {
@@ -90,6 +97,19 @@ function debianBrowser() {
   if (!wanted) return [];
   installFromDebian(['chromium']);
   return ['/usr/bin/chromium'].filter(existsSync);
+}
+
+function installedFirefoxes() {
+  return [
+    '/usr/bin/firefox-esr',
+    '/usr/bin/firefox',
+    '/Applications/Firefox.app/Contents/MacOS/firefox',
+  ].filter(existsSync);
+}
+
+function debianFirefox() {
+  installFromDebian(['firefox-esr']);
+  return ['/usr/bin/firefox-esr'].filter(existsSync);
 }
 
 /** A browser from the package registry, for Linux on x64 only; kept out of package.json because of its 64 MB. */

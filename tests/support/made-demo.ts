@@ -2,10 +2,10 @@
  * Before the browser tests: the demo shop, made once by the app itself and kept with all that lies on its tablet. To make it
  * takes a window longer than most that is tested on it.
  */
-import { type BrowserContext, chromium } from 'playwright-core';
+import type { BrowserContext } from 'playwright-core';
 import type { TestProject } from 'vitest/node';
 import { place } from './browser.ts';
-import { browserFlags } from './browser-flags.mjs';
+import { startBrowser } from './engine.mjs';
 
 declare module 'vitest' {
   interface ProvidedContext {
@@ -19,7 +19,7 @@ const longest = 240_000;
 
 export async function setup(project: TestProject) {
   const { browserPath, appUrl } = project.getProvidedContext();
-  const browser = await chromium.launch({ executablePath: browserPath, args: [...browserFlags] });
+  const browser = await startBrowser(browserPath);
   try {
     const context = await browser.newContext({ ...place, serviceWorkers: 'block' });
     context.setDefaultTimeout(longest);
