@@ -26,7 +26,7 @@ interface Chapter {
 }
 
 /** All pictures are of one size, in pixels: `.ci/take-pictures.mjs` cuts them so. */
-export const pictureSize = { width: 960, height: 600 } as const;
+export const pictureSize = { width: 800, height: 600 } as const;
 
 /** The chapters in the order of the job. */
 export const chapters: readonly Chapter[] = [

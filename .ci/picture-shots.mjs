@@ -40,15 +40,16 @@ export const readmePictures = [
 ];
 
 /** All pictures of the manual, in pixels; `chapters.ts` says the same. */
-export const manualSize = { width: 960, height: 600 };
+export const manualSize = { width: 800, height: 600 };
 
 /** So tall that the bar of places covers nothing of what is shown. */
 const column = { width: 640, height: 2400 };
-const bench = { width: 1120, height: 700 };
+/** A whole screen. */
+const tablet = { width: 1120, height: 840 };
 
 /** @type {readonly Shot[]} */
 export const manualPictures = [
-  { name: 'start', viewport: column, hash: '#/bench', on: 'nothing', of: '.welcome h1', above: 24 },
+  { name: 'start', viewport: { width: 960, height: 720 }, hash: '#/bench', on: 'nothing', settled: '[data-testid=to-manual]' },
   { name: 'variants', viewport: column, hash: '#/set-up/variants', of: '.set-up-head', above: 12 },
   {
     name: 'trays',
@@ -66,17 +67,17 @@ export const manualPictures = [
   },
   {
     name: 'bench',
-    viewport: bench,
+    viewport: tablet,
     hash: '#/bench/sand',
     taps: ['[data-testid^=bench-tray-]', '[data-testid=pass]'],
   },
   {
     name: 'flaws',
-    viewport: bench,
+    viewport: tablet,
     hash: '#/bench/sand',
     taps: ['[data-testid^=bench-tray-]', '[data-testid=flaw-scratch]'],
   },
-  { name: 'curing', viewport: bench, hash: '#/bench/curing' },
+  { name: 'curing', viewport: tablet, hash: '#/bench/curing', settled: '[data-testid=curing-warmth]' },
   {
     name: 'check',
     viewport: { width: 640, height: 900 },
@@ -88,11 +89,11 @@ export const manualPictures = [
     name: 'counts',
     viewport: { width: 640, height: 900 },
     hash: '#/trays',
-    taps: ['button:has([data-testid^=tray-row-])', '[data-testid=recount-open]'],
+    taps: ['button:has([data-testid=tray-row-A35J])', '[data-testid=recount-open]'],
     of: '[data-testid=recount-sheet]',
   },
   { name: 'stores', viewport: column, hash: '#/stores', of: '.panel', above: 12 },
-  { name: 'yield', viewport: column, hash: '#/yield', of: '[data-testid=flow]' },
+  { name: 'yield', viewport: column, hash: '#/yield', of: '.panel', above: 12 },
   {
     name: 'plan',
     viewport: column,
