@@ -45,11 +45,19 @@ export const manualSize = { width: 800, height: 600 };
 /** So tall that the bar of places covers nothing of what is shown. */
 const column = { width: 640, height: 2400 };
 /** A whole screen. */
-const tablet = { width: 1120, height: 840 };
+const tablet = { width: 1280, height: 960 };
+/** For a form that wants a little more room. */
+const broad = { width: 800, height: 1000 };
 
 /** @type {readonly Shot[]} */
 export const manualPictures = [
-  { name: 'start', viewport: { width: 960, height: 720 }, hash: '#/bench', on: 'nothing', settled: '[data-testid=to-manual]' },
+  {
+    name: 'start',
+    viewport: { width: 960, height: 720 },
+    hash: '#/bench',
+    on: 'nothing',
+    settled: '[data-testid=to-manual]',
+  },
   { name: 'variants', viewport: column, hash: '#/set-up/variants', of: '.set-up-head', above: 12 },
   {
     name: 'trays',
@@ -87,7 +95,7 @@ export const manualPictures = [
   },
   {
     name: 'counts',
-    viewport: { width: 640, height: 900 },
+    viewport: broad,
     hash: '#/trays',
     taps: ['button:has([data-testid=tray-row-A35J])', '[data-testid=recount-open]'],
     of: '[data-testid=recount-sheet]',
@@ -111,5 +119,5 @@ export const manualPictures = [
     of: '[data-testid=outside-panel]',
     above: 12,
   },
-  { name: 'trouble', viewport: column, hash: 'rescue.html', settled: 'body[data-read=all]' },
+  { name: 'trouble', viewport: broad, hash: 'rescue.html', settled: 'body[data-read=all]' },
 ];

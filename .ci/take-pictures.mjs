@@ -8,6 +8,7 @@ import { join } from 'node:path';
 import { chromium } from 'playwright-core';
 import { browserFlags } from '../tests/support/browser-flags.mjs';
 import { findBrowser } from '../tests/support/find-browser.mjs';
+import { inFewColours } from './few-colours.mjs';
 import { manualPictures, manualSize, readmePictures } from './picture-shots.mjs';
 import { serveBuild } from './serve-build.mjs';
 import { buildApp, root } from './tools.mjs';
@@ -49,9 +50,9 @@ async function tabletAfter(first) {
   return { storageState };
 }
 
-/** Opens what a picture shows. @param {Shot} shot @param {{ tablet: Tablet, scale?: number }} on */
-async function open({ viewport, hash, taps = [], settled }, { tablet, scale = 1 }) {
-  const page = await newPage({ viewport, deviceScaleFactor: scale, ...tablet });
+/** Opens what a picture shows. @param {Shot} shot @param {Tablet} tablet */
+async function open({ viewport, hash, taps = [], settled }, tablet) {
+  const page = await newPage({ viewport, ...tablet });
   if (hash.startsWith('#')) {
     if (tablet.storageState) await page.waitForSelector('[data-testid=stage-sand]');
     await page.evaluate((to) => {
@@ -70,15 +71,14 @@ async function open({ viewport, hash, taps = [], settled }, { tablet, scale = 1 
 /** As large as the manual shows it, from the corner of what it is of. @param {Shot} shot @param {Tablet} tablet */
 async function takeForManual(shot, tablet) {
   const scale = manualSize.width / shot.viewport.width;
-  const page = await open(shot, { tablet, scale });
+  const page = await open(shot, tablet);
   if (shot.of) await page.locator(shot.of).first().scrollIntoViewIfNeeded();
   const box = shot.of ? await page.locator(shot.of).first().boundingBox() : { x: 0, y: 0 };
   if (!box) throw new Error(`${shot.name}: ${shot.of} is not shown`);
   const { x, y } = await page.evaluate(() => ({ x: scrollX, y: scrollY }));
   const devtools = await page.context().newCDPSession(page);
   const { data } = await devtools.send('Page.captureScreenshot', {
-    format: 'webp',
-    quality: 60,
+    format: 'png',
     captureBeyondViewport: true,
     clip: {
       // The whole width: a part of a screen without its margins looks cut.
@@ -86,10 +86,10 @@ async function takeForManual(shot, tablet) {
       y: Math.max(0, Math.round(box.y + y) - (shot.above ?? 0)),
       width: shot.viewport.width,
       height: manualSize.height / scale,
-      scale: 1,
+      scale,
     },
   });
-  const picture = Buffer.from(data, 'base64');
+  const picture = await inFewColours(page, data);
   writeFileSync(join(ofManual, `${shot.name}.webp`), picture);
   console.log(`${shot.name}: ${picture.length} bytes`);
   await page.context().close();
@@ -106,7 +106,7 @@ const isWanted = (/** @type {string} */ kind, /** @type {string} */ name) =>
   wanted.length === 0 || wanted.includes(kind) || wanted.includes(`${kind}/${name}`);
 
 for (const shot of readmePictures.filter(({ name }) => isWanted('readme', name))) {
-  const page = await open(shot, { tablet: tablets.demo });
+  const page = await open(shot, tablets.demo);
   await page.screenshot({ path: `${root}.ci/pictures/${shot.name}.png` });
   await page.context().close();
 }

@@ -14,10 +14,10 @@ export const manualWords = inLanguage('manualWords', {
     start: {
       title: 'First start',
       text: [
-        'New shop begins with a route for turned handles, from kitting the parts to the photograph. Change it in Set-up, Route, at any time, also while a batch runs.',
+        'New shop begins with a route for turned handles, from kitting the parts to the photograph. Change it in Set-up, Route, also while a batch runs.',
         'Set-up then leads to the first tray: a wood, a ferrule, a variant.',
-        'The demo shop is a store of its own. Try everything there; nothing in it touches your shop.',
-        'Add the app to the home screen. From the second visit on it opens without a network.',
+        'The demo shop is a store of its own: try everything there, nothing in it touches your shop.',
+        'Add the app to the home screen; from the second visit on it opens without a network.',
       ],
       picture: 'The first screen: New shop, Restore, Join other tablets and Demo shop.',
       go: 'Open the route',
@@ -39,8 +39,8 @@ export const manualWords = inLanguage('manualWords', {
       title: 'Make up trays',
       text: [
         'Pieces of one variant travel together on a tray. Say what they will be, how many lie on each tray and how many trays there are.',
-        'Each tray gets a short code. Chalk it on, or print a label; the last letter gives a slip away.',
-        'A prized piece gets a tray of its own. Trays can be split and joined later.',
+        'Each tray gets a short code, to chalk on or to print as a label. Its last letter gives a slip away.',
+        'A prized piece gets a tray of its own; any tray can be split and joined later.',
       ],
       picture: 'Three trays have been made up; their codes stand there in large letters, to be chalked on.',
       go: 'Make up trays',
@@ -51,7 +51,7 @@ export const manualWords = inLanguage('manualWords', {
         'Choose your stage, then a tray: the one that waits longest comes first. Each good piece is one touch of Pass; where a whole tray is done together, several at once.',
         'A tap counts once Saved stands there.',
         'Undo takes back tap after tap, and an undo can be put back.',
-        'Hold back a piece that you are not sure of: leave it untapped, and it waits at this stage. To part it from the others, split the tray.',
+        'Hold back a piece that you are not sure of: leave it untapped, and it waits at this stage.',
       ],
       caution:
         'At the lathe: face shield on, sleeves and hair tied back, no gloves and no rings. Dust extraction and mask on. Stop the lathe before you touch the tablet. Your local codes rule.',
@@ -62,9 +62,9 @@ export const manualWords = inLanguage('manualWords', {
     flaws: {
       title: 'When a piece has a flaw',
       text: [
-        'Tap the reason, then what becomes of the piece. Mended passes on. Send back takes it to an earlier stage. Scrap takes it out of the batch, and asks which parts are saved.',
+        'Tap the reason, then what becomes of the piece: mended it passes on, sent back it goes to an earlier stage, scrapped it is out of the batch, and you say which parts are saved.',
         'A second passes on with a blemish: it goes through the rest of the route, and is counted and priced apart.',
-        'A reason without a button stands under Other flaw. Your own reasons are added in Set-up.',
+        'A reason without a button stands under Other flaw; your own are added in Set-up.',
       ],
       caution:
         'A piece with a crack or a loose ferrule can fly apart at speed. Do not turn it on; if in doubt, scrap it.',
@@ -76,7 +76,7 @@ export const manualWords = inLanguage('manualWords', {
       text: [
         'Load a tray where glue or finish cures, and its time begins. Clamps and racks have so many places as you say in Set-up; what does not fit is refused.',
         'The board shows what cures and how long still, to be read across the shop. When a round is ready the tablet calls once, and a tap takes it out.',
-        'Say how warm the shop is, and the times follow a rule of thumb. Mix says what to weigh for a round.',
+        'Say how warm the shop is, and the times follow a rule of thumb; Mix says what to weigh for a round.',
       ],
       caution:
         'The data sheet of the glue or finish rules over any time shown here. Fresh air, gloves on. Oily rags can catch fire by themselves: lay them flat or under water.',
@@ -87,12 +87,12 @@ export const manualWords = inLanguage('manualWords', {
     check: {
       title: 'Check, grade, raise',
       text: [
-        'At a check your own standard stands beside the Pass button. Write it in Set-up, Stages, and add photos of what passes and what does not.',
+        'At a check your own standard stands on the Pass button; write it in Set-up, Stages, with photos of what passes and what does not.',
         'A blemished piece becomes a second, with its reason. Where a tray has firsts and seconds the screen asks which one you tapped.',
         'A second whose blemish was worked out is raised to a first, here or on the shelf. The yields still tell that it was lowered.',
       ],
       picture:
-        'The form that raises seconds to firsts: which pieces, how many, and what can be seen no longer.',
+        'The form that raises seconds to firsts: how many are firsts again, and which blemish can be seen no longer.',
       go: 'Open the stages',
     },
     counts: {
@@ -100,7 +100,7 @@ export const manualWords = inLanguage('manualWords', {
       text: [
         'Two tablets may tap the same piece, or one gets lost. When more was tapped off than the log had there, the app asks you to check the count: see Day, Counts to check.',
         'Count the pieces by hand. Then open the tray, tap Recount, say how many there are, and why.',
-        'The correction is an entry of its own. No tap is changed or dropped.',
+        'The correction is an entry of its own: no tap is changed or dropped.',
       ],
       picture: 'The form of a recount: which pieces, how many are there, and why the count differs.',
       go: 'Counts to check',
@@ -108,9 +108,9 @@ export const manualWords = inLanguage('manualWords', {
     stores: {
       title: 'Stores',
       text: [
-        'On hand is what lies there. Allotted is what the pieces in work will still take. Free is the rest.',
+        'On hand is what lies there, allotted what the pieces in work will still take, free the rest.',
         'Tap Receive when parts come, Count when you have counted.',
-        'A part is used when a piece leaves the stage that fits it. What is saved from scrap waits to be cleaned first.',
+        'A part is used when a piece leaves the stage that fits it; what is saved from scrap waits to be cleaned first.',
         'Below stands what can be started now, and what to order.',
       ],
       picture:
@@ -156,17 +156,18 @@ export const manualWords = inLanguage('manualWords', {
       title: 'Copies, and several tablets',
       text: [
         'A tablet can be lost or break. Save a copy in Set-up, Files, and keep it on another device; the age of the last one is always in view.',
-        'Restore adds what a copy has and the shop has not. It takes nothing away.',
+        'Restore adds what a copy has and the shop has not, and takes nothing away.',
         'Other tablets join by a sign that is scanned, and meet through a PC in the shop. Each counts on by itself until they meet.',
       ],
-      picture: 'The copy outside this tablet: none has left it yet; a button saves one, another shares it.',
+      picture:
+        'The copy outside this tablet: none has left it yet; a button saves one, another chooses a folder.',
       go: 'Open Files',
     },
     trouble: {
       title: 'If something goes wrong',
       text: [
-        'NOT SAVED: the tap is kept on the screen. Do not close it. Tap Try again, or Save a file.',
-        'If the app does not open, or a screen cannot be shown, use the rescue page. It works without the app, puts everything in this browser into one file, and changes nothing.',
+        'NOT SAVED: the tap is kept on the screen. Do not close it; tap Try again, or Save a file.',
+        'If the app does not open, or a screen cannot be shown, use the rescue page: it works without the app, puts everything in this browser into one file, and changes nothing.',
         'Never clear the data of this site: the records go with it. On a new tablet, begin with Restore.',
       ],
       picture:
