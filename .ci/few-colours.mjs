@@ -35,7 +35,7 @@ async function repaint({ png, most }) {
   /** @type {number[]} */
   const kept = [];
   for (const [colour] of [...counts].sort(([, a], [, b]) => b - a))
-    if (kept.length < most && kept.every((each) => apart(each, colour) > 40 ** 2)) kept.push(colour);
+    if (kept.length < most && kept.every((each) => apart(each, colour) > 24 ** 2)) kept.push(colour);
 
   const nearest = new Map(
     [...counts.keys()].map((colour) => [

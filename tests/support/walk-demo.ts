@@ -42,6 +42,7 @@ const places = [
   '#/set-up/labels',
   '#/set-up/route',
   '#/set-up/tablet',
+  '#/set-up/manual',
   '#/set-up/about',
 ] as const;
 
