@@ -2,11 +2,9 @@ import { inLanguage } from './language.ts';
 
 /** The short manual: its chapters in the order of the job, each with what its picture shows and where it leads. */
 export const manualWords = inLanguage('manualWords', {
-  title: 'How it works',
   lead: 'In the order of the job. The pictures are of the demo shop.',
   contents: 'Contents',
   toContents: 'Contents',
-  back: 'Back',
   cautionTitle: 'Caution',
   caution:
     'Turning, dust, glue and finishes can hurt people. The cautions here are the usual ones (common practice): your local codes, safety data sheets and licensed advice rule.',

@@ -1,7 +1,7 @@
 import type { IconName } from '../../ui/icon/icon-paths.ts';
 import { holdSetUpWords } from '../../words/hold-set-up-words.ts';
 import { labelWords } from '../../words/label-words.ts';
-import { manualWords } from '../../words/manual-words.ts';
+import { manualWayWords } from '../../words/manual-way-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { tabletsWords } from '../../words/tablets-words.ts';
 import { woodCareWords } from '../../words/wood-care-words.ts';
@@ -60,6 +60,6 @@ export const sectionTitles: Readonly<Record<SectionName, string>> = {
   files: words.files,
   tablet: words.tablet,
   tablets: tabletsWords.title,
-  manual: manualWords.title,
+  manual: manualWayWords.title,
   about: words.about,
 };

@@ -6,7 +6,7 @@ import { askToKeep } from '../../app/keeping.ts';
 import { startShop } from '../../app/starting-shop.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
-import { manualWords } from '../../words/manual-words.ts';
+import { manualWayWords as wayWords } from '../../words/manual-way-words.ts';
 import { shellWords } from '../../words/shell-words.ts';
 import { welcomeWords as words } from '../../words/welcome-words.ts';
 import { address, goTo, hrefOf } from '../parts/address.ts';
@@ -38,8 +38,8 @@ export const Welcome = () => {
 const ManualBefore = () => (
   <main class="welcome">
     <header class="welcome-head">
-      <h1>{manualWords.title}</h1>
-      <PressButton icon="back" label={manualWords.back} onAct={() => goTo('bench')} testId="manual-back" />
+      <h1>{wayWords.title}</h1>
+      <PressButton icon="back" label={wayWords.back} onAct={() => goTo('bench')} testId="manual-back" />
     </header>
     <Manual />
   </main>
@@ -86,7 +86,7 @@ const Ways = () => {
         />
       </div>
       <a class="welcome-manual" href={hrefOf('set-up', 'manual')} data-testid="to-manual">
-        {manualWords.title}
+        {wayWords.title}
       </a>
       <Notice tone="warn" title={words.caution} />
     </main>
