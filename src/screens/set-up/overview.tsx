@@ -66,7 +66,7 @@ const FirstSteps = ({ steps }: { steps: readonly Step[] }) => {
       tone="warn"
       actions={
         <PressButton
-          icon="info"
+          icon="book"
           tone="quiet"
           label={manualWayWords.title}
           onAct={() => goTo('set-up', 'manual')}

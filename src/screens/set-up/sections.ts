@@ -41,7 +41,7 @@ export const sectionIcons: Readonly<Record<SectionName, IconName>> = {
   files: 'export',
   tablet: 'set-up',
   tablets: 'join',
-  manual: 'search',
+  manual: 'book',
   about: 'info',
 };
 
