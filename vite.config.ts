@@ -206,7 +206,7 @@ export default defineConfig({
       },
       injectManifest: {
         // The plugin adds the manifest itself.
-        globPatterns: ['**/*.{js,css,html,svg,png,woff2,wasm}'],
+        globPatterns: ['**/*.{js,css,html,svg,png,webp,woff2,wasm}'],
         maximumFileSizeToCacheInBytes: 3_000_000,
         manifestTransforms: [(entries) => ({ manifest: withDigests(entries), warnings: [] })],
       },

@@ -43,6 +43,7 @@ export const demoPlaces = [
   '#/set-up/labels',
   '#/set-up/route',
   '#/set-up/tablet',
+  '#/set-up/manual',
   '#/set-up/about',
 ] as const;
 

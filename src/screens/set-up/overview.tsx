@@ -1,6 +1,7 @@
 import { Icon } from '../../ui/icon/icon.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
+import { manualWayWords } from '../../words/manual-way-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { updateWords } from '../../words/update-words.ts';
 import { goTo } from '../parts/address.ts';
@@ -60,7 +61,20 @@ const goes: Readonly<Record<StepName, () => void>> = {
 const FirstSteps = ({ steps }: { steps: readonly Step[] }) => {
   const next = steps.find(({ done }) => !done);
   return (
-    <Panel title={words.firstSteps} tone="warn" testId="first-steps">
+    <Panel
+      title={words.firstSteps}
+      tone="warn"
+      actions={
+        <PressButton
+          icon="book"
+          tone="quiet"
+          label={manualWayWords.title}
+          onAct={() => goTo('set-up', 'manual')}
+          testId="first-manual"
+        />
+      }
+      testId="first-steps"
+    >
       <ol class="set-up-steps">
         {steps.map((step, place) => (
           <li key={step.name} data-done={step.done || undefined}>

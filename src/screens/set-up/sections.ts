@@ -1,6 +1,7 @@
 import type { IconName } from '../../ui/icon/icon-paths.ts';
 import { holdSetUpWords } from '../../words/hold-set-up-words.ts';
 import { labelWords } from '../../words/label-words.ts';
+import { manualWayWords } from '../../words/manual-way-words.ts';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { tabletsWords } from '../../words/tablets-words.ts';
 import { woodCareWords } from '../../words/wood-care-words.ts';
@@ -20,6 +21,7 @@ export const sectionNames = [
   'files',
   'tablet',
   'tablets',
+  'manual',
   'about',
 ] as const;
 export type SectionName = (typeof sectionNames)[number];
@@ -39,6 +41,7 @@ export const sectionIcons: Readonly<Record<SectionName, IconName>> = {
   files: 'export',
   tablet: 'set-up',
   tablets: 'join',
+  manual: 'book',
   about: 'info',
 };
 
@@ -57,5 +60,6 @@ export const sectionTitles: Readonly<Record<SectionName, string>> = {
   files: words.files,
   tablet: words.tablet,
   tablets: tabletsWords.title,
+  manual: manualWayWords.title,
   about: words.about,
 };

@@ -3,6 +3,7 @@ import type { ComponentType } from 'preact';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { setUpWords as words } from '../../words/set-up-words.ts';
 import { address, goTo } from '../parts/address.ts';
+import { onDemand } from '../parts/on-demand.tsx';
 import { About } from './about.tsx';
 import { Batches } from './batches.tsx';
 import { Files } from './files.tsx';
@@ -21,6 +22,8 @@ import { Tablets } from './tablets.tsx';
 import { Variants } from './variants.tsx';
 import { Woods } from './woods.tsx';
 
+const { Screen: Manual } = onDemand(async () => (await import('../parts/manual/manual.tsx')).Manual, null);
+
 const sections: Readonly<Record<SectionName, ComponentType>> = {
   woods: Woods,
   parts: Parts,
@@ -36,6 +39,7 @@ const sections: Readonly<Record<SectionName, ComponentType>> = {
   files: Files,
   tablet: Tablet,
   tablets: Tablets,
+  manual: Manual,
   about: About,
 };
 

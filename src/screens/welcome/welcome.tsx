@@ -6,11 +6,16 @@ import { askToKeep } from '../../app/keeping.ts';
 import { startShop } from '../../app/starting-shop.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
+import { manualWayWords as wayWords } from '../../words/manual-way-words.ts';
 import { shellWords } from '../../words/shell-words.ts';
 import { welcomeWords as words } from '../../words/welcome-words.ts';
+import { address, goTo, hrefOf } from '../parts/address.ts';
 import { useApp, useSession } from '../parts/app-context.ts';
 import { RestoreButton } from '../parts/files/restore-button.tsx';
 import { JoinButton } from '../parts/join/join-button.tsx';
+import { onDemand } from '../parts/on-demand.tsx';
+
+const { Screen: Manual } = onDemand(async () => (await import('../parts/manual/manual.tsx')).Manual, null);
 
 /** Whether the tablet's own shelf has copies of a shop. */
 function useHasCopies(desk: CopyDesk | null): boolean {
@@ -24,8 +29,23 @@ function useHasCopies(desk: CopyDesk | null): boolean {
   return has;
 }
 
-/** The first start: a shop of one's own, new or from a copy, or the demo, one tap away. */
+/** The first start: a shop of one's own, new or from a copy, or the demo, one tap away; and how it works. */
 export const Welcome = () => {
+  const { place, rest } = address.value;
+  return place === 'set-up' && rest[0] === 'manual' ? <ManualBefore /> : <Ways />;
+};
+
+const ManualBefore = () => (
+  <main class="welcome">
+    <header class="welcome-head">
+      <h1>{wayWords.title}</h1>
+      <PressButton icon="back" label={wayWords.back} onAct={() => goTo('bench')} testId="manual-back" />
+    </header>
+    <Manual />
+  </main>
+);
+
+const Ways = () => {
   const app = useApp();
   const session = useSession();
   const [busy, setBusy] = useState(false);
@@ -65,6 +85,9 @@ export const Welcome = () => {
           testId="open-demo"
         />
       </div>
+      <a class="welcome-manual" href={hrefOf('set-up', 'manual')} data-testid="to-manual">
+        {wayWords.title}
+      </a>
       <Notice tone="warn" title={words.caution} />
     </main>
   );

@@ -15,5 +15,6 @@ export const lateIcons = {
   down: { line: 'M5 10L16 22L27 10' },
   plus: { line: 'M16 4V28M4 16H28' },
   minus: { line: 'M4 16H28' },
+  book: { line: 'M16 9L13 6H3V26H13L16 29L19 26H29V6H19ZM16 9V29' },
   pause: { line: '', solid: 'M6 5H13V27H6ZM19 5H26V27H19Z' },
 } as const satisfies Record<string, IconPath>;

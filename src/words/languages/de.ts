@@ -2040,6 +2040,181 @@ const texts: Language = {
     currentPin: 'Jetzige PIN',
     currentHint: 'Oder die Rettungsnummer.',
   },
+  manualWayWords: { title: 'So geht es', back: 'Zurück' },
+  manualWords: {
+    lead: 'In der Reihenfolge der Arbeit. Die Bilder zeigen die Probewerkstatt, auf Englisch.',
+    contents: 'Inhalt',
+    toContents: 'Inhalt',
+    cautionTitle: 'Warnung',
+    caution:
+      'Drehen, Staub, Leim und Anstriche können Menschen verletzen. Die Warnungen hier sind die üblichen (üblicher Brauch): Es gelten deine örtlichen Vorschriften, Sicherheitsdatenblätter und der Rat von Fachleuten mit Zulassung.',
+    chapters: {
+      start: {
+        title: 'Der erste Start',
+        text: [
+          'Neue Werkstatt beginnt mit einem Ablauf für gedrechselte Griffe, vom Richten der Teile bis zum Foto. Ändere ihn in Einrichtung, Ablauf, auch während eine Serie läuft.',
+          'Einrichtung führt dann zum ersten Kasten: ein Holz, eine Zwinge, eine Ausführung.',
+          'Die Probewerkstatt ist ein Speicher für sich: Probiere dort alles aus, nichts darin berührt deine Werkstatt.',
+          'Lege die App auf den Startbildschirm; vom zweiten Besuch an öffnet sie ohne Netz.',
+        ],
+        picture:
+          'Der erste Bildschirm: neue Werkstatt, zurückholen, mit anderen Tablets verbinden, Probewerkstatt.',
+        go: 'Zum Ablauf',
+      },
+      variants: {
+        title: 'Hölzer, Teile, Ausführungen',
+        text: [
+          'Nimm deine Hölzer aus der Liste, die Maserung und übliche Warnungen mitbringt, oder lege eigene an.',
+          'Teile sind, was außer dem Holz in ein Stück kommt: ein Metallkern, eine Zwinge, Verbrauchsmaterial.',
+          'Eine Ausführung ist, was ein Kunde kauft: eine Form in einem Holz mit einer Zwinge, mit den Teilen eines Stücks und zwei Preisen, für erste und für zweite Wahl.',
+          'Was du nicht mehr machst, wird weggelegt, nie gelöscht.',
+        ],
+        caution:
+          'Der Staub jedes Holzes kann Lunge, Nase und Haut schaden, der mancher Hölzer mehr. Es gilt das Sicherheitsdatenblatt des Holzes.',
+        picture: 'Eine Liste von Ausführungen, jede mit Form, Holz samt gezeichneter Maserung und Zwinge.',
+        go: 'Zu den Ausführungen',
+      },
+      trays: {
+        title: 'Kästen anlegen',
+        text: [
+          'Stücke einer Ausführung gehen zusammen in einem Kasten. Sag, was sie werden, wie viele in jedem Kasten liegen und wie viele Kästen es sind.',
+          'Jeder Kasten bekommt einen kurzen Code, mit Kreide anzuschreiben oder als Etikett zu drucken. Der letzte Buchstabe verrät einen Schreibfehler.',
+          'Ein besonderes Stück bekommt einen Kasten für sich; jeder Kasten lässt sich später teilen und zusammenlegen.',
+        ],
+        picture: 'Drei Kästen sind angelegt; ihre Codes stehen groß da, zum Anschreiben.',
+        go: 'Kästen anlegen',
+      },
+      bench: {
+        title: 'An der Werkbank tippen',
+        text: [
+          'Wähle deinen Schritt, dann einen Kasten: Der am längsten wartet, kommt zuerst. Jedes gute Stück ist eine Berührung von Gut; wo ein ganzer Kasten auf einmal fertig wird, mehrere zugleich.',
+          'Ein Tipp zählt, sobald Gesichert dasteht.',
+          'Zurück nimmt Tipp um Tipp zurück, und auch das lässt sich wieder aufheben.',
+          'Bist du dir bei einem Stück nicht sicher, tippe es nicht: Es wartet an diesem Schritt.',
+        ],
+        caution:
+          'An der Drehbank: Gesichtsschutz auf, Ärmel und Haare gebunden, keine Handschuhe, keine Ringe. Absaugung an, Maske auf. Drehbank anhalten, bevor du das Tablet berührst. Es gelten deine örtlichen Vorschriften.',
+        picture:
+          'Der Bildschirm eines Schritts: der Code des Kastens, was noch da ist, eine große Taste Gut, Tasten für Fehler, Zurück.',
+        go: 'Zur Werkbank',
+      },
+      flaws: {
+        title: 'Wenn ein Stück einen Fehler hat',
+        text: [
+          'Tippe den Grund an, dann, was aus dem Stück wird: Behoben geht es weiter, zurückgegeben an einen früheren Schritt, als Ausschuss ist es aus der Serie, und du sagst, welche Teile gerettet sind.',
+          'Zweite Wahl geht mit einem Makel weiter: durch den Rest des Ablaufs, getrennt gezählt und mit eigenem Preis.',
+          'Ein Grund ohne Taste steht unter Anderer Fehler; eigene kommen in Einrichtung dazu.',
+        ],
+        caution:
+          'Ein Stück mit einem Riss oder einer losen Zwinge kann bei Drehzahl auseinanderfliegen. Dreh es nicht weiter; im Zweifel ist es Ausschuss.',
+        picture:
+          'Die Frage, was aus einem zerkratzten Stück wird: behoben, zurück, zweite Wahl oder Ausschuss.',
+        go: 'Zu den Gründen',
+      },
+      curing: {
+        title: 'Leim und Anstrich, die aushärten',
+        text: [
+          'Spanne einen Kasten ein, wo Leim oder Anstrich aushärtet, und seine Zeit beginnt. Spanner und Gestelle haben so viele Plätze, wie du in Einrichtung sagst; was nicht passt, wird abgelehnt.',
+          'Die Tafel zeigt, was aushärtet und wie lange noch, quer durch die Werkstatt zu lesen. Ist eine Runde bereit, meldet sich das Tablet einmal, und ein Tipp nimmt sie heraus.',
+          'Sag, wie warm es ist, und die Zeiten folgen einer Faustregel; Mischen sagt, was für eine Runde abzuwiegen ist.',
+        ],
+        caution:
+          'Das Datenblatt von Leim oder Anstrich gilt vor jeder Zeit, die hier steht. Frische Luft, Handschuhe an. Ölige Lappen können sich selbst entzünden: flach auslegen oder unter Wasser.',
+        picture: 'Die Tafel: Ein Kasten ist bereit, bei anderen steht die Zeit, die bleibt, und ihr Code.',
+        go: 'Was aushärtet',
+      },
+      check: {
+        title: 'Prüfen, einstufen, aufwerten',
+        text: [
+          'Bei einer Prüfung steht dein eigener Maßstab auf der Taste Gut; schreib ihn in Einrichtung, Schritte, mit Fotos von dem, was genügt und was nicht.',
+          'Ein Stück mit Makel wird zweite Wahl, mit seinem Grund. Hat ein Kasten erste und zweite Wahl, fragt der Bildschirm, welche du angetippt hast.',
+          'Zweite Wahl, deren Makel herausgearbeitet ist, wird zur ersten aufgewertet, hier oder im Regal. Die Ausbeute sagt trotzdem, dass es zweite Wahl war.',
+        ],
+        picture:
+          'Das Aufwerten: wie viele wieder erste Wahl sind, und welcher Makel nicht mehr zu sehen ist.',
+        go: 'Zu den Schritten',
+      },
+      counts: {
+        title: 'Nachzählen',
+        text: [
+          'Zwei Tablets tippen vielleicht dasselbe Stück an, oder eines geht verloren. Wurde mehr weggetippt, als das Protokoll dort hatte, bittet die App dich nachzuzählen: siehe Tag.',
+          'Zähle die Stücke von Hand. Dann öffne den Kasten, tippe auf Nachzählen, und sag, wie viele da sind und warum.',
+          'Die Berichtigung ist ein Eintrag für sich: Kein Tipp wird geändert oder verworfen.',
+        ],
+        picture: 'Das Nachzählen: welche Stücke, wie viele da sind, und warum die Zahl abweicht.',
+        go: 'Was nachzuzählen ist',
+      },
+      stores: {
+        title: 'Lager',
+        text: [
+          'Vorhanden ist, was dort liegt, vorgemerkt, was die Stücke in Arbeit noch brauchen, frei der Rest.',
+          'Tippe auf Einbuchen, wenn Teile kommen, auf Zählen, wenn du gezählt hast.',
+          'Ein Teil ist verbraucht, wenn ein Stück den Schritt verlässt, der es einbaut; was aus Ausschuss gerettet wird, wartet erst auf die Reinigung.',
+          'Darunter steht, was jetzt angefangen werden kann, und was zu bestellen ist.',
+        ],
+        picture: 'Teile im Lager: vorhanden, vorgemerkt und frei, mit Tasten zum Einbuchen und Zählen.',
+        go: 'Zum Lager',
+      },
+      yield: {
+        title: 'Ausbeute und Fehler',
+        text: [
+          'Ausbeute zeigt, wo im Ablauf jedes Stück ist und was aus jedem Holz herauskommt.',
+          'Ausbeute beim ersten Mal: von den Stücken, deren erster Besuch bei einem Schritt zu Ende ist, die, die ihn gut verließen.',
+          'Fehler sagt, welcher Grund am meisten kostet und wo. Signale sagt, welche Quote sich wirklich geändert hat und seit wann.',
+          'Wenige Stücke sagen wenig: Jede Zahl sagt, wie sicher sie ist.',
+        ],
+        picture:
+          'Der Ablauf von oben nach unten: bei jedem Schritt die Zahl der Stücke, in Balken mit der Maserung ihres Holzes.',
+        go: 'Zur Ausbeute',
+      },
+      plan: {
+        title: 'Planen und zusagen',
+        text: [
+          'Sag unter Ziele, was eine Serie bringen soll und bis wann.',
+          'Anfangen sagt, wie viele Stücke anzufangen sind, damit mit der gewünschten Wahrscheinlichkeit genug gute herauskommen.',
+          'Vorhersage sagt, bis zu welchem Tag alles fertig ist, eher ja als nein oder fast sicher, und was sich bis zu einem Tag zusagen lässt.',
+          'Beide lernen aus deinen Tipps und aus den Stunden in Einrichtung, Leute. Am Anfang sind die Zahlen geschätzt und sagen das auch.',
+        ],
+        picture: 'Die Vorhersage: drei Tage, bis zu denen alles fertig ist, von halbwegs bis fast sicher.',
+        go: 'Zur Vorhersage',
+      },
+      shelf: {
+        title: 'Regal und Blätter',
+        text: [
+          'Ein Stück, das den letzten Schritt hinter sich hat, steht im Regal. Buche es weiter, wenn es angeboten, verkauft, verschenkt oder behalten wird.',
+          'Das Angebot macht eine Tabelle dessen, was da ist, mit Fotos, und bietet kein Stück zweimal an.',
+          'Ein Beileger für die Schachtel nennt Holz, Oberfläche, Pflege und Warnung. Schreib die Texte in Einrichtung, Etiketten; gedruckt wird er, wo auch die Etiketten der Kästen gedruckt werden.',
+        ],
+        caution:
+          'Schreib auf ein Blatt nur, was deine Datenblätter decken und deine örtlichen Regeln verlangen.',
+        picture:
+          'Das Regal: wie viele dort stehen, angeboten, verkauft, verschenkt und behalten sind, je Ausführung.',
+        go: 'Zum Regal',
+      },
+      copies: {
+        title: 'Sicherungen und mehrere Tablets',
+        text: [
+          'Ein Tablet kann verloren gehen oder brechen. Sichere in Einrichtung, Dateien, eine Kopie und bewahre sie auf einem anderen Gerät auf; das Alter der letzten ist immer zu sehen.',
+          'Zurückholen fügt hinzu, was eine Sicherung hat und die Werkstatt nicht, und nimmt nichts weg.',
+          'Andere Tablets kommen durch ein Zeichen dazu, das sie lesen, und treffen sich über einen PC in der Werkstatt. Jedes zählt für sich weiter, bis sie sich treffen.',
+        ],
+        picture:
+          'Die Sicherung außerhalb dieses Tablets: Noch keine ist fort; eine Taste sichert eine, eine andere wählt einen Ordner.',
+        go: 'Zu den Dateien',
+      },
+      trouble: {
+        title: 'Wenn etwas schiefgeht',
+        text: [
+          'NICHT GESICHERT: Der Tipp steht auf dem Bildschirm. Schließ ihn nicht; versuche es noch einmal, oder sichere eine Datei.',
+          'Öffnet die App nicht oder lässt sich ein Bildschirm nicht zeigen, nimm die Rettungsseite: Sie arbeitet ohne die App, legt alles aus diesem Browser in eine Datei und ändert nichts.',
+          'Lösche nie die Daten dieser Website: Die Aufzeichnungen gehen mit. Auf einem neuen Tablet beginne mit Zurückholen.',
+        ],
+        picture:
+          'Die Rettungsseite: was sie in diesem Browser gefunden hat, und die Taste, die alles in eine Datei sichert (auf Englisch).',
+        go: 'Rettungsseite',
+      },
+    },
+  },
   mixWords: {
     title: (stage) => `Mischen für ${stage}`,
     back: 'Zurück',

@@ -31,6 +31,8 @@ import type { labelWords } from '../label-words.ts';
 import type { letterWords } from '../letter-words.ts';
 import type { listingFileNames, listingWords } from '../listing-words.ts';
 import type { lockWords } from '../lock-words.ts';
+import type { manualWayWords } from '../manual-way-words.ts';
+import type { manualWords } from '../manual-words.ts';
 import type { mixWords } from '../mix-words.ts';
 import type { moistureWords } from '../moisture-words.ts';
 import type { notifyWords } from '../notify-words.ts';
@@ -137,6 +139,8 @@ export interface Language {
   readonly listingFileNames: typeof listingFileNames;
   readonly listingWords: typeof listingWords;
   readonly lockWords: typeof lockWords;
+  readonly manualWayWords: typeof manualWayWords;
+  readonly manualWords: typeof manualWords;
   readonly mixWords: typeof mixWords;
   readonly moistureWords: typeof moistureWords;
   readonly namesOfData: typeof namesOfData;
