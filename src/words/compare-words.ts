@@ -1,5 +1,6 @@
+import { about } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
-import { about, wholeNumber } from './number-words.ts';
+import { wholeNumber } from './number-words.ts';
 
 /** Hundredths of all pieces, with what they are called. */
 const points = (value: number) => {

@@ -1,6 +1,7 @@
 import { dayWords } from './date-words.ts';
+import { fixedNumber, money } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
-import { fixedNumber, money, wholeNumber } from './number-words.ts';
+import { wholeNumber } from './number-words.ts';
 import { pieces } from './pieces-words.ts';
 import { workTime } from './study-words.ts';
 

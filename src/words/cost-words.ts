@@ -1,7 +1,8 @@
 import type { SecondVerdict } from '../domain/plan/cost/finish-second.ts';
 import type { PriceCheck } from '../domain/plan/cost/price-check.ts';
+import { money } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
-import { money, wholeNumber } from './number-words.ts';
+import { wholeNumber } from './number-words.ts';
 import { pieces } from './pieces-words.ts';
 
 /** Whole minor units as a sum of two decimals. */

@@ -1,5 +1,6 @@
+import { roundNumber } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
-import { roundNumber, wholeNumber } from './number-words.ts';
+import { wholeNumber } from './number-words.ts';
 import { pieces } from './pieces-words.ts';
 import { duration } from './time-words.ts';
 

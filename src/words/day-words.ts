@@ -1,5 +1,6 @@
+import { roundNumber } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
-import { roundNumber, wholeNumber } from './number-words.ts';
+import { wholeNumber } from './number-words.ts';
 
 export const dayWords = inLanguage('dayWords', {
   title: 'Day',

@@ -1,5 +1,5 @@
+import { roundNumber } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
-import { roundNumber } from './number-words.ts';
 import { pieces } from './pieces-words.ts';
 
 /** What is said of an entry of the log; `event-words.ts` chooses and joins. */

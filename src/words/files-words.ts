@@ -1,5 +1,6 @@
+import { fixedNumber } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
-import { fixedNumber, wholeNumber } from './number-words.ts';
+import { wholeNumber } from './number-words.ts';
 
 const entries = (n: number) => (n === 1 ? '1 entry' : `${wholeNumber(n)} entries`);
 

@@ -1,7 +1,8 @@
 import type { PlanNote } from '../domain/plan/forecast/model-of-shop.ts';
 import { dayWords, shortDayWords } from './date-words.ts';
+import { about, fixedNumber, roundNumber, share } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
-import { about, fixedNumber, roundNumber, share, wholeNumber } from './number-words.ts';
+import { wholeNumber } from './number-words.ts';
 import { pieces } from './pieces-words.ts';
 import { workTime } from './study-words.ts';
 import { duration } from './time-words.ts';

@@ -1,7 +1,8 @@
 import type { LabelReading } from '../domain/label/label-reading.ts';
 import type { LabelSizeFact } from '../domain/set-up/facts.ts';
+import { fixedNumber, roundNumber } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
-import { fixedNumber, roundNumber, wholeNumber } from './number-words.ts';
+import { wholeNumber } from './number-words.ts';
 import { pieces } from './pieces-words.ts';
 
 export const labelWords = inLanguage('labelWords', {

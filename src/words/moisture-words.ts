@@ -1,5 +1,5 @@
+import { fixedNumber, roundNumber } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
-import { fixedNumber, roundNumber } from './number-words.ts';
 
 /** One decimal always: 8.0 is not the same reading as 8. */
 const tenth = (value: number) => fixedNumber(value, 1);

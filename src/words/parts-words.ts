@@ -2,9 +2,10 @@ import type { ShopEvent } from '../domain/log/event.ts';
 import type { PartId } from '../domain/log/ids.ts';
 import type { CountReason, Heap } from '../domain/log/stores-facts.ts';
 import type { Registers } from '../domain/shop/registers.ts';
+import { signedNumber } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
 import { nameOf } from './names.ts';
-import { signedNumber, wholeNumber } from './number-words.ts';
+import { wholeNumber } from './number-words.ts';
 
 export const countReasonWords = inLanguage<Readonly<Record<CountReason, string>>>('countReasonWords', {
   'first-count': 'First count',

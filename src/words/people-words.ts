@@ -1,5 +1,5 @@
+import { roundNumber } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
-import { roundNumber } from './number-words.ts';
 
 const weekdays = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'] as const;
 

@@ -1,7 +1,8 @@
 import type { Likely } from '../domain/plan/purchase/payback.ts';
 import { dayWords } from './date-words.ts';
+import { fixedNumber, money, share } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
-import { fixedNumber, money, share, wholeNumber } from './number-words.ts';
+import { wholeNumber } from './number-words.ts';
 import { pieces } from './pieces-words.ts';
 import { workTime } from './study-words.ts';
 

@@ -1,5 +1,6 @@
+import { share } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
-import { share, wholeNumber } from './number-words.ts';
+import { wholeNumber } from './number-words.ts';
 import { pieces } from './pieces-words.ts';
 
 interface Told {

@@ -1,7 +1,8 @@
 import type { CheapestStart } from '../domain/plan/starts/cheapest-start.ts';
 import type { StartsPoint } from '../domain/plan/starts/good-by-starts.ts';
+import { money, roundNumber, share } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
-import { money, roundNumber, share, wholeNumber } from './number-words.ts';
+import { wholeNumber } from './number-words.ts';
 import { goodOnes, pieces } from './pieces-words.ts';
 
 /** Money of two decimals, from whole minor units or a mean of them. */

@@ -1,5 +1,6 @@
+import { signedNumber } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
-import { signedNumber, wholeNumber } from './number-words.ts';
+import { wholeNumber } from './number-words.ts';
 
 /** A count that may have gone below zero. */
 const count = (n: number) => wholeNumber(n).replace('-', '−');

@@ -1,5 +1,6 @@
+import { about } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
-import { about, wholeNumber } from './number-words.ts';
+import { wholeNumber } from './number-words.ts';
 import { duration } from './time-words.ts';
 
 /** The ends of an interval of shares: "81 to 92 %". */

@@ -1,5 +1,6 @@
+import { about, roundNumber } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
-import { about, roundNumber, wholeNumber } from './number-words.ts';
+import { wholeNumber } from './number-words.ts';
 import { pieces } from './pieces-words.ts';
 import { workTime } from './study-words.ts';
 

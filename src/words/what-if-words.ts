@@ -1,5 +1,6 @@
+import { money, roundNumber } from './fine-number-words.ts';
 import { inLanguage } from './language.ts';
-import { money, roundNumber, wholeNumber } from './number-words.ts';
+import { wholeNumber } from './number-words.ts';
 import { pieces } from './pieces-words.ts';
 
 const days = (n: number) => `${roundNumber(n)} ${n === 1 ? 'day' : 'days'}`;

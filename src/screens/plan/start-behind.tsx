@@ -1,8 +1,9 @@
 import type { StartAnswer } from '../../domain/plan/starts/start-study.ts';
 import type { VariantTarget } from '../../domain/rollup/batch-targets.ts';
 import { DataTable } from '../../ui/table/data-table.tsx';
+import { share } from '../../words/fine-number-words.ts';
 import { nameOf } from '../../words/names.ts';
-import { share, wholeNumber } from '../../words/number-words.ts';
+import { wholeNumber } from '../../words/number-words.ts';
 import { startsWords as words } from '../../words/starts-words.ts';
 import { useShop } from '../parts/app-context.ts';
 import { counted, type Goal } from './plan-question.ts';

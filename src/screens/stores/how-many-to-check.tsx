@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type QualityLimit, qualityLimits } from '../../domain/sampling/quality-limits.ts';
 import { SelectField } from '../../ui/field/select-field.tsx';
-import { roundNumber } from '../../words/number-words.ts';
+import { roundNumber } from '../../words/fine-number-words.ts';
 import { samplingWords as words } from '../../words/sampling-words.ts';
 import { toCheck } from './sampling-view.ts';
 

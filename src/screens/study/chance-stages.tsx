@@ -4,8 +4,9 @@ import type { GroupSurvival } from '../../domain/study/survival.ts';
 import { ShareBar } from '../../ui/share/share-bar.tsx';
 import { type Column, DataTable } from '../../ui/table/data-table.tsx';
 import { chancesWords as words } from '../../words/chances-words.ts';
+import { share } from '../../words/fine-number-words.ts';
 import { nameOf } from '../../words/names.ts';
-import { share, wholeNumber } from '../../words/number-words.ts';
+import { wholeNumber } from '../../words/number-words.ts';
 import { useShop } from '../parts/app-context.ts';
 
 /** The factors of a rolled yield, the worst stage first, and what became of the pieces along the route. */

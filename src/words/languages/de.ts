@@ -1,8 +1,9 @@
 import { dayWords as dayName, momentWords, shortDayWords } from '../date-words.ts';
 import { durationIn } from '../duration.ts';
+import { about, fixedNumber, money, roundNumber, share, signedNumber } from '../fine-number-words.ts';
 import type { Translate } from '../language.ts';
 import { nameOf } from '../names.ts';
-import { about, fixedNumber, money, roundNumber, share, signedNumber, wholeNumber } from '../number-words.ts';
+import { wholeNumber } from '../number-words.ts';
 import type { Language } from './texts.ts';
 
 const units = {
