@@ -88,7 +88,7 @@ export const manualPictures = [
   { name: 'curing', viewport: tablet, hash: '#/bench/curing', settled: '[data-testid=curing-warmth]' },
   {
     name: 'check',
-    viewport: { width: 640, height: 900 },
+    viewport: broad,
     hash: '#/shelf/ash-copper',
     taps: ['[data-testid=shelf-raise]'],
     of: '[data-testid=raise-sheet]',
