@@ -8,7 +8,9 @@ import { readDatabases } from './read-databases.ts';
 import { readFiles } from './read-files.ts';
 import { readSettings } from './read-settings.ts';
 import { rescueFile } from './rescue-file.ts';
-import { rescueWords as words } from './rescue-words.ts';
+import { speak } from './speak.ts';
+
+const words = speak(document);
 
 /** A part of the page. Throws when the page lacks it, which only a wrong page can bring about. */
 function part<Kind extends HTMLElement>(id: string): Kind {

@@ -176,3 +176,18 @@ test('a store that cannot be opened at all is told on screen, leads to the rescu
     rmSync(profile, { recursive: true, force: true });
   }
 });
+
+test('on a tablet that speaks German the page does so, too', async () => {
+  const { page, troubles } = await openPage(browser, {
+    url: `${inject('appUrl')}rescue.html`,
+    locale: 'de-DE',
+  });
+  await isRead(page);
+  await page.getByRole('heading', { name: 'Rettungsseite' }).waitFor();
+  expect(await page.locator('[data-testid=rescue-state]').textContent()).toMatch(/gefunden/);
+  expect(await accessibilityFaults(page)).toEqual([]);
+  await page.evaluate(() => localStorage.setItem('tallywright language', 'en'));
+  await page.reload();
+  await page.getByRole('heading', { name: 'Rescue page' }).waitFor();
+  expect(troubles).toEqual([]);
+});
