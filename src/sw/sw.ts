@@ -10,12 +10,13 @@ import {
 } from 'workbox-precaching';
 import { NavigationRoute, registerRoute } from 'workbox-routing';
 import { formerFile, keepFormerFiles } from './former-files.ts';
+import { wholeFile } from './whole-file.ts';
 
 declare const self: ServiceWorkerGlobalScope & {
   readonly __WB_MANIFEST: readonly (PrecacheEntry | string)[];
 };
 
-const files = new PrecacheController();
+const files = new PrecacheController({ plugins: [wholeFile] });
 const { cacheName } = files.strategy;
 const rescuePage = /[/]rescue[.]html$/;
 const namedByContent = /[/]assets[/]/;

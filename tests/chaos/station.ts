@@ -27,7 +27,7 @@ const longestStart = 20_000;
  * For so long (ms) a look waits for what is to be put back. A tap that came back between a look at the screen and one at
  * the log seemed lost on the screen; one that came back after both seemed doubled in the next run.
  */
-const longestHealing = 10_000;
+const longestHealing = 30_000;
 
 /** What a shop shows once it has made up its mind: its places, the welcome, or why it does not open. */
 type Standing = 'open' | 'welcome' | 'shut';
