@@ -3400,6 +3400,7 @@ const texts: Language = {
     undo: 'Zurück',
     putBack: 'Gilt wieder',
     next: 'Nächster',
+    nextStage: 'Weiter',
     pause: 'Pause',
     back: 'Kästen',
     chooseTray: 'Kästen bei diesem Schritt',
