@@ -7,6 +7,7 @@ import { planWords as words } from '../../words/plan-words.ts';
 import { setUpWords } from '../../words/set-up-words.ts';
 import { useShop } from '../parts/app-context.ts';
 import { type KeptDrafts, keptDrafts } from '../parts/form/kept-drafts.ts';
+import { useEnterSaves } from '../parts/form/use-enter-saves.ts';
 import { useFirstError } from '../parts/form/use-first-error.ts';
 import { useForm } from '../parts/form/use-form.ts';
 import {
@@ -37,8 +38,11 @@ export const TargetsEdit = ({ id, now, onSaved }: TargetsEditProps) => {
     toSet: (targets) => ({ register: 'batch', id, value: withTargets(now, targets) }),
   });
   const { draft, change, errorAt } = form;
+  const save = () => void form.save().then((saved) => saved && onSaved());
+  const body = useFirstError(form.failures);
+  useEnterSaves(body, () => form.changed && save());
   return (
-    <div class="plan-edit" ref={useFirstError(form.failures)} data-testid="targets-edit">
+    <div class="plan-edit" ref={body} data-testid="targets-edit">
       <div class="plan-fields">
         <Field
           label={words.due}
@@ -89,7 +93,7 @@ export const TargetsEdit = ({ id, now, onSaved }: TargetsEditProps) => {
           label={setUpWords.save}
           disabledReason={form.changed ? undefined : setUpWords.saved}
           closing
-          onAct={() => void form.save().then((saved) => saved && onSaved())}
+          onAct={save}
           testId="targets-save"
         />
         {form.changed && (

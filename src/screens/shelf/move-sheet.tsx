@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { VariantId } from '../../domain/log/ids.ts';
 import { shelfPlaces } from '../../domain/log/shelf-facts.ts';
 import { type ShelfRow, usualPrice } from '../../domain/rollup/shelf-stock.ts';
@@ -12,6 +12,7 @@ import { shelfPlaceWords } from '../../words/shelf-place-words.ts';
 import { shelfWords as words } from '../../words/shelf-words.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 import { CountField } from '../parts/count-field.tsx';
+import { useEnterSaves } from '../parts/form/use-enter-saves.ts';
 import { priceText } from '../parts/money.ts';
 import { Unsaved } from '../parts/unsaved.tsx';
 import { asksPrice, likelyMove, type MoveDraft, placesWithPieces, readMove, usuallyTo } from './move-view.ts';
@@ -62,6 +63,8 @@ const Move = ({ title, rows, row, draft, onDraft, onClose }: MoveProps) => {
     if (result.kind === 'refused') return setRefusal(problemWords(result.problem, shop.registers));
     onClose();
   };
+  const fields = useRef<HTMLDivElement>(null);
+  useEnterSaves(fields, () => void save());
   const wrongCount = 'line' in read || !read.pieces ? undefined : numberProblemWords(read.pieces);
   const grades = rows.filter((each) => placesWithPieces(each).length > 0 || each.grade === draft.grade);
   return (
@@ -81,7 +84,7 @@ const Move = ({ title, rows, row, draft, onDraft, onClose }: MoveProps) => {
         />
       }
     >
-      <div class="shelf-form">
+      <div class="shelf-form" ref={fields}>
         {grades.length > 1 && (
           <ChoiceRow
             label={words.grade}

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { mostOnTray, mostTrays } from '../../domain/command/decide-trays.ts';
 import { readWholeNumber } from '../../domain/command/whole-number.ts';
 import type { BatchId, TrayId, VariantId } from '../../domain/log/ids.ts';
@@ -11,6 +11,7 @@ import { traysWords as words } from '../../words/trays-words.ts';
 import { goTo } from '../parts/address.ts';
 import { useSession, useShop } from '../parts/app-context.ts';
 import { CountField } from '../parts/count-field.tsx';
+import { useEnterSaves } from '../parts/form/use-enter-saves.ts';
 import { useHeldDraft } from '../parts/use-held-draft.ts';
 import { WoodName } from '../parts/wood-name.tsx';
 import { MadeTrays } from './made-trays.tsx';
@@ -43,6 +44,8 @@ export const MakeUp = () => {
   const [refusal, setRefusal] = useState('');
   const [made, setMade] = useState<Made | null>(null);
   useHeldDraft(!made && (pieces !== usualPieces || trays !== usualTrays));
+  const counts = useRef<HTMLDivElement>(null);
+  useEnterSaves(counts, () => save());
   if (variants.length === 0) return <NothingToMake />;
   if (made) return <MadeTrays {...made} onMore={() => setMade(null)} />;
 
@@ -82,7 +85,7 @@ export const MakeUp = () => {
             testId="make-batch"
           />
         )}
-        <div class="trays-counts">
+        <div class="trays-counts" ref={counts}>
           <CountField
             label={words.perTray}
             typed={pieces}

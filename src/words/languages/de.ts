@@ -389,6 +389,7 @@ const woods: Readonly<Record<string, string>> = {
 
 const texts: Language = {
   bannerWords: {
+    toPlaces: 'Zu den Orten',
     demoBanner: 'Probewerkstatt: Nichts hier berührt deine eigene.',
     leaveDemo: 'Probe verlassen',
     uncounted: (n) =>
@@ -4101,6 +4102,7 @@ const texts: Language = {
     more: 'Weitere anlegen',
     undo: 'Zurücknehmen',
     toTrays: 'Alle Kästen',
+    toBench: 'Zur Werkbank',
     fewer: 'Weniger',
     moreOne: 'Mehr',
 

@@ -1,5 +1,5 @@
 import type { Locator, Page } from 'playwright-core';
-import { at, breathe, idOf, type Walker } from './walker.ts';
+import { at, breathe, idOf, placeLink, type Walker } from './walker.ts';
 
 /**
  * One who has a finger and nothing else. A sign typed on the system's keyboard is a tap, and so are opening a closed list and
@@ -19,9 +19,11 @@ export function finger(page: Page): Walker {
   return {
     page,
     count: () => taps,
+    go: (place) => press(placeLink(page, place)),
     press,
     pick: press,
     act,
+    save: act,
     async type(field, text) {
       await field.tap();
       const standing = await field.inputValue();

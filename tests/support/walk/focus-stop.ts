@@ -17,7 +17,7 @@ export function focusStop(): FocusStop | undefined {
     const { outlineStyle, outlineWidth } = getComputedStyle(one);
     return outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 2;
   };
-  const labels = 'labels' in element ? [...(element as HTMLInputElement).labels ?? []] : [];
+  const labels = 'labels' in element ? [...((element as HTMLInputElement).labels ?? [])] : [];
   const shown = [element, ...labels.filter((label) => label.contains(element))];
   const called = (element.getAttribute('aria-labelledby') ?? '')
     .split(' ')

@@ -1,6 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { focusStop } from './focus-stop.ts';
-import { at, breathe, idOf, type Walker } from './walker.ts';
+import { at, breathe, idOf, placeLink, type Walker } from './walker.ts';
 
 /** So many stops on the way to one element mean that it cannot be reached. */
 const mostStops = 120;
@@ -30,8 +30,7 @@ export function keyboard(page: Page): Keyboard {
   const focus = async (target: Locator): Promise<void> => {
     await target.waitFor();
     const id = (await idOf(target)) || String(target);
-    if (presses > 0 && (await page.evaluate(focusStop)) === undefined)
-      faults.push(`focus lost before ${id}`);
+    if (presses > 0 && (await page.evaluate(focusStop)) === undefined) faults.push(`focus lost before ${id}`);
     for (let stops = 0; stops < mostStops; stops += 1) {
       const way = await target.evaluate(wayTo);
       if (way === 'there') return;
@@ -56,8 +55,17 @@ export function keyboard(page: Page): Keyboard {
     page,
     faults,
     count: () => presses,
+    async go(place) {
+      if (!(await page.evaluate(isInPlaces))) await press(at(page, 'to-places'));
+      await press(placeLink(page, place));
+    },
     press,
     act,
+    async save(id) {
+      if (!(await page.evaluate(isInField))) return press(at(page, id));
+      await strike('Enter');
+      await breathe(page, id);
+    },
     async type(field, text) {
       await focus(field);
       const isDate = (await field.getAttribute('type')) === 'date';
@@ -108,3 +116,7 @@ function wayTo(target: Element): 'there' | 'on' | 'back' {
   const isBehind = target.compareDocumentPosition(now) & Node.DOCUMENT_POSITION_FOLLOWING;
   return isBehind ? 'back' : 'on';
 }
+
+/** Run in the page. */
+const isInField = (): boolean => document.activeElement instanceof HTMLInputElement;
+const isInPlaces = (): boolean => document.activeElement?.closest('nav.places') != null;

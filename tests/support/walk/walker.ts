@@ -8,6 +8,8 @@ export interface Walker {
   readonly page: Page;
   /** Taps or presses so far. */
   readonly count: () => number;
+  /** Goes to a place by the rack of places. */
+  readonly go: (place: WalkedPlace) => Promise<void>;
   /** Presses a button or follows a link. */
   readonly press: (target: Locator) => Promise<void>;
   /** Puts `text` in the place of what stands in a field; a date as YYYY-MM-DD. */
@@ -16,6 +18,8 @@ export interface Walker {
   readonly choose: (field: Locator, label: string) => Promise<void>;
   /** Takes one of a row of choices. */
   readonly pick: (choice: Locator) => Promise<void>;
+  /** Saves what stands in the fields; `id` is that of the button. */
+  readonly save: (id: string) => Promise<void>;
   /** An act of the stage screen, by the id of its button. */
   readonly act: (id: string) => Promise<void>;
   /** Passes all `pieces` that wait at the stage. */
@@ -38,3 +42,6 @@ export const at = (page: Page, id: string): Locator => page.locator(`[data-testi
 
 export const idOf = async (target: Locator): Promise<string> =>
   (await target.getAttribute('data-testid')) ?? '';
+
+export const placeLink = (page: Page, place: WalkedPlace): Locator =>
+  page.locator(`nav.places .places-rack a[href="#/${place}"]`);

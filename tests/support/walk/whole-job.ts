@@ -27,7 +27,7 @@ export async function walkTheJob(walker: Walker): Promise<JobCounts> {
     counts[name] = walker.count() - before;
   };
   const press = (id: string) => walker.press(at(page, id));
-  const go = (place: WalkedPlace) => goTo(walker, place);
+  const { go, save } = walker;
   const first = (start: string): Locator => page.locator(`[data-testid^="${start}"]`).first();
 
   await page.clock.setFixedTime(new Date(morning));
@@ -39,31 +39,29 @@ export async function walkTheJob(walker: Walker): Promise<JobCounts> {
     await press('add-wood');
     await walker.type(at(page, 'wood-search'), 'plum');
     await press('wood-own');
-    await press('wood-save');
+    await save('wood-save');
     await press('setup-back');
     await press('setup-variants');
     await press('add-variant');
-    if ((await at(page, 'variant-name').inputValue()) === '')
-      await walker.choose(at(page, 'variant-wood'), 'plum');
-    await press('variant-save');
+    await save('variant-save');
   });
   await job('a target on the plan, with its date', async () => {
     await go('plan');
     await press('targets-change-first-batch');
     await walker.type(at(page, 'targets-due'), due);
     await walker.type(first('targets-good-'), String(pieces));
-    await press('targets-save');
+    await save('targets-save');
   });
   await job('a tray made up', async () => {
     await go('trays');
     await press('make-trays');
     await walker.type(at(page, 'make-pieces'), String(pieces));
-    await press('make-save');
+    await save('make-save');
     await at(page, 'made-code').waitFor();
   });
-  const code = (await at(page, 'made-code').textContent()) ?? '';
   await job('from the tray made up to its first stage', async () => {
-    await toTheFirstStage(walker, code);
+    await press('made-to-bench');
+    await at(page, 'stage-screen').waitFor();
   });
   await job('three pieces, one of them mended, and a slip taken back', async () => {
     await walker.act('pass');
@@ -75,13 +73,13 @@ export async function walkTheJob(walker: Walker): Promise<JobCounts> {
   });
   const benchStages = async (stages: readonly string[]) => {
     for (const stage of stages) {
-      await onward(walker, { stage, code });
+      await onward(walker, stage);
       await walker.passAll(pieces);
       await nothingLeft(walker);
     }
   };
   const cure = async (stage: string, tomorrow: string) => {
-    await onward(walker, { stage, code });
+    await onward(walker, stage);
     await walker.act('load-all');
     await at(page, 'load-all').and(page.locator('[aria-disabled]')).waitFor();
     await page.clock.setFixedTime(new Date(tomorrow));
@@ -92,21 +90,23 @@ export async function walkTheJob(walker: Walker): Promise<JobCounts> {
     await at(page, 'take-out').and(page.locator('[aria-disabled]')).waitFor();
   };
   await job('two bench stages, and on to each', () => benchStages(beforeGlue));
-  await job('glue: on to it, loaded, taken out the next day', () => cure('glue-cures', '2026-11-03T09:00:00Z'));
+  await job('glue: on to it, loaded, taken out the next day', () =>
+    cure('glue-cures', '2026-11-03T09:00:00Z'),
+  );
   await job('four bench stages, and on to each', () => benchStages(beforeSealer));
   await job('sealer: on to it, loaded, taken out the next day', () =>
     cure('sealer-cures', '2026-11-04T09:00:00Z'),
   );
   await job('four more bench stages, and on to each', () => benchStages(beforeCheck));
   await job('on to the check, one lowered to a second', async () => {
-    await onward(walker, { stage: 'test', code });
+    await onward(walker, 'test');
     await walker.act('flaw-fails-test');
     await walker.act('outcome-second');
     await walker.passAll(pieces - 1);
     await nothingLeft(walker);
   });
   await job('photographed, and so finished', async () => {
-    await onward(walker, { stage: 'photograph', code });
+    await onward(walker, 'photograph');
     await walker.passAll(pieces - 1);
     await at(page, 'stage-left').filter({ hasText: 'seconds' }).waitFor();
     await walker.passAll(1);
@@ -116,7 +116,7 @@ export async function walkTheJob(walker: Walker): Promise<JobCounts> {
     await leaveTheBench(walker, 'shelf');
     await walker.press(first('shelf-move-'));
     await walker.pick(at(page, 'move-to-sold'));
-    await press('move-save');
+    await save('move-save');
     await at(page, 'move-sheet').waitFor({ state: 'detached' });
   });
   await job('the review of the batch', async () => {
@@ -127,35 +127,14 @@ export async function walkTheJob(walker: Walker): Promise<JobCounts> {
   return counts;
 }
 
-/** By the rack of places. */
-async function goTo(walker: Walker, place: WalkedPlace): Promise<void> {
-  await walker.press(walker.page.locator(`nav.places .places-rack a[href="#/${place}"]`));
-}
-
 async function nothingLeft({ page }: Walker): Promise<void> {
   await at(page, 'pass').and(page.locator('[aria-disabled]')).waitFor();
 }
 
-async function toTheFirstStage(walker: Walker, code: string): Promise<void> {
-  const { page } = walker;
-  if ((await at(page, 'made-to-bench').count()) > 0) await walker.press(at(page, 'made-to-bench'));
-  else {
-    await goTo(walker, 'bench');
-    await walker.press(at(page, 'stage-kit-parts'));
-    await walker.press(at(page, `bench-tray-${code}`));
-  }
-  await at(page, 'stage-screen').waitFor();
-}
-
 /** With the tray to its next stage. */
-async function onward(walker: Walker, { stage, code }: { stage: string; code: string }): Promise<void> {
+async function onward(walker: Walker, stage: string): Promise<void> {
   const { page } = walker;
-  if (await at(page, 'next-tray').and(page.locator('[aria-disabled]')).count()) {
-    await walker.press(at(page, 'to-trays'));
-    await walker.press(at(page, 'to-stages'));
-    await walker.press(at(page, `stage-${stage}`));
-    await walker.press(at(page, `bench-tray-${code}`));
-  } else await walker.act('next-tray');
+  await walker.act('next-tray');
   await page.waitForURL((url) => url.hash.startsWith(`#/bench/${stage}/`));
   await at(page, 'stage-screen').waitFor();
 }
@@ -163,5 +142,5 @@ async function onward(walker: Walker, { stage, code }: { stage: string; code: st
 async function leaveTheBench(walker: Walker, place: WalkedPlace): Promise<void> {
   await walker.press(at(walker.page, 'to-trays'));
   await walker.press(at(walker.page, 'to-stages'));
-  await goTo(walker, place);
+  await walker.go(place);
 }

@@ -4,6 +4,7 @@ import { PressButton } from '../../../ui/press/press-button.tsx';
 import { Sheet } from '../../../ui/sheet/sheet.tsx';
 import { setUpWords as words } from '../../../words/set-up-words.ts';
 import { Unsaved } from '../unsaved.tsx';
+import { useEnterSaves } from './use-enter-saves.ts';
 import { useFirstError } from './use-first-error.ts';
 import type { Form } from './use-form.ts';
 
@@ -31,6 +32,7 @@ export interface EditSheetProps {
 export const EditSheet = ({ title, kind, form, onSave, onClose, away, children }: EditSheetProps) => {
   const body = useFirstError(form.failures);
   const closeAfter = (act: Promise<boolean>) => void act.then((done) => done && onClose());
+  useEnterSaves(body, () => closeAfter(onSave()));
   return (
     <Sheet
       title={title}

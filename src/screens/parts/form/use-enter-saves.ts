@@ -1,0 +1,25 @@
+import type { RefObject } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { pressLimits } from '../../../ui/press/press-rules.ts';
+
+/**
+ * Around the fields of a form: Enter in a field of one line, or at a choice, saves as its button does, and is deaf as long
+ * after. A field that has an act of its own for Enter keeps it.
+ */
+export function useEnterSaves(form: RefObject<HTMLElement | null>, save: () => void): void {
+  const savedAt = useRef(Number.NEGATIVE_INFINITY);
+  // After every drawing: the fields may have gone and come back.
+  useEffect(() => {
+    const hear = (event: KeyboardEvent) => {
+      const { key, repeat, isComposing, defaultPrevented, target, timeStamp } = event;
+      if (key !== 'Enter' || repeat || isComposing || defaultPrevented) return;
+      if (!(target instanceof HTMLInputElement) || target.type === 'file') return;
+      if (timeStamp - savedAt.current < pressLimits.closingDeafMs) return;
+      savedAt.current = timeStamp;
+      save();
+    };
+    const around = form.current;
+    around?.addEventListener('keydown', hear);
+    return () => around?.removeEventListener('keydown', hear);
+  });
+}
