@@ -144,8 +144,7 @@ export async function walkFromTheBench(walker: Walker): Promise<JobCounts> {
   return counts;
 }
 
-const first = ({ page }: Walker, start: string): Locator =>
-  page.locator(`[data-testid^="${start}"]`).first();
+const first = ({ page }: Walker, start: string): Locator => page.locator(`[data-testid^="${start}"]`).first();
 
 async function onward(walker: BenchWalker, stage: string): Promise<void> {
   const { page } = walker;
