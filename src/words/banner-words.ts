@@ -1,6 +1,7 @@
 import { inLanguage } from './language.ts';
 
 export const bannerWords = inLanguage('bannerWords', {
+  toPlaces: 'Go to places',
   demoBanner: 'Demo shop: nothing here touches your own.',
   leaveDemo: 'Leave demo',
   uncounted: (n: number) =>

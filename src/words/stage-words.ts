@@ -24,6 +24,7 @@ export const stageWords = inLanguage('stageWords', {
   undo: 'Undo',
   putBack: 'Put back',
   next: 'Next tray',
+  nextStage: 'Next stage',
   pause: 'Pause',
   back: 'Trays',
   chooseTray: 'Trays at this stage',

@@ -52,6 +52,7 @@ export const traysWords = inLanguage('traysWords', {
   more: 'Make more',
   undo: 'Undo',
   toTrays: 'All trays',
+  toBench: 'To the bench',
   fewer: 'Fewer',
   moreOne: 'More',
 

@@ -29,6 +29,8 @@ export interface BenchView {
   readonly mayComeOut: number;
   /** The next tray waiting at this stage; null when there is none. */
   readonly next: TrayId | null;
+  /** Where the tray itself goes on, once nothing of it is left here: its next stage of the route that it has pieces at. */
+  readonly nextStage: StageId | null;
   readonly onRoute: boolean;
 }
 
@@ -67,6 +69,7 @@ export function benchView(shop: Shop, asked: Asked): BenchView | undefined {
       asked.now,
     ),
     next: nextTray(shop, asked),
+    nextStage: nextStage(shop, { tray, stage: asked.stage }),
     onRoute: routeOfBatch(shop.registers, tray.batch)?.includes(asked.stage) ?? false,
   };
 }
@@ -79,6 +82,13 @@ function nextTray(shop: Shop, { stage, tray }: Asked): TrayId | null {
   const here = waiting.findIndex((each) => each.tray.tray === tray);
   const next = waiting[(here + 1) % waiting.length];
   return next && next.tray.tray !== tray ? next.tray.tray : null;
+}
+
+function nextStage(shop: Shop, { tray, stage }: { tray: TrayRecord; stage: StageId }): StageId | null {
+  const route = routeOfBatch(shop.registers, tray.batch) ?? [];
+  const there = new Set(stagesOfTray(shop, tray.tray).map((at) => at.stage));
+  if (there.has(stage)) return null;
+  return route.slice(route.indexOf(stage) + 1).find((each) => there.has(each)) ?? null;
 }
 
 /** Where a tap on this view counts. */

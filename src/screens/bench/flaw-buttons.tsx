@@ -26,7 +26,7 @@ export const FlawButtons = ({ view, disabledReason, onFlaw }: FlawButtonsProps) 
   const most = mostShown[kind === 'hold' ? 'hold' : bulk ? 'bulk' : 'bench'];
   const fits = reasons.length <= most;
   const shown = fits ? reasons : reasons.slice(0, most - 1);
-  const keys = useFlawKeys(shown, (reason) => disabledReason === undefined && onFlaw(reason));
+  const keys = useFlawKeys(shown.map((reason) => () => disabledReason === undefined && onFlaw(reason)));
   const name = (id: ReasonId) => nameOf(registers, { register: 'reason', id });
   return (
     <>

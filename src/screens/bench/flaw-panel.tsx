@@ -1,17 +1,19 @@
 import { useState } from 'preact/hooks';
 import type { Command } from '../../domain/command/command.ts';
 import type { Outcome, OutcomeKind } from '../../domain/log/event.ts';
-import type { PartId, ReasonId } from '../../domain/log/ids.ts';
+import type { ReasonId } from '../../domain/log/ids.ts';
 import { BenchGrid } from '../../ui/bench/bench-grid.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { nameOf } from '../../words/names.ts';
 import { stageWords as words } from '../../words/stage-words.ts';
 import { useShop } from '../parts/app-context.ts';
-import { type BenchView, outcomesFor, salvageChoices, sendBackStages, spotOf } from './bench-view.ts';
+import { type BenchView, salvageChoices, spotOf } from './bench-view.ts';
 import { CriterionStandard } from './criterion-hint.tsx';
 import { EarlyQuestion } from './early-question.tsx';
+import { AlsoWrong, Outcomes, Salvage, SendBack } from './flaw-answers.tsx';
 import { FlawPhoto, useFlawPhoto } from './flaw-photo.tsx';
 import { HowMany } from './how-many.tsx';
+import { useKeyOf } from './use-bench-keys.ts';
 
 export interface FlawPanelProps {
   readonly view: BenchView;
@@ -75,42 +77,25 @@ export const FlawPanel = ({ view, reason, now, act, onDone }: FlawPanelProps) =>
         </div>
       ) : (
         <BenchGrid>
-          {step === 'send-back' &&
-            sendBackStages(shop, view).map((stage) => (
-              <PressButton
-                key={stage}
-                size="bench"
-                label={nameOf(shop.registers, { register: 'stage', id: stage })}
-                onAct={() => finish({ kind: 'sent-back', to: stage })}
-                testId={`back-to-${stage}`}
-              />
-            ))}
+          {step === 'send-back' && (
+            <SendBack view={view} onChoose={(to) => finish({ kind: 'sent-back', to })} />
+          )}
           {step === 'salvage' && (
             <Salvage view={view} onSave={(saved) => finish({ kind: 'scrapped', saved: [...saved] })} />
           )}
-          {step === 'also' &&
-            view.stage.reasons
-              .filter((each) => each !== reason)
-              .map((each) => (
-                <PressButton
-                  key={each}
-                  size="bench"
-                  tone="flaw"
-                  label={reasonName(each)}
-                  selected={also.has(each)}
-                  onAct={() => setAlso(toggled(also, each))}
-                />
-              ))}
+          {step === 'also' && (
+            <AlsoWrong
+              reasons={view.stage.reasons.filter((each) => each !== reason)}
+              chosen={also}
+              onChoose={(each) => setAlso(toggled(also, each))}
+            />
+          )}
         </BenchGrid>
       )}
       <div class="flaw-foot bench-row">
-        <PressButton
-          size="bench-small"
-          tone="quiet"
-          icon="back"
+        <WayBack
           label={step === 'also' ? words.alsoWrongDone : words.cancel}
-          onAct={() => (step === 'outcome' ? onDone() : setStep('outcome'))}
-          testId="flaw-cancel"
+          onBack={() => (step === 'outcome' ? onDone() : setStep('outcome'))}
         />
         {step === 'outcome' && view.stage.reasons.length > 1 && (
           <PressButton
@@ -127,64 +112,21 @@ export const FlawPanel = ({ view, reason, now, act, onDone }: FlawPanelProps) =>
   );
 };
 
+/** Its key is that of undo, which stands in its place else. */
+const WayBack = ({ label, onBack }: { label: string; onBack: () => void }) => (
+  <PressButton
+    size="bench-small"
+    tone="quiet"
+    icon="back"
+    label={label}
+    keyHint={useKeyOf('undo', onBack)}
+    onAct={onBack}
+    testId="flaw-cancel"
+  />
+);
+
 function toggled<Item>(set: ReadonlySet<Item>, item: Item): ReadonlySet<Item> {
   const next = new Set(set);
   if (!next.delete(item)) next.add(item);
   return next;
 }
-
-interface OutcomesProps {
-  readonly view: BenchView;
-  readonly reason: ReasonId;
-  readonly onChoose: (kind: OutcomeKind) => void;
-}
-
-/** The likeliest outcome first. Scrap stands in a row of its own, apart from what passes a piece on. */
-const Outcomes = ({ view, reason, onChoose }: OutcomesProps) => {
-  const kinds = outcomesFor(useShop(), { view, reason });
-  const others = kinds.filter((kind) => kind !== 'scrapped');
-  const rows: readonly (readonly OutcomeKind[])[] = [others, ['scrapped']];
-  return (
-    <div class="flaw-outcomes">
-      {(kinds[0] === 'scrapped' ? rows.toReversed() : rows).map((row) => (
-        <BenchGrid key={row.join()}>
-          {row.map((kind) => (
-            <PressButton
-              key={kind}
-              size="bench"
-              tone={kind === 'scrapped' ? 'danger' : 'plain'}
-              label={words.outcomes[kind]}
-              detail={words.outcomeDetails[kind]}
-              onAct={() => onChoose(kind)}
-              testId={`outcome-${kind}`}
-            />
-          ))}
-        </BenchGrid>
-      ))}
-    </div>
-  );
-};
-
-const Salvage = ({ view, onSave }: { view: BenchView; onSave: (saved: readonly PartId[]) => void }) => {
-  const shop = useShop();
-  const choices = salvageChoices(shop, view);
-  const partName = (id: PartId) => nameOf(shop.registers, { register: 'part', id });
-  const label = (saved: readonly PartId[]) => {
-    if (saved.length === 0) return words.saveNone;
-    return saved.length === 1 && saved[0] ? words.saveOne(partName(saved[0])) : words.saveAll;
-  };
-  return (
-    <>
-      {choices.map((saved) => (
-        <PressButton
-          key={saved.join()}
-          size="bench"
-          label={label(saved)}
-          detail={saved.length > 1 ? saved.map(partName).join(', ') : undefined}
-          onAct={() => onSave(saved)}
-          testId={`save-${saved.length > 1 ? 'all' : (saved[0] ?? 'none')}`}
-        />
-      ))}
-    </>
-  );
-};

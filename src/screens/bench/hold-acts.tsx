@@ -43,7 +43,7 @@ export const HoldActs = ({ view, act, onFlaw, now }: ActsProps & { now: number }
         label={words.takeOutAll(Math.max(0, ready))}
         detail={cureWords(view, now)}
         disabledReason={noneHeld}
-        keyHint={key}
+        keyHint={noneHeld ? undefined : key}
         closing
         onAct={() => takeOut(ready)}
         testId="take-out"
@@ -53,6 +53,7 @@ export const HoldActs = ({ view, act, onFlaw, now }: ActsProps & { now: number }
         tone={noneHeld ? 'go' : 'plain'}
         label={words.loadAll(Math.max(0, waiting.shown))}
         disabledReason={noneWaits}
+        keyHint={noneHeld && key}
         closing
         onAct={() => load(waiting.shown)}
         testId="load-all"

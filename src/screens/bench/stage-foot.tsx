@@ -1,8 +1,9 @@
 import type { TrayId } from '../../domain/log/ids.ts';
 import { PressButton } from '../../ui/press/press-button.tsx';
+import { nameOf } from '../../words/names.ts';
 import { stageWords as words } from '../../words/stage-words.ts';
 import { goTo } from '../parts/address.ts';
-import { useSession } from '../parts/app-context.ts';
+import { useSession, useShop } from '../parts/app-context.ts';
 import type { BenchView } from './bench-view.ts';
 import { RaiseDoor } from './raise-door.tsx';
 import { useKeyOf } from './use-bench-keys.ts';
@@ -17,10 +18,14 @@ export interface StageFootProps {
 /** Undo at one end; at the other what leaves the tray. */
 export const StageFoot = ({ view, onUndo, onPutBack, onNext }: StageFootProps) => {
   const session = useSession();
-  const { next, stage, tray, grade } = view;
+  const { registers } = useShop();
+  const { next, nextStage, stage, tray, grade } = view;
   const nothing = session.canUndo.value ? undefined : words.nothingToUndo;
   const undoKey = useKeyOf('undo', () => nothing === undefined && void onUndo());
-  const nextKey = useKeyOf('next', () => next !== null && onNext(next), { closing: true });
+  // The next tray of this stage; and when no other one waits and this one is done, the tray goes on to its next stage.
+  const onTo = next === null ? nextStage : null;
+  const goOn = () => (next === null ? onTo && goTo('bench', onTo, tray.tray) : onNext(next));
+  const nextKey = useKeyOf('next', goOn, { closing: true });
   const pauseKey = useKeyOf('pause', () => void session.pause(), { closing: true });
   const running = session.spell.value?.begun ?? false;
   return (
@@ -68,12 +73,13 @@ export const StageFoot = ({ view, onUndo, onPutBack, onNext }: StageFootProps) =
         <PressButton
           size="bench-small"
           icon="next"
-          tone={view.waiting[view.grade] > 0 || next === null ? 'plain' : 'go'}
-          label={words.next}
-          disabledReason={next === null ? words.noNext : undefined}
+          tone={view.waiting[view.grade] > 0 || (next ?? onTo) === null ? 'plain' : 'go'}
+          label={onTo ? words.nextStage : words.next}
+          detail={onTo && nameOf(registers, { register: 'stage', id: onTo })}
+          disabledReason={(next ?? onTo) === null ? words.noNext : undefined}
           keyHint={nextKey}
           closing
-          onAct={() => next && onNext(next)}
+          onAct={goOn}
           testId="next-tray"
         />
       </div>

@@ -55,7 +55,13 @@ export const TrayChoice = ({ stage }: { stage: StageId }) => {
               testId="to-speed"
             />
           )}
-          <PressButton size="bench-small" icon="back" label={words.otherStages} onAct={() => goTo('bench')} />
+          <PressButton
+            size="bench-small"
+            icon="back"
+            label={words.otherStages}
+            onAct={() => goTo('bench')}
+            testId="to-stages"
+          />
         </div>
       </header>
       {fact?.caution && (

@@ -1,6 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { keysOf } from '../../app/bench-keys.ts';
-import type { ReasonId } from '../../domain/log/ids.ts';
 import type { BenchAct } from '../../domain/set-up/facts.ts';
 import { factOf } from '../../domain/shop/registers.ts';
 import { type KeyTaker, takeKeys } from '../../ui/press/page-keys.ts';
@@ -8,6 +7,7 @@ import { keySign } from '../../words/key-words.ts';
 import { useApp, useSession, useShop } from '../parts/app-context.ts';
 
 const flawActs = ['flaw-1', 'flaw-2', 'flaw-3', 'flaw-4', 'flaw-5', 'flaw-6'] as const;
+const answerActs = ['pass', ...flawActs] as const;
 
 /**
  * Lets the key of an act do it; returns the key to show, undefined while keys are switched off. `closing` is as for
@@ -24,21 +24,23 @@ export function useKeyOf(
 }
 
 /** The same for the flaw buttons in their order; returns the key of each. */
-export function useFlawKeys(
-  reasons: readonly ReasonId[],
-  run: (reason: ReasonId) => unknown,
+export const useFlawKeys = (runs: readonly (() => unknown)[]) => useKeysInOrder(flawActs, runs);
+
+/**
+ * The same for the answers to a question that stands in the place of the acts, the usual answer first: it has the key that
+ * passes a piece, so that two pedals are enough for a flaw. Answers beyond the seventh have no key.
+ */
+export const useAnswerKeys = (runs: readonly (() => unknown)[]) => useKeysInOrder(answerActs, runs);
+
+function useKeysInOrder(
+  acts: readonly BenchAct[],
+  runs: readonly (() => unknown)[],
 ): readonly (string | undefined)[] {
   const keys = useKeys();
-  const reasonOf = (key: string) => reasons[flawActs.findIndex((act) => keys?.[act] === key)];
-  useKeyTaker({
-    takes: (key) => reasonOf(key) !== undefined,
-    act(key) {
-      const reason = reasonOf(key);
-      if (reason !== undefined) run(reason);
-    },
-  });
-  return reasons.map((_, place) => {
-    const act = flawActs[place];
+  const runOf = (key: string) => runs[acts.findIndex((act) => keys?.[act] === key)];
+  useKeyTaker({ takes: (key) => runOf(key) !== undefined, act: (key) => runOf(key)?.() });
+  return runs.map((_, place) => {
+    const act = acts[place];
     return keys && act && keySign(keys[act]);
   });
 }

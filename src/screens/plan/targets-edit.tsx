@@ -1,5 +1,6 @@
 import type { BatchId } from '../../domain/log/ids.ts';
 import { type BatchFact, usualChance } from '../../domain/set-up/batch-facts.ts';
+import { useEnterSaves } from '../../ui/field/enter.ts';
 import { Field } from '../../ui/field/field.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { batchChanceWords } from '../../words/people-words.ts';
@@ -37,8 +38,11 @@ export const TargetsEdit = ({ id, now, onSaved }: TargetsEditProps) => {
     toSet: (targets) => ({ register: 'batch', id, value: withTargets(now, targets) }),
   });
   const { draft, change, errorAt } = form;
+  const save = () => void form.save().then((saved) => saved && onSaved());
+  const body = useFirstError(form.failures);
+  useEnterSaves(body, () => form.changed && save());
   return (
-    <div class="plan-edit" ref={useFirstError(form.failures)} data-testid="targets-edit">
+    <div class="plan-edit" ref={body} data-testid="targets-edit">
       <div class="plan-fields">
         <Field
           label={words.due}
@@ -89,7 +93,7 @@ export const TargetsEdit = ({ id, now, onSaved }: TargetsEditProps) => {
           label={setUpWords.save}
           disabledReason={form.changed ? undefined : setUpWords.saved}
           closing
-          onAct={() => void form.save().then((saved) => saved && onSaved())}
+          onAct={save}
           testId="targets-save"
         />
         {form.changed && (

@@ -59,6 +59,7 @@ export const DaysOffField = ({ daysOff, onDaysOff }: DaysOffFieldProps) => {
               kind="date"
               value={typed.from}
               onText={(from) => setTyped({ ...typed, from })}
+              onEnter={add}
               error={errors.from}
               testId="day-off-from"
             />
@@ -68,6 +69,7 @@ export const DaysOffField = ({ daysOff, onDaysOff }: DaysOffFieldProps) => {
               kind="date"
               value={typed.to}
               onText={(to) => setTyped({ ...typed, to })}
+              onEnter={add}
               error={errors.to}
               testId="day-off-to"
             />

@@ -34,6 +34,12 @@ export interface VariantDraft {
 
 export const eachBounds: Bounds = { least: 1, most: 999 };
 
+/** A new variant: in the shop's wood, where it has but one. */
+export function newVariantDraft(registers: Registers): VariantDraft {
+  const [wood, ...others] = factsOf(registers, 'species').filter(({ fact }) => !fact.retired);
+  return { ...variantDraftOf(undefined), species: others.length === 0 ? wood?.id : undefined };
+}
+
 export function variantDraftOf(variant: VariantFact | undefined): VariantDraft {
   return {
     name: variant?.name ?? null,

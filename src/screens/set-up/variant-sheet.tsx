@@ -19,7 +19,14 @@ import { boxOf } from './box-draft.ts';
 import { BoxFields } from './box-fields.tsx';
 import type { FactSheetProps } from './fact-page.tsx';
 import { hasFerrule } from './set-up-view.ts';
-import { nameInForm, readVariant, type VariantDraft, variantDraftOf, withFerrule } from './variant-draft.ts';
+import {
+  nameInForm,
+  newVariantDraft,
+  readVariant,
+  type VariantDraft,
+  variantDraftOf,
+  withFerrule,
+} from './variant-draft.ts';
 
 export const keptVariants: KeptDrafts<VariantDraft> = keptDrafts<VariantDraft>();
 
@@ -31,7 +38,7 @@ export const VariantSheet = ({ id, now, onClose }: FactSheetProps<'variant'>) =>
   const form = useForm({
     id,
     kept: keptVariants,
-    start: variantDraftOf(now),
+    start: now ? variantDraftOf(now) : newVariantDraft(registers),
     read: (draft) => readVariant(registers, draft),
     toSet: (variant) => ({
       register: 'variant',

@@ -1,8 +1,9 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { VariantId } from '../../domain/log/ids.ts';
 import { shelfPlaces } from '../../domain/log/shelf-facts.ts';
 import { type ShelfRow, usualPrice } from '../../domain/rollup/shelf-stock.ts';
 import { ChoiceRow } from '../../ui/field/choice-row.tsx';
+import { useEnterSaves } from '../../ui/field/enter.ts';
 import { Field } from '../../ui/field/field.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
@@ -62,6 +63,8 @@ const Move = ({ title, rows, row, draft, onDraft, onClose }: MoveProps) => {
     if (result.kind === 'refused') return setRefusal(problemWords(result.problem, shop.registers));
     onClose();
   };
+  const fields = useRef<HTMLDivElement>(null);
+  useEnterSaves(fields, () => void save());
   const wrongCount = 'line' in read || !read.pieces ? undefined : numberProblemWords(read.pieces);
   const grades = rows.filter((each) => placesWithPieces(each).length > 0 || each.grade === draft.grade);
   return (
@@ -81,7 +84,7 @@ const Move = ({ title, rows, row, draft, onDraft, onClose }: MoveProps) => {
         />
       }
     >
-      <div class="shelf-form">
+      <div class="shelf-form" ref={fields}>
         {grades.length > 1 && (
           <ChoiceRow
             label={words.grade}

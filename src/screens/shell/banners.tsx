@@ -7,6 +7,7 @@ import { useApp, useSession } from '../parts/app-context.ts';
 import { cureCalls, potOver } from '../parts/cure-call.ts';
 import { justJoined } from '../parts/join/just-joined.ts';
 import { onDemand } from '../parts/on-demand.tsx';
+import { PlacesLink } from './places-link.tsx';
 
 const { Screen: Forgets } = onDemand(async () => (await import('./forgets-notice.tsx')).ForgetsNotice, null);
 const { Screen: UpdateNews } = onDemand(async () => (await import('./update-news.tsx')).UpdateNews, null);
@@ -56,6 +57,7 @@ export const Banners = () => {
     );
   return (
     <>
+      <PlacesLink />
       <ForgetsBanner />
       {app.updates.arrived.value && <UpdateNews />}
       <CopiesBanner />

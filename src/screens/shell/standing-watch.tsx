@@ -3,6 +3,7 @@ import { useApp } from '../parts/app-context.ts';
 import { LabelReader } from './label-reader.tsx';
 import { OnReturn } from './on-return.tsx';
 import { useCureWatch } from './use-cure-watch.ts';
+import { useFocusKept } from './use-focus-kept.ts';
 import { useInvitation } from './use-invitation.ts';
 import { useOwnLetter } from './use-own-letter.ts';
 import { useUnsavedSound } from './use-unsaved-sound.ts';
@@ -13,6 +14,7 @@ export const StandingWatch = () => {
   useUnsavedSound();
   useOwnLetter();
   useInvitation();
+  useFocusKept();
   const lock = useApp().preferences.lock.value;
   return (
     <>

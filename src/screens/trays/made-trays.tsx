@@ -1,10 +1,11 @@
 import type { TrayId } from '../../domain/log/ids.ts';
+import { stagesOfTray } from '../../domain/rollup/waiting.ts';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { labelWords } from '../../words/label-words.ts';
 import { traysWords as words } from '../../words/trays-words.ts';
 import { goTo } from '../parts/address.ts';
-import { useSession } from '../parts/app-context.ts';
+import { useSession, useShop } from '../parts/app-context.ts';
 
 export interface MadeTraysProps {
   readonly codes: readonly string[];
@@ -16,6 +17,10 @@ export interface MadeTraysProps {
 /** The codes of the trays just made up, to be chalked on, with one tap to take the making back. */
 export const MadeTrays = ({ codes, trays, pieces, onMore }: MadeTraysProps) => {
   const session = useSession();
+  const shop = useShop();
+  const [tray] = trays;
+  const first = tray && stagesOfTray(shop, tray)[0]?.stage;
+  const toBench = () => first && goTo('bench', first, ...(trays.length === 1 ? trays : []));
   const undo = async () => {
     await session.undoLast();
     onMore();
@@ -49,11 +54,18 @@ export const MadeTrays = ({ codes, trays, pieces, onMore }: MadeTraysProps) => {
           <PressButton size="bench-small" icon="plus" label={words.more} onAct={onMore} testId="make-more" />
           <PressButton
             size="bench-small"
-            tone="go"
             icon="trays"
             label={words.toTrays}
             onAct={() => goTo('trays')}
             testId="made-done"
+          />
+          <PressButton
+            size="bench-small"
+            tone="go"
+            icon="bench"
+            label={words.toBench}
+            onAct={toBench}
+            testId="made-to-bench"
           />
         </div>
       </Panel>

@@ -1,8 +1,9 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { mostOnTray, mostTrays } from '../../domain/command/decide-trays.ts';
 import { readWholeNumber } from '../../domain/command/whole-number.ts';
 import type { BatchId, TrayId, VariantId } from '../../domain/log/ids.ts';
 import { type Entry, factsOf } from '../../domain/shop/registers.ts';
+import { useEnterSaves } from '../../ui/field/enter.ts';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { Panel } from '../../ui/panel/panel.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
@@ -43,6 +44,8 @@ export const MakeUp = () => {
   const [refusal, setRefusal] = useState('');
   const [made, setMade] = useState<Made | null>(null);
   useHeldDraft(!made && (pieces !== usualPieces || trays !== usualTrays));
+  const counts = useRef<HTMLDivElement>(null);
+  useEnterSaves(counts, () => save());
   if (variants.length === 0) return <NothingToMake />;
   if (made) return <MadeTrays {...made} onMore={() => setMade(null)} />;
 
@@ -82,7 +85,7 @@ export const MakeUp = () => {
             testId="make-batch"
           />
         )}
-        <div class="trays-counts">
+        <div class="trays-counts" ref={counts}>
           <CountField
             label={words.perTray}
             typed={pieces}

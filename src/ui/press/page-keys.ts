@@ -31,7 +31,8 @@ const within = (at: number, since: number | undefined, ms: number): boolean =>
 
 const takerOf = ({ key, target, ctrlKey, metaKey, altKey }: KeyboardEvent): KeyTaker | undefined => {
   if (ctrlKey || metaKey || altKey || isElsewhere(target)) return undefined;
-  return [...takers].find(({ takes }) => takes(key));
+  // A question that came up last is asked before what it stands on.
+  return [...takers].findLast(({ takes }) => takes(key));
 };
 
 const hearDown = (event: KeyboardEvent): void => {

@@ -390,6 +390,7 @@ const woods: Readonly<Record<string, string>> = {
 
 const texts: Language = {
   bannerWords: {
+    toPlaces: 'Zu den Orten',
     demoBanner: 'Probewerkstatt: Nichts hier berührt deine eigene.',
     leaveDemo: 'Probe verlassen',
     uncounted: (n) =>
@@ -3576,6 +3577,7 @@ const texts: Language = {
     undo: 'Zurück',
     putBack: 'Gilt wieder',
     next: 'Nächster',
+    nextStage: 'Weiter',
     pause: 'Pause',
     back: 'Kästen',
     chooseTray: 'Kästen bei diesem Schritt',
@@ -4276,6 +4278,7 @@ const texts: Language = {
     more: 'Weitere anlegen',
     undo: 'Zurücknehmen',
     toTrays: 'Alle Kästen',
+    toBench: 'Zur Werkbank',
     fewer: 'Weniger',
     moreOne: 'Mehr',
 

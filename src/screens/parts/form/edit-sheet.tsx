@@ -1,5 +1,6 @@
 import './form.css';
 import type { ComponentChildren } from 'preact';
+import { useEnterSaves } from '../../../ui/field/enter.ts';
 import { PressButton } from '../../../ui/press/press-button.tsx';
 import { Sheet } from '../../../ui/sheet/sheet.tsx';
 import { setUpWords as words } from '../../../words/set-up-words.ts';
@@ -31,6 +32,7 @@ export interface EditSheetProps {
 export const EditSheet = ({ title, kind, form, onSave, onClose, away, children }: EditSheetProps) => {
   const body = useFirstError(form.failures);
   const closeAfter = (act: Promise<boolean>) => void act.then((done) => done && onClose());
+  useEnterSaves(body, () => closeAfter(onSave()));
   return (
     <Sheet
       title={title}
