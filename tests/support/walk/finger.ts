@@ -2,8 +2,7 @@ import type { Locator, Page } from 'playwright-core';
 import { at, breathe, idOf, placeLink, type Walker } from './walker.ts';
 
 /**
- * One who has a finger and nothing else. A sign typed on the system's keyboard is a tap, and so are opening a closed list and
- * taking an entry of it; scrolling is none.
+ * One who has a finger and nothing else. A sign typed on the system's keyboard is a tap; scrolling is none.
  */
 export function finger(page: Page): Walker {
   let taps = 0;
@@ -30,10 +29,6 @@ export function finger(page: Page): Walker {
       const isTaken = await field.evaluate(isAllMarked);
       taps += 1 + text.replaceAll('-', '').length + (isTaken ? 0 : standing.length);
       await field.fill(text);
-    },
-    async choose(field, label) {
-      await field.selectOption({ label });
-      taps += 2;
     },
     async passAll(pieces) {
       if ((await at(page, 'pass-rest').count()) > 0) return act('pass-rest');

@@ -71,13 +71,6 @@ export function keyboard(page: Page): Keyboard {
       const isDate = (await field.getAttribute('type')) === 'date';
       for (const sign of isDate ? daysFirst(text) : text) await strike(sign);
     },
-    async choose(field, label) {
-      await focus(field);
-      for (let entries = 0; (await chosenIn(field)) !== label; entries += 1) {
-        if (entries > mostStops) throw new Error(`“${label}” is not in the list`);
-        await strike('ArrowDown');
-      }
-    },
     async pick(choice) {
       const taken = choice.locator('xpath=ancestor::fieldset').locator('input:checked');
       await focus(taken);
@@ -94,7 +87,8 @@ export function keyboard(page: Page): Keyboard {
 
 /** The key of an act of the stage screen as its button says it; undefined when it has none. */
 export async function keyOf(page: Page, id: string): Promise<string | undefined> {
-  if (id === 'undo') return 'Backspace';
+  // Its sign is drawn on the button, and no name of it is said.
+  if (id === 'undo' || id === 'flaw-cancel') return 'Backspace';
   const button = at(page, id);
   await button.waitFor();
   return (await button.getAttribute('aria-keyshortcuts')) ?? undefined;
@@ -102,11 +96,6 @@ export async function keyOf(page: Page, id: string): Promise<string | undefined>
 
 /** Day and month are the same number in the walk: a browser asks for them in the order of its own language. */
 const daysFirst = (date: string): string => date.split('-').toReversed().join('');
-
-const chosenIn = (field: Locator): Promise<string> =>
-  field.evaluate((list) =>
-    list instanceof HTMLSelectElement ? (list.selectedOptions[0]?.textContent ?? '') : '',
-  );
 
 /** Which way an element lies from where the focus is, in the order of the page. Runs in the page. */
 function wayTo(target: Element): 'there' | 'on' | 'back' {

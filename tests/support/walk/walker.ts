@@ -14,8 +14,6 @@ export interface Walker {
   readonly press: (target: Locator) => Promise<void>;
   /** Puts `text` in the place of what stands in a field; a date as YYYY-MM-DD. */
   readonly type: (field: Locator, text: string) => Promise<void>;
-  /** Takes the entry called `label` of a closed list. */
-  readonly choose: (field: Locator, label: string) => Promise<void>;
   /** Takes one of a row of choices. */
   readonly pick: (choice: Locator) => Promise<void>;
   /** Saves what stands in the fields; `id` is that of the button. */
@@ -25,6 +23,9 @@ export interface Walker {
   /** Passes all `pieces` that wait at the stage. */
   readonly passAll: (pieces: number) => Promise<void>;
 }
+
+/** What it takes to work the stage screen alone. */
+export type BenchWalker = Pick<Walker, 'page' | 'count' | 'act' | 'passAll'>;
 
 /** A moment longer than the bounce of a button or a key, so that two presses are two (ms). */
 const betweenPresses = 160;

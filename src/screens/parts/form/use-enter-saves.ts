@@ -8,6 +8,9 @@ import { pressLimits } from '../../../ui/press/press-rules.ts';
  */
 export function useEnterSaves(form: RefObject<HTMLElement | null>, save: () => void): void {
   const savedAt = useRef(Number.NEGATIVE_INFINITY);
+  // Known from the drawing on, not only once it is painted: Enter may follow a digit at once.
+  const latest = useRef(save);
+  latest.current = save;
   // After every drawing: the fields may have gone and come back.
   useEffect(() => {
     const hear = (event: KeyboardEvent) => {
@@ -16,7 +19,7 @@ export function useEnterSaves(form: RefObject<HTMLElement | null>, save: () => v
       if (!(target instanceof HTMLInputElement) || target.type === 'file') return;
       if (timeStamp - savedAt.current < pressLimits.closingDeafMs) return;
       savedAt.current = timeStamp;
-      save();
+      latest.current();
     };
     const around = form.current;
     around?.addEventListener('keydown', hear);
