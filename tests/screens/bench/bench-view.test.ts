@@ -98,6 +98,19 @@ test('the next tray is the one that waits longest, round the list, and there is 
   ]);
 });
 
+test('a tray goes on to its next stage of the route once nothing of it is left, not before', () => {
+  const shop = aWorkshop();
+  const tray = shop.tray('ash-copper', 3);
+  const from = (name: StageName) => viewOf(shop, tray, name).nextStage;
+  shop.pass(tray, 'bore', { pieces: 2 });
+  expect(from('bore')).toBeNull();
+  shop.pass(tray, 'bore', { pieces: 1 });
+  expect(from('bore')).toBe(stage.glue);
+  shop.load(tray, 'glue', { pieces: 3 });
+  expect(from('glue')).toBeNull();
+  expect(from('bore')).toBe(stage.glue);
+});
+
 describe('what can become of a flawed piece', () => {
   test('a second is not lowered again, and the first stage has none to send back to', () => {
     const shop = aWorkshop();
