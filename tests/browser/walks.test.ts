@@ -6,12 +6,7 @@ import { finger } from '../support/walk/finger.ts';
 import { keyboard } from '../support/walk/keyboard.ts';
 import { pedals } from '../support/walk/pedals.ts';
 import { at } from '../support/walk/walker.ts';
-import {
-  type JobCounts,
-  walkFromTheBench,
-  walkTheRoute,
-  walkToTheBench,
-} from '../support/walk/whole-job.ts';
+import { type JobCounts, walkFromTheBench, walkTheRoute, walkToTheBench } from '../support/walk/whole-job.ts';
 
 let browser: Browser;
 beforeAll(async () => {

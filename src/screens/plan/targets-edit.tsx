@@ -1,5 +1,6 @@
 import type { BatchId } from '../../domain/log/ids.ts';
 import { type BatchFact, usualChance } from '../../domain/set-up/batch-facts.ts';
+import { useEnterSaves } from '../../ui/field/enter.ts';
 import { Field } from '../../ui/field/field.tsx';
 import { PressButton } from '../../ui/press/press-button.tsx';
 import { batchChanceWords } from '../../words/people-words.ts';
@@ -7,7 +8,6 @@ import { planWords as words } from '../../words/plan-words.ts';
 import { setUpWords } from '../../words/set-up-words.ts';
 import { useShop } from '../parts/app-context.ts';
 import { type KeptDrafts, keptDrafts } from '../parts/form/kept-drafts.ts';
-import { useEnterSaves } from '../parts/form/use-enter-saves.ts';
 import { useFirstError } from '../parts/form/use-first-error.ts';
 import { useForm } from '../parts/form/use-form.ts';
 import {

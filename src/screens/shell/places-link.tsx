@@ -1,4 +1,3 @@
-import './places-link.css';
 import { bannerWords as words } from '../../words/banner-words.ts';
 
 /** From the head of a page straight to the rack of places, which comes after all that is on the page; seen while it has the focus. */

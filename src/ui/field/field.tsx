@@ -1,5 +1,6 @@
 import type { PartialInputHTMLAttributes } from 'preact';
 import { useId } from 'preact/hooks';
+import { isEnter } from './enter.ts';
 import { describedBy, FieldFrame, type FieldWords, fieldIds } from './field-frame.tsx';
 
 export interface FieldProps extends FieldWords {
@@ -88,7 +89,7 @@ export const Field = (props: FieldProps) => {
             onFocus={kind === 'number' ? (event) => event.currentTarget.select() : undefined}
             onInput={(event) => props.onText(event.currentTarget.value)}
             onKeyDown={(event) => {
-              if (event.key !== 'Enter' || event.repeat || event.isComposing || !props.onEnter) return;
+              if (!props.onEnter || !isEnter(event)) return;
               // The form around it has nothing more to do with this Enter.
               event.preventDefault();
               props.onEnter();

@@ -1,10 +1,10 @@
 import './form.css';
 import type { ComponentChildren } from 'preact';
+import { useEnterSaves } from '../../../ui/field/enter.ts';
 import { PressButton } from '../../../ui/press/press-button.tsx';
 import { Sheet } from '../../../ui/sheet/sheet.tsx';
 import { setUpWords as words } from '../../../words/set-up-words.ts';
 import { Unsaved } from '../unsaved.tsx';
-import { useEnterSaves } from './use-enter-saves.ts';
 import { useFirstError } from './use-first-error.ts';
 import type { Form } from './use-form.ts';
 

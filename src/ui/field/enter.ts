@@ -1,6 +1,14 @@
 import type { RefObject } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { pressLimits } from '../../../ui/press/press-rules.ts';
+import { pressLimits } from '../press/press-rules.ts';
+
+/** A press of Enter that is meant for the field: neither held down nor the end of a composed sign. */
+export const isEnter = ({
+  key,
+  repeat,
+  isComposing,
+}: Pick<KeyboardEvent, 'key' | 'repeat' | 'isComposing'>): boolean =>
+  key === 'Enter' && !repeat && !isComposing;
 
 /**
  * Around the fields of a form: Enter in a field of one line, or at a choice, saves as its button does, and is deaf as long
@@ -14,8 +22,8 @@ export function useEnterSaves(form: RefObject<HTMLElement | null>, save: () => v
   // After every drawing: the fields may have gone and come back.
   useEffect(() => {
     const hear = (event: KeyboardEvent) => {
-      const { key, repeat, isComposing, defaultPrevented, target, timeStamp } = event;
-      if (key !== 'Enter' || repeat || isComposing || defaultPrevented) return;
+      const { defaultPrevented, target, timeStamp } = event;
+      if (!isEnter(event) || defaultPrevented) return;
       if (!(target instanceof HTMLInputElement) || target.type === 'file') return;
       if (timeStamp - savedAt.current < pressLimits.closingDeafMs) return;
       savedAt.current = timeStamp;
