@@ -25,6 +25,7 @@ export const stageWords = inLanguage('stageWords', {
   putBack: 'Put back',
   next: 'Next tray',
   nextStage: 'Next stage',
+  nextStageIs: (name: string) => `Next stage: ${name}`,
   pause: 'Pause',
   back: 'Trays',
   chooseTray: 'Trays at this stage',

@@ -75,7 +75,7 @@ export const StageFoot = ({ view, onUndo, onPutBack, onNext }: StageFootProps) =
           icon="next"
           tone={view.waiting[view.grade] > 0 || (next ?? onTo) === null ? 'plain' : 'go'}
           label={onTo ? words.nextStage : words.next}
-          detail={onTo && nameOf(registers, { register: 'stage', id: onTo })}
+          name={onTo ? words.nextStageIs(nameOf(registers, { register: 'stage', id: onTo })) : undefined}
           disabledReason={(next ?? onTo) === null ? words.noNext : undefined}
           keyHint={nextKey}
           closing

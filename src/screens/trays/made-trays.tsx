@@ -39,6 +39,14 @@ export const MadeTrays = ({ codes, trays, pieces, onMore }: MadeTraysProps) => {
         <div class="trays-acts">
           <PressButton
             size="bench-small"
+            tone="go"
+            icon="bench"
+            label={words.toBench}
+            onAct={toBench}
+            testId="made-to-bench"
+          />
+          <PressButton
+            size="bench-small"
             icon="undo"
             label={words.undo}
             onAct={() => void undo()}
@@ -58,14 +66,6 @@ export const MadeTrays = ({ codes, trays, pieces, onMore }: MadeTraysProps) => {
             label={words.toTrays}
             onAct={() => goTo('trays')}
             testId="made-done"
-          />
-          <PressButton
-            size="bench-small"
-            tone="go"
-            icon="bench"
-            label={words.toBench}
-            onAct={toBench}
-            testId="made-to-bench"
           />
         </div>
       </Panel>

@@ -3402,6 +3402,7 @@ const texts: Language = {
     putBack: 'Gilt wieder',
     next: 'Nächster',
     nextStage: 'Weiter',
+    nextStageIs: (name) => `Weiter: ${name}`,
     pause: 'Pause',
     back: 'Kästen',
     chooseTray: 'Kästen bei diesem Schritt',
