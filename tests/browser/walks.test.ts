@@ -28,7 +28,7 @@ const table: readonly (readonly [job: string, touch: number, keys: number, foot?
   ['a target on the plan, with its date', 14, 30],
   // Touch: to the trays, make up, a field and its sign, save.
   ['a tray made up', 5, 13],
-  ['from the tray made up to its first stage', 1, 6],
+  ['from the tray made up to its first stage', 1, 2],
   // A pass, its undo, a flaw and what becomes of it, and the rest: at once by finger, each by a press.
   ['three pieces, one of them mended, and a slip taken back', 5, 6, 6],
   // On to each stage by one; three passes, or one where the stage is done in bulk.
