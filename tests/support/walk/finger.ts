@@ -32,7 +32,12 @@ export function finger(page: Page): Walker {
     },
     async passAll(pieces) {
       if ((await at(page, 'pass-rest').count()) > 0) return act('pass-rest');
-      for (let piece = 0; piece < pieces; piece += 1) await act('pass');
+      const left = at(page, 'stage-left').locator('.figures');
+      for (let piece = pieces - 1; piece >= 0; piece -= 1) {
+        await act('pass');
+        // One who taps sees each piece counted.
+        await left.filter({ hasText: new RegExp(`^${piece}$`) }).waitFor();
+      }
     },
   };
 }

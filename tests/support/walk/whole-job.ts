@@ -150,7 +150,8 @@ async function onward(walker: BenchWalker, stage: string): Promise<void> {
   const { page } = walker;
   await walker.act('next-tray');
   await page.waitForURL((url) => url.hash.startsWith(`#/bench/${stage}/`));
-  await at(page, 'stage-screen').waitFor();
+  // The stage that was left has nothing to do any more: this is the new one.
+  await at(page, 'pass').or(at(page, 'load-all')).and(page.locator(':not([aria-disabled])')).waitFor();
 }
 
 /** There is nothing more for the button to do. */
