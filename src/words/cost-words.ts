@@ -5,8 +5,6 @@ import { inLanguage } from './language.ts';
 import { wholeNumber } from './number-words.ts';
 import { pieces } from './pieces-words.ts';
 
-/** Whole minor units as a sum of two decimals. */
-
 const percent = (value: number) => `${wholeNumber(100 * value).replace('-', '−')} %`;
 
 /** Words of what pieces cost. */

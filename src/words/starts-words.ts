@@ -5,8 +5,6 @@ import { inLanguage } from './language.ts';
 import { wholeNumber } from './number-words.ts';
 import { goodOnes, pieces } from './pieces-words.ts';
 
-/** Money of two decimals, from whole minor units or a mean of them. */
-
 /** A chance: never said to be certain, and never none, where it is neither. */
 const chanceWords = (chance: number): string => {
   if (chance > 0.995 && chance < 1) return 'over 99 %';

@@ -6,9 +6,10 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import species from '../../shared/species.json';
 import starting from '../../shared/starting-shop.json';
 import type { namesOfData } from '../../src/words/data-words.ts';
-import { sayIn } from '../../src/words/language.ts';
+import { inLanguage, sayIn } from '../../src/words/language.ts';
 import { inGerman } from '../../src/words/languages/de.ts';
 import { inMirrored } from '../../src/words/languages/mirrored.ts';
+import { shellWords } from '../../src/words/shell-words.ts';
 
 /** Texts that are the same word in both languages, signs, units, names of formats and of authorities. */
 const sameInBoth = new Set(
@@ -90,4 +91,12 @@ describe('the mirrored pseudo-language', () => {
     expect(texts.a).toEqual([once]);
     expect(texts.say(3)).toBe(`3 ${mark}${turn}h${end}${mark}`);
   });
+});
+
+test('texts that were made before the language was there are worded anew in place, and later ones as they are made', () => {
+  // Whatever is made before any language is spoken: those of the first screen.
+  sayIn(inMirrored);
+  expect(shellWords.bench).toBe(inMirrored('', 'Bench'));
+  expect(shellWords.stationName('A')).toBe(inMirrored('', 'Tablet A'));
+  expect(inLanguage('late', { ready: 'ready' }).ready).toBe(inMirrored('', 'ready'));
 });
